@@ -1,0 +1,19 @@
+/** Folds a name for comparison: case, white space, quotes and dashes are one (rule E6). */
+export function foldName(name: string): string {
+  return name
+    .normalize('NFC')
+    .toLowerCase()
+    .replace(/[\u2018\u2019\u201b\u02bc]/g, "'")
+    .replace(/[\u201c\u201d\u201e]/g, '"')
+    .replace(/[\u2010-\u2015\u2212]/g, '-')
+    .replace(/\s+/g, ' ')
+    .trim();
+}
+
+/** A name as an id: lower-case letters and digits joined by hyphens; accents fall, other scripts stay. */
+export function slug(name: string): string {
+  const plain = foldName(name)
+    .normalize('NFD')
+    .replace(/\p{M}+/gu, '');
+  return plain.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-+|-+$/g, '') || 'unnamed';
+}

@@ -1,0 +1,66 @@
+import type { Diagnostic } from '../base/diagnostic.js';
+import type { Breakdown } from '../breakdown/types.js';
+import type { Pages } from '../page/types.js';
+import type { PurchaseLine } from '../plan/types.js';
+import type { Script } from '../script/types.js';
+
+/** The outputs that can be asked for by name. */
+export type OutputName =
+  | 'json'
+  | 'sheets'
+  | 'scenes'
+  | 'costumes'
+  | 'props'
+  | 'indexes'
+  | 'purchases'
+  | 'questions'
+  | 'script';
+
+/** A file to write: a name inside the output folder, and what it holds. */
+export interface OutputFile {
+  readonly name: string;
+  readonly content: string | Uint8Array;
+}
+
+/** The faces that sheets and pages are set in. */
+export type FontFace =
+  | 'sans'
+  | 'sans-bold'
+  | 'sans-italic'
+  | 'mono'
+  | 'mono-bold'
+  | 'mono-italic'
+  | 'mono-bold-italic'
+  | 'mono-wide';
+
+/** Gives the bytes of a font file. */
+export type FontSource = (face: FontFace) => Uint8Array;
+
+/** All that a renderer may know. */
+export interface RenderInput {
+  readonly script: Script;
+  readonly pages: Pages;
+  readonly breakdown: Breakdown;
+  readonly purchases: readonly PurchaseLine[];
+  readonly messages: readonly Diagnostic[];
+  readonly fonts: FontSource;
+  /** For the date inside a PDF; never the clock. */
+  readonly creationDate: Date;
+}
+
+export interface Rendered {
+  readonly files: readonly OutputFile[];
+  readonly messages: readonly Diagnostic[];
+}
+
+export type Render = (input: RenderInput) => Promise<Rendered>;
+
+/** One row of the record of renderers. */
+export interface Renderer {
+  /** What the output is for, in the words of the help text. */
+  readonly title: string;
+  /** The files it writes. */
+  readonly files: readonly string[];
+  /** Loads the code only when the output is asked for. */
+  readonly load: () => Promise<Render>;
+}
