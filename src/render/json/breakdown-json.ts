@@ -1,0 +1,76 @@
+import type { Breakdown, ElementEntry, PersonEntry, PlaceEntry } from '../../breakdown/types.js';
+import { garmentJson } from './costume-json.js';
+import { roundTenth } from './numbers.js';
+import { sceneJson, timeJson } from './scene-json.js';
+
+/** The version of the schema; it rises when a field changes its meaning or goes. */
+export const schemaVersion = 1;
+
+/** The breakdown as plain data in a stable order of keys, without places in the source other than lines. */
+export function buildBreakdownJson(breakdown: Breakdown) {
+  return {
+    version: schemaVersion,
+    title: breakdown.title,
+    draft: breakdown.draft,
+    date: breakdown.date,
+    author: breakdown.author,
+    paper: breakdown.paper,
+    pages: roundTenth(breakdown.pages),
+    eighths: breakdown.eighths,
+    screenTime: timeJson(breakdown.screenTime),
+    scenes: breakdown.scenes.map(sceneJson),
+    omitted: breakdown.omitted,
+    cast: breakdown.cast.map(personJson),
+    elements: breakdown.elements.map(elementJson),
+    places: breakdown.places.map(placeJson),
+  };
+}
+
+function personJson(person: PersonEntry) {
+  return {
+    id: person.id,
+    name: person.name,
+    names: person.names,
+    age: person.age,
+    minor: person.minor,
+    background: person.background,
+    seen: person.seen,
+    heard: person.heard,
+    changes: person.changes.map((change) => ({
+      number: change.number,
+      storyDay: change.storyDay,
+      scenes: change.scenes,
+      garments: change.garments.map((garment) => ({
+        ...garmentJson(garment),
+        states: garment.states.map(({ scene, state }) => ({ scene, state })),
+      })),
+    })),
+  };
+}
+
+function elementJson(element: ElementEntry) {
+  return {
+    id: element.id,
+    name: element.name,
+    names: element.names,
+    category: element.category,
+    known: element.known,
+    strength: element.strength,
+    description: element.description,
+    count: element.count,
+    scenes: element.scenes,
+    by: element.by,
+    states: element.states.map(({ state, scene, onCamera }) => ({ state, scene, onCamera })),
+  };
+}
+
+function placeJson(place: PlaceEntry) {
+  return {
+    id: place.id,
+    name: place.name,
+    settings: place.settings,
+    areas: place.areas,
+    scenes: place.scenes,
+    dressing: place.dressing.map(({ id, name, known, scenes }) => ({ id, name, known, scenes })),
+  };
+}
