@@ -1,6 +1,29 @@
-import { type MessageTable, speaker } from './define.js';
+import { define, type MessageTable, speaker } from './define.js';
 
-/** Messages of the command layer. */
-export const commandMessages = {} as const satisfies MessageTable;
+/** Messages of the command line. */
+export const commandMessages = {
+  'file-not-read': define<{ path: string; why: string }>('error', 'a file cannot be read', ({ path, why }) => ({
+    reason: `Cannot read ${path}: ${why}.`,
+    hint: 'Check the name and the folder; `-` reads from standard input.',
+  })),
+  'output-not-written': define<{ path: string; why: string }>(
+    'error',
+    'the outputs cannot be written',
+    ({ path, why }) => ({
+      reason: `Cannot write into ${path}: ${why}. The files from before are as they were.`,
+      hint: 'Name another folder with --out, or close the program that holds these files open.',
+    }),
+  ),
+  'output-unknown': define<{ name: string; nearest: string | null; known: readonly string[] }>(
+    'error',
+    'an output of that name does not exist',
+    ({ name, nearest, known }) => ({
+      reason: `There is no output called "${name}".`,
+      hint: `${nearest ? `Did you mean ${nearest}? ` : ''}The outputs are ${known.join(', ')}.`,
+      actual: name,
+      expected: known,
+    }),
+  ),
+} as const satisfies MessageTable;
 
 export const sayCommand = speaker('command', commandMessages);

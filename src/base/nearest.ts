@@ -1,0 +1,28 @@
+/** The known word nearest to a mistyped one, or null when none is near (more than a third of its letters differ). */
+export function findNearest(word: string, known: readonly string[]): string | null {
+  const typed = word.toLowerCase();
+  let best: string | null = null;
+  let bestDistance = Math.floor(Math.max(typed.length, 3) / 3) + 1;
+  for (const candidate of known) {
+    const distance = editDistance(typed, candidate.toLowerCase());
+    if (distance < bestDistance) {
+      best = candidate;
+      bestDistance = distance;
+    }
+  }
+  return best;
+}
+
+/** How many letters must be added, dropped or changed to make one word the other (Levenshtein 1965). */
+export function editDistance(a: string, b: string): number {
+  let row = Array.from({ length: b.length + 1 }, (_, index) => index);
+  for (let i = 1; i <= a.length; i++) {
+    const next = [i];
+    for (let j = 1; j <= b.length; j++) {
+      const change = (row[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
+      next.push(Math.min(change, (row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1));
+    }
+    row = next;
+  }
+  return row[b.length] ?? 0;
+}

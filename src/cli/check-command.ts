@@ -1,0 +1,58 @@
+import type { Command } from 'commander';
+import { check } from '../app/check.js';
+import type { Diagnostic } from '../base/diagnostic.js';
+import { exitCodes } from './exit-codes.js';
+import { readInput } from './read-input.js';
+import { reportMessages } from './report.js';
+import type { Session } from './session.js';
+
+interface CheckOptions {
+  readonly json?: boolean;
+  readonly strict?: boolean;
+}
+
+/** Adds `check FILE`. */
+export function addCheckCommand(program: Command, session: Session): void {
+  program
+    .command('check')
+    .description('say what is odd in a script; write nothing')
+    .argument('<file>', 'the script; - reads standard input')
+    .option('--json', 'the messages as JSON on standard output')
+    .option('--strict', 'warnings count as errors')
+    .addHelpText('after', '\nExamples:\n  prepwright check my-film.md\n  prepwright check - --json < my-film.md\n')
+    .action((file: string, options: CheckOptions) => runCheck(file, options, session));
+}
+
+async function runCheck(file: string, options: CheckOptions, session: Session): Promise<void> {
+  const { host } = session;
+  const input = await readInput(file, session);
+  if (!input) return;
+  const messages = check(input.bytes, input.name, host);
+  if (options.json)
+    host.out(
+      `${JSON.stringify(
+        messages.map((message) => asRecord(message, input.name)),
+        null,
+        2,
+      )}\n`,
+    );
+  else if (messages.length === 0) host.out(`${input.name}: nothing odd.\n`);
+  else host.error(reportMessages(messages, { source: input.text, file: input.name, colour: host.colour.error }));
+  const bad = messages.some((m) => m.severity === 'error' || (options.strict && m.severity === 'warning'));
+  session.exit(bad ? exitCodes.scriptErrors : exitCodes.fine);
+}
+
+/** One message as a flat record, as editors and linters read them; lines and columns are 1-based. */
+function asRecord(message: Diagnostic, file: string) {
+  return {
+    file: message.file ?? file,
+    line: message.place?.start.line ?? null,
+    column: message.place?.start.column ?? null,
+    endLine: message.place?.end.line ?? null,
+    endColumn: message.place?.end.column ?? null,
+    severity: message.severity,
+    code: message.code,
+    reason: message.reason,
+    hint: message.hint ?? null,
+  };
+}
