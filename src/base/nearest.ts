@@ -1,8 +1,8 @@
-/** The known word nearest to a mistyped one, or null when none is near (more than a third of its letters differ). */
+/** The known word nearest to a mistyped one, or null when none is near: more than two letters and a third of them differ. */
 export function findNearest(word: string, known: readonly string[]): string | null {
   const typed = word.toLowerCase();
   let best: string | null = null;
-  let bestDistance = Math.floor(Math.max(typed.length, 3) / 3) + 1;
+  let bestDistance = Math.max(2, Math.floor(typed.length / 3)) + 1;
   for (const candidate of known) {
     const distance = editDistance(typed, candidate.toLowerCase());
     if (distance < bestDistance) {

@@ -1,0 +1,116 @@
+/** One command line, what it reads, and what it must answer. Run in process and as a child process. */
+export interface CommandLineCase {
+  readonly name: string;
+  readonly args: readonly string[];
+  readonly files?: Readonly<Record<string, string | Uint8Array>>;
+  readonly stdin?: string;
+  readonly exit: number;
+  readonly out?: readonly (string | RegExp)[];
+  readonly error?: readonly (string | RegExp)[];
+  /** Names of files that must stand there after the run; `[]` when nothing may have been written. */
+  readonly writes?: readonly string[];
+}
+
+const short = '---\ntitle: Two Cups\n---\n\n1. INT. KITCHEN - DAY\n\nNora pours [tea].\n\nNORA\nSit down.\n';
+
+export const commandLineCases: readonly CommandLineCase[] = [
+  {
+    name: 'compiles a script to one chosen output',
+    args: ['compile', 'two-cups.md', '--only', 'json', '--out', 'here'],
+    files: { 'two-cups.md': short },
+    exit: 0,
+    out: ['Two Cups', '1 scene', 'breakdown.json'],
+    writes: ['here/breakdown.json'],
+  },
+  {
+    name: 'writes everything beside the script by default',
+    args: ['compile', 'two-cups.md'],
+    files: { 'two-cups.md': short },
+    exit: 0,
+    writes: [
+      'two-cups-breakdown/breakdown.json',
+      'two-cups-breakdown/sheets.pdf',
+      'two-cups-breakdown/costumes.pdf',
+      'two-cups-breakdown/props.pdf',
+      'two-cups-breakdown/indexes.pdf',
+      'two-cups-breakdown/purchases.pdf',
+      'two-cups-breakdown/purchases.csv',
+      'two-cups-breakdown/scenes.csv',
+      'two-cups-breakdown/questions.md',
+      'two-cups-breakdown/script.pdf',
+    ],
+  },
+  {
+    name: 'reads standard input',
+    args: ['check', '-'],
+    stdin: short,
+    exit: 0,
+  },
+  {
+    name: 'gives messages as JSON',
+    args: ['check', 'no-scene.md', '--json'],
+    files: { 'no-scene.md': 'Once upon a time.\n' },
+    exit: 1,
+    out: [/"severity": "error"/, /"line": 1/, /"file": "no-scene.md"/],
+  },
+  {
+    name: 'writes nothing when the script has an error',
+    args: ['compile', 'twice.md', '--out', 'here'],
+    files: { 'twice.md': '1. INT. KITCHEN - DAY\n\nTea.\n\n1. INT. HALL - DAY\n\nTea.\n' },
+    exit: 1,
+    error: ['twice.md:5', 'error', 'Nothing was written'],
+    writes: [],
+  },
+  {
+    name: 'refuses bytes that are no text',
+    args: ['check', 'picture.md'],
+    files: { 'picture.md': new Uint8Array([0xff, 0xfe, 0x00, 0x80]) },
+    exit: 1,
+    error: ['picture.md', 'error'],
+  },
+  {
+    name: 'says which file is missing',
+    args: ['compile', 'nowhere.md'],
+    exit: 3,
+    error: ['Cannot read nowhere.md', 'no such file'],
+    writes: [],
+  },
+  {
+    name: 'offers the nearest output',
+    args: ['compile', 'two-cups.md', '--only', 'sheetz'],
+    files: { 'two-cups.md': short },
+    exit: 2,
+    error: ['no output called "sheetz"', 'Did you mean sheets?'],
+    writes: [],
+  },
+  {
+    name: 'offers the nearest option',
+    args: ['compile', 'two-cups.md', '--onyl', 'json'],
+    files: { 'two-cups.md': short },
+    exit: 2,
+    error: ["unknown option '--onyl'", '--only'],
+  },
+  {
+    name: 'offers the nearest command',
+    args: ['compil', 'two-cups.md'],
+    exit: 2,
+    error: ["unknown command 'compil'", 'compile'],
+  },
+  { name: 'asks for the file', args: ['compile'], exit: 2, error: ["missing required argument 'file'"] },
+  { name: 'prints help', args: ['--help'], exit: 0, out: ['compile', 'check', 'Examples:', 'Exit codes'] },
+  {
+    name: 'prints the help of a command',
+    args: ['help', 'compile'],
+    exit: 0,
+    out: ['--only', 'sheets.pdf', 'Examples:'],
+  },
+  { name: 'prints the version', args: ['--version'], exit: 0, out: [/^\d+\.\d+\.\d+\n$/] },
+  {
+    name: 'counts warnings as errors when asked',
+    args: ['compile', 'odd.md', '--strict', '--only', 'json'],
+    files: { 'odd.md': 'INT. KITCHEN\n\nNora pours tea.\n' },
+    exit: 1,
+    error: ['Nothing was written'],
+    writes: [],
+  },
+];

@@ -1,0 +1,60 @@
+import { spawnSync } from 'node:child_process';
+import fs from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { main } from '../../src/cli/main.js';
+import { createTestHost, packageRoot } from '../support/test-host.js';
+import { type CommandLineCase, commandLineCases } from './command-line-cases.js';
+
+interface Answer {
+  readonly exit: number;
+  readonly out: string;
+  readonly error: string;
+  readonly files: readonly string[];
+}
+
+async function runInProcess(given: CommandLineCase): Promise<Answer> {
+  const host = createTestHost({ ...given.files, ...(given.stdin === undefined ? {} : { '-': given.stdin }) });
+  const exit = await main(given.args, host);
+  return { exit, out: host.printed.out, error: host.printed.error, files: [...host.written.keys()] };
+}
+
+async function runAsChild(given: CommandLineCase): Promise<Answer> {
+  const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'prepwright-cli-'));
+  try {
+    for (const [name, content] of Object.entries(given.files ?? {})) fs.writeFileSync(path.join(folder, name), content);
+    const child = spawnSync(process.execPath, [path.join(packageRoot, 'bin/prepwright.js'), ...given.args], {
+      cwd: folder,
+      input: given.stdin ?? '',
+      encoding: 'utf8',
+      env: { ...process.env, NO_COLOR: '1' },
+    });
+    const inputs = new Set(Object.keys(given.files ?? {}));
+    const files = fs.readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => !inputs.has(name));
+    return {
+      exit: child.status ?? -1,
+      out: child.stdout,
+      error: child.stderr,
+      files: files.filter((name) => fs.statSync(path.join(folder, name)).isFile()),
+    };
+  } finally {
+    fs.rmSync(folder, { recursive: true });
+  }
+}
+
+const ways = { 'in process': runInProcess, 'as a child process': runAsChild };
+
+describe.each(Object.entries(ways))('the command line, %s', (_, run) => {
+  it.each(commandLineCases)('$name', async (given) => {
+    const answer = await run(given);
+    expect(answer.exit, answer.error).toBe(given.exit);
+    for (const part of given.out ?? []) expect(answer.out).toMatch(part);
+    for (const part of given.error ?? []) expect(answer.error).toMatch(part);
+    if (given.writes) {
+      if (given.writes.length === 0) expect(answer.files).toEqual([]);
+      else expect(answer.files).toEqual(expect.arrayContaining([...given.writes]));
+    }
+    expect(answer.out + answer.error).not.toContain('\u001b[');
+  });
+});
