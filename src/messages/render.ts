@@ -1,6 +1,19 @@
-import { type MessageTable, speaker } from './define.js';
+import { define, type MessageTable, speaker } from './define.js';
 
 /** Messages of the render layer. */
-export const renderMessages = {} as const satisfies MessageTable;
+export const renderMessages = {
+  'font-glyph-missing': define<{ readonly character: string; readonly codePoint: number }>(
+    'warning',
+    'A character that the printed faces do not have',
+    ({ character, codePoint }) => {
+      const number = `U+${codePoint.toString(16).toUpperCase().padStart(4, '0')}`;
+      return {
+        reason: `Expected characters that the printed sheets can show, found "${character}" (${number}): the PDFs show its number or an empty square.`,
+        hint: 'Write it in Latin, Greek or Cyrillic letters, or in words; the JSON and CSV files keep it as typed.',
+        actual: character,
+      };
+    },
+  ),
+} as const satisfies MessageTable;
 
 export const sayRender = speaker('render', renderMessages);

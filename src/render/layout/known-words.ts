@@ -1,0 +1,36 @@
+import type { Known } from '../../breakdown/types.js';
+import type { Strength } from '../../find/types.js';
+
+/** What the foot of every page says about the words below. */
+export const knownKey =
+  'No word after a thing: the writer marked it. (found): read in the text. (implied): not in the text, ask. ? open question.';
+
+/** How a thing is known. */
+export interface KnownHow {
+  readonly known: Known;
+  readonly strength?: Strength | null;
+  readonly carried?: boolean;
+  /** Id of the scene it is carried from. */
+  readonly from?: string | null;
+}
+
+/**
+ * The words that follow a thing's name: none for what the writer marked or noted, `(found)`, `(implied, likely)`,
+ * `(carried from sc 4)`. `labels` gives a scene's label by its id.
+ */
+export function knownWords(how: KnownHow, labels: ReadonlyMap<string, string>): string {
+  const words = [...knownPart(how), ...carriedPart(how, labels)];
+  return words.length > 0 ? `(${words.join(', ')})` : '';
+}
+
+function knownPart(how: KnownHow): string[] {
+  if (how.known === 'found') return ['found'];
+  if (how.known === 'implied') return [how.strength ? `implied, ${how.strength}` : 'implied'];
+  return [];
+}
+
+function carriedPart(how: KnownHow, labels: ReadonlyMap<string, string>): string[] {
+  if (!how.carried) return [];
+  const label = how.from ? labels.get(how.from) : undefined;
+  return [label ? `carried from sc ${label}` : 'carried'];
+}

@@ -1,0 +1,57 @@
+import type { FontFace } from '../types.js';
+
+/** Text on one baseline, from its left end. All figures are points from the paper's top left corner. */
+export interface TextItem {
+  readonly kind: 'text';
+  readonly x: number;
+  /** The baseline. */
+  readonly y: number;
+  readonly text: string;
+  readonly face: FontFace;
+  readonly size: number;
+}
+
+/** A straight black line. */
+export interface LineItem {
+  readonly kind: 'line';
+  readonly x: number;
+  readonly y: number;
+  readonly x2: number;
+  readonly y2: number;
+  readonly weight: number;
+  readonly dashed: boolean;
+}
+
+/** A rectangle, outlined and never filled: tick boxes and frames. */
+export interface RectItem {
+  readonly kind: 'rect';
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  readonly weight: number;
+}
+
+/** The danger sign: a triangle on its base with a stroke and a dot inside, `size` points high. */
+export interface TriangleItem {
+  readonly kind: 'triangle';
+  readonly x: number;
+  readonly y: number;
+  readonly size: number;
+}
+
+export type Item = TextItem | LineItem | RectItem | TriangleItem;
+
+/** One page, as numbers only: what stands where. */
+export interface PageTree {
+  readonly width: number;
+  readonly height: number;
+  readonly items: readonly Item[];
+  /** Names under which a reader of the file finds this page. */
+  readonly bookmarks: readonly string[];
+}
+
+/** The same item, lower by `by` points. */
+export function lowerItem(item: Item, by: number): Item {
+  return item.kind === 'line' ? { ...item, y: item.y + by, y2: item.y2 + by } : { ...item, y: item.y + by };
+}

@@ -1,0 +1,58 @@
+import { type Item, lowerItem } from './page-tree.js';
+import type { SetLine } from './wrap.js';
+
+/** A horizontal slice of a document that no page end may cut. `x` of its items is final, `y` counts from its top. */
+export interface Strip {
+  readonly height: number;
+  readonly items: readonly Item[];
+  /** True to stay on the page of the next strip. */
+  readonly keep: boolean;
+  /** True for white that falls away at the top of a page. */
+  readonly white: boolean;
+  /** What must be repeated above it when it begins a page: the head of its table. */
+  readonly head: readonly Strip[];
+  readonly bookmark: string | null;
+  readonly breakBefore: boolean;
+}
+
+const bare: Strip = {
+  height: 0,
+  items: [],
+  keep: false,
+  white: false,
+  head: [],
+  bookmark: null,
+  breakBefore: false,
+};
+
+/** A strip; what is not told is nothing. */
+export function strip(part: Partial<Strip>): Strip {
+  return { ...bare, ...part };
+}
+
+/** White of a height in points; it keeps to what follows unless told otherwise. */
+export function whiteStrip(height: number, keep = false): Strip {
+  return strip({ height, white: true, keep });
+}
+
+/** One strip a line. The first two and the last two lines stay together. */
+export function lineStrips(lines: readonly SetLine[], height: number): Strip[] {
+  const last = lines.length - 1;
+  return lines.map((line, i) => strip({ height, items: line.items, keep: i < last && (i === 0 || i === last - 1) }));
+}
+
+/** The same strips with every one but the last kept to the next, and the last as told. */
+export function keepTogether(strips: readonly Strip[], last = false): Strip[] {
+  return strips.map((one, i) => ({ ...one, keep: i < strips.length - 1 ? true : last || one.keep }));
+}
+
+/** Adds items to a strip, `down` points below its top. */
+export function withItems(one: Strip, items: readonly Item[], down = 0): Strip {
+  const lowered = down === 0 ? items : items.map((item) => lowerItem(item, down));
+  return { ...one, items: [...one.items, ...lowered] };
+}
+
+/** Height of all strips in points. */
+export function heightOf(strips: readonly Strip[]): number {
+  return strips.reduce((sum, one) => sum + one.height, 0);
+}

@@ -1,0 +1,122 @@
+import type { FontFace } from '../types.js';
+
+/** What a face knows of a character. */
+export interface Metrics {
+  /** Advance width in thousandths of the type size, or -1 when the face lacks the character. */
+  advance(face: FontFace, codePoint: number): number;
+}
+
+/** A stretch of text that one face can print. */
+export interface GlyphRun {
+  readonly face: FontFace;
+  readonly text: string;
+}
+
+/** Measures text and splits it by what the faces can print. */
+export interface Typesetter {
+  /** Width in points. Characters that `face` lacks count as nothing: split with `runs` first. */
+  measure(text: string, face: FontFace, size: number): number;
+  /** The text as runs that can be printed, each lacking character replaced by a visible substitute. */
+  runs(text: string, face: FontFace): readonly GlyphRun[];
+  /** Code points that no face of the chain has, in the order met. */
+  readonly missing: ReadonlySet<number>;
+}
+
+/** How a character that no face has is shown: by its number, so that it can be looked up. */
+export function showCodePoint(codePoint: number): string {
+  return `[U+${codePoint.toString(16).toUpperCase().padStart(4, '0')}]`;
+}
+
+const cacheSize = 0x2200;
+
+/**
+ * Makes a typesetter over `metrics`. A character that the asked face lacks is taken from `fallback`; one that both
+ * lack is printed as `substitute` gives it and remembered in `missing`.
+ */
+export function createTypesetter(
+  metrics: Metrics,
+  fallback: FontFace = 'mono-wide',
+  substitute: (codePoint: number) => string = showCodePoint,
+): Typesetter {
+  const missing = new Set<number>();
+  const advance = cacheAdvances(metrics);
+  const measure = (text: string, face: FontFace, size: number): number => {
+    let sum = 0;
+    for (let i = 0; i < text.length; i++) {
+      const code = text.codePointAt(i) as number;
+      if (code > 0xffff) i++;
+      const width = advance(face, code);
+      if (width > 0) sum += width;
+    }
+    return (sum * size) / 1000;
+  };
+  const runs = (text: string, face: FontFace): readonly GlyphRun[] => {
+    const clean = cleanText(text);
+    if (isCovered(clean, face, advance)) return clean === '' ? [] : [{ face, text: clean }];
+    return splitByCoverage(clean, [face, fallback], advance, (code) => {
+      missing.add(code);
+      return substitute(code);
+    });
+  };
+  return { measure, runs, missing };
+}
+
+type Advance = (face: FontFace, codePoint: number) => number;
+
+function cacheAdvances(metrics: Metrics): Advance {
+  const faces = new Map<FontFace, Float64Array>();
+  return (face, code) => {
+    if (code >= cacheSize) return metrics.advance(face, code);
+    let cache = faces.get(face);
+    if (!cache) {
+      cache = new Float64Array(cacheSize).fill(Number.NaN);
+      faces.set(face, cache);
+    }
+    const known = cache[code] as number;
+    if (!Number.isNaN(known)) return known;
+    const asked = metrics.advance(face, code);
+    cache[code] = asked;
+    return asked;
+  };
+}
+
+const plain = /^[\x20-\x7e\n]*$/;
+const invisible = /\p{Cf}|\p{Variation_Selector}/gu;
+
+/** Composes accents and takes out what has no ink: controls, joiners, direction marks, soft hyphens. */
+function cleanText(text: string): string {
+  if (plain.test(text)) return text;
+  return text
+    .normalize('NFC')
+    .replace(/[\t\v\f\r\u0085\u2028\u2029]/g, ' ')
+    .replace(invisible, '')
+    .replace(/\p{Cc}/gu, (control) => (control === '\n' ? control : ''));
+}
+
+function isCovered(text: string, face: FontFace, advance: Advance): boolean {
+  for (const character of text) {
+    if (character !== '\n' && advance(face, character.codePointAt(0) as number) < 0) return false;
+  }
+  return true;
+}
+
+function splitByCoverage(
+  text: string,
+  chain: readonly FontFace[],
+  advance: Advance,
+  substitute: (codePoint: number) => string,
+): readonly GlyphRun[] {
+  const runs: { face: FontFace; text: string }[] = [];
+  const add = (face: FontFace, piece: string) => {
+    const last = runs.at(-1);
+    if (last && last.face === face) last.text += piece;
+    else runs.push({ face, text: piece });
+  };
+  for (const character of text) {
+    const code = character.codePointAt(0) as number;
+    const face = character === '\n' ? chain[0] : chain.find((one) => advance(one, code) >= 0);
+    if (face) add(face, character);
+    else add(chain[0] as FontFace, substitute(code));
+  }
+  return runs;
+}
