@@ -1,0 +1,231 @@
+import type { Tag, Token } from './reading.js';
+import type { RawWord } from './split-words.js';
+import type { WordUses } from './word-uses.js';
+
+/** A word with all it can be. */
+export interface Draft extends RawWord {
+  readonly lower: string;
+  readonly uses: WordUses;
+  readonly person: string | null;
+}
+
+/** Where the reader stands in the clause. */
+export interface Reading {
+  subject: boolean;
+  finite: boolean;
+  plural: boolean;
+  inPreposition: boolean;
+  /** The noun phrase under way: begun by a determiner or adjective, or with its head seen. */
+  phrase: 'none' | 'open' | 'headed';
+  readonly speech: boolean;
+}
+
+/** Chooses the class of the word at `at` from its uses and from what stands before and after it. */
+export function chooseTag(drafts: readonly Draft[], at: number, before: readonly Token[], reading: Reading): Tag {
+  const draft = drafts[at] as Draft;
+  if (draft.person !== null) return 'name';
+  if (/^['’][a-z]+$/i.test(draft.text)) return tailTag(draft, before.at(-1));
+  if (/^[^\p{L}\p{N}]/u.test(draft.text)) return 'punctuation';
+  const closed = draft.uses.closed;
+  if (closed) return chooseClosed(closed, drafts, at, before, reading);
+  if (isOtherName(drafts, at)) return 'name';
+  return chooseOpen(drafts, at, before, reading);
+}
+
+/** "'s" after a pronoun is a verb, after a noun or name the possessive. */
+function tailTag(draft: Draft, before: Token | undefined): Tag {
+  if (/^['’]s$/i.test(draft.text) && before && before.tag !== 'pronoun') return 'possessive';
+  return 'auxiliary';
+}
+
+/** A capital inside a sentence on a word that is not wholly in capitals, or a word no list knows. */
+function isOtherName(drafts: readonly Draft[], at: number): boolean {
+  const { text, uses } = drafts[at] as Draft;
+  if (!/^\p{Lu}/u.test(text)) return false;
+  const known = uses.noun !== null || uses.verb !== null || uses.adjective >= 0 || uses.adverb;
+  if (!known) return true;
+  const first = at === 0 || /^[.:;!?"“(—–-]/.test(drafts[at - 1]?.text ?? '');
+  return !first && /\p{Ll}/u.test(text);
+}
+
+const movingWords = new Set('out off in over up down back around away on'.split(' '));
+
+function chooseClosed(
+  closed: Tag,
+  drafts: readonly Draft[],
+  at: number,
+  before: readonly Token[],
+  reading: Reading,
+): Tag {
+  const draft = drafts[at] as Draft;
+  const previous = before.at(-1)?.tag ?? null;
+  const next = drafts[at + 1];
+  if (closed === 'preposition' && draft.uses.particle && (!next || !startsPhrase(next) || previous === 'adverb'))
+    return movingWords.has(draft.lower) && previous === 'verb'
+      ? 'particle'
+      : next && startsPhrase(next)
+        ? 'preposition'
+        : 'particle';
+  if (
+    closed === 'determiner' &&
+    /^(?:that|both|all|each|another|this|these|those|some|more|several|few|many|most)$/.test(draft.lower)
+  ) {
+    if (next && !startsPhrase(next) && next.uses.closed !== 'number')
+      return draft.lower === 'that' && previous === 'noun' ? 'pronoun' : 'pronoun';
+  }
+  if (closed === 'possessive' && draft.lower === 'her' && (!next || next.uses.closed !== null || next.person !== null))
+    return 'pronoun';
+  if (closed === 'adverb' && reading.phrase === 'open' && draft.uses.noun && !(next && canBeNoun(next))) return 'noun';
+  return closed;
+}
+
+/** True for a word that a noun phrase can begin with. */
+function startsPhrase(draft: Draft): boolean {
+  const { closed } = draft.uses;
+  if (draft.person !== null) return true;
+  if (closed) return /^(?:determiner|possessive|number|pronoun)$/.test(closed);
+  return (
+    /^[\p{L}\p{N}]/u.test(draft.text) &&
+    (draft.uses.noun !== null || draft.uses.adjective >= 0 || /^\p{Lu}/u.test(draft.text))
+  );
+}
+
+function canBeNoun(draft: Draft): boolean {
+  return (
+    draft.uses.closed === null &&
+    draft.person === null &&
+    (draft.uses.noun !== null || draft.uses.adjective >= 3) &&
+    /^\p{L}/u.test(draft.text)
+  );
+}
+
+/** True when what follows shows that a verb could stand here: an object, a preposition, or the end. */
+function afterVerb(next: Draft | undefined): boolean {
+  if (!next || next.person !== null) return true;
+  const { closed } = next.uses;
+  if (closed) return closed !== 'auxiliary' && closed !== 'conjunction';
+  return next.uses.adverb || /^[—–(]/.test(next.text);
+}
+
+function chooseOpen(drafts: readonly Draft[], at: number, before: readonly Token[], reading: Reading): Tag {
+  const { uses } = drafts[at] as Draft;
+  const previous = lastTag(before);
+  if (uses.adverb && !(reading.phrase === 'open' && uses.adjective >= 3)) return 'adverb';
+  if (reading.phrase === 'open') return inPhrase(drafts, at, before);
+  const verb = asVerbHere(drafts, at, previous, reading);
+  if (verb) return verb;
+  return asNominal(drafts, at, previous);
+}
+
+/** The class of the last word that is no adverb. */
+function lastTag(before: readonly Token[]): Token | null {
+  for (let i = before.length - 1; i >= 0; i--) if (before[i]?.tag !== 'adverb') return before[i] as Token;
+  return null;
+}
+
+/** After a determiner, number or adjective: a modifier while nouns follow, then the head. */
+function inPhrase(drafts: readonly Draft[], at: number, before: readonly Token[]): Tag {
+  const { uses } = drafts[at] as Draft;
+  const next = drafts[at + 1];
+  const previous = before.at(-1);
+  const alone =
+    previous &&
+    (previous.tag === 'number' || previous.tag === 'determiner') &&
+    /^(?:one|two|three|four|all|some|another)$/.test(previous.lower);
+  if (
+    alone &&
+    uses.verb &&
+    uses.verb.share >= 6 &&
+    uses.verb.form === (previous.lower === 'one' || previous.lower === 'another' ? 's' : 'base') &&
+    afterVerb(next)
+  )
+    return 'verb';
+  if (previous?.tag === 'adjective' && uses.verb && !uses.noun && uses.adjective < 0 && uses.verb.form === 's')
+    return 'verb';
+  const more = next !== undefined && canBeNoun(next);
+  if (uses.noun && !(more && isModifier(uses))) return 'noun';
+  if (uses.adjective >= 0 || (uses.verb && uses.verb.form !== 's')) return 'adjective';
+  return 'noun';
+}
+
+function isModifier(uses: WordUses): boolean {
+  if (uses.adjective >= 5) return true;
+  return uses.verb !== null && (uses.verb.form === 'ed' || uses.verb.form === 'ing') && !uses.noun?.entry.core;
+}
+
+function asVerbHere(drafts: readonly Draft[], at: number, previous: Token | null, reading: Reading): Tag | null {
+  const { uses, lower } = drafts[at] as Draft;
+  const { verb } = uses;
+  if (!verb) return null;
+  const next = drafts[at + 1];
+  const onlyVerb = !uses.noun && uses.adjective < 0;
+  if (verb.form === 'ing') return uses.noun?.entry.core && !afterVerb(next) ? null : 'participle';
+  if (previous?.tag === 'auxiliary')
+    return verb.form === 'ed'
+      ? 'participle'
+      : verb.form === 'base' && !/^(?:is|are|was|were|be|been|being|'s|'re|'m|has|have|had)$/.test(previous.lower)
+        ? 'verb'
+        : null;
+  if (previous?.lower === 'to' && verb.form === 'base')
+    return verb.share >= 5 || onlyVerb || (next?.uses.closed ?? '') !== '' ? 'verb' : null;
+  if (verb.form === 'ed') return edForm(previous, reading, uses);
+  if (reading.subject && !reading.finite) return finiteVerb(drafts, at, previous, reading);
+  const begins = previous === null || previous.tag === 'punctuation' || previous.tag === 'conjunction';
+  if (begins && onlyVerb) return 'verb';
+  if (
+    begins &&
+    verb.share >= 5 &&
+    next &&
+    next.uses.closed !== null &&
+    /^(?:determiner|possessive|pronoun)$/.test(next.uses.closed)
+  )
+    return 'verb';
+  if (onlyVerb && !(lower.endsWith('s') && previous?.tag === 'preposition')) return 'verb';
+  return null;
+}
+
+function edForm(previous: Token | null, reading: Reading, uses: WordUses): Tag | null {
+  const subject = previous?.tag === 'name' || (previous?.tag === 'pronoun' && reading.subject);
+  if (subject && !reading.finite) return 'verb';
+  if (uses.noun && previous?.tag === 'preposition') return null;
+  return 'participle';
+}
+
+/** The clause has its subject and waits for its verb. */
+function finiteVerb(drafts: readonly Draft[], at: number, previous: Token | null, reading: Reading): Tag | null {
+  const { uses } = drafts[at] as Draft;
+  const verb = uses.verb as NonNullable<WordUses['verb']>;
+  const next = drafts[at + 1];
+  const fits = verb.form === 's' || reading.plural || previous?.tag === 'pronoun';
+  if (!uses.noun && uses.adjective < 0) return 'verb';
+  if (!fits) return null;
+  const rival = next?.uses.verb;
+  if (
+    rival &&
+    next &&
+    next.uses.closed === null &&
+    next.person === null &&
+    !next.uses.adverb &&
+    rival.form === (verb.form === 's' && uses.noun?.plural ? 'base' : 's') &&
+    rival.share >= 5
+  )
+    return null;
+  if (previous?.tag === 'name' || previous?.tag === 'pronoun' || previous?.tag === 'noun')
+    return afterVerb(next) || verb.share >= 2 ? 'verb' : null;
+  if (previous?.tag === 'punctuation' || previous?.tag === 'conjunction') {
+    if (next && /^[,.;]/.test(next.text)) return verb.share >= 7 ? 'verb' : null;
+    return afterVerb(next) ? (verb.share >= 2 ? 'verb' : null) : verb.share >= 5 ? 'verb' : null;
+  }
+  return verb.share >= 6 && afterVerb(next) ? 'verb' : null;
+}
+
+function asNominal(drafts: readonly Draft[], at: number, previous: Token | null): Tag {
+  const { uses } = drafts[at] as Draft;
+  const next = drafts[at + 1];
+  const more = next !== undefined && canBeNoun(next);
+  if (uses.adjective >= 5 && (more || !uses.noun || previous?.tag === 'auxiliary')) return 'adjective';
+  if (uses.noun) return 'noun';
+  if (uses.adjective >= 0) return 'adjective';
+  if (uses.verb) return 'verb';
+  return 'noun';
+}

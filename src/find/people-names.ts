@@ -1,0 +1,90 @@
+import { foldName } from '../base/slug.js';
+import type { Script } from '../script/types.js';
+
+/** How the action names the people of a script. */
+export interface PeopleNames {
+  /** The person that the words from `at` on name, and how many words do so; null when they name none. */
+  readonly match: (
+    words: readonly { readonly text: string }[],
+    at: number,
+  ) => { readonly person: string; readonly size: number } | null;
+  /** Canonical name of a cue or name, or null. */
+  readonly canonical: (name: string) => string | null;
+}
+
+const titles = new Set(
+  'mr mrs ms miss dr doctor sir lady lord madam father mother sister brother uncle aunt old young little big the a of and captain sergeant inspector officer professor'.split(
+    ' ',
+  ),
+);
+const smallWords = new Set('the a of and'.split(' '));
+
+/** Learns the names, aliases and distinct single names of the people of a script. */
+export function learnNames(script: Script): PeopleNames {
+  const sequences = new Map<string, { readonly words: readonly string[]; readonly person: string }[]>();
+  const whole = new Map<string, string>();
+  const single = new Map<string, Set<string>>();
+  const add = (words: readonly string[], person: string) => {
+    const first = words[0];
+    if (!first) return;
+    const list = sequences.get(first) ?? [];
+    if (!list.some((one) => one.words.join(' ') === words.join(' '))) list.push({ words, person });
+    sequences.set(
+      first,
+      list.sort((a, b) => b.words.length - a.words.length),
+    );
+  };
+  for (const person of script.people) {
+    for (const name of person.names) {
+      whole.set(foldName(name), person.name);
+      const words = nameWords(name);
+      add(words, person.name);
+      for (const word of words) {
+        if (titles.has(word) || word.length < 3) continue;
+        single.set(word, (single.get(word) ?? new Set()).add(person.name));
+      }
+    }
+  }
+  for (const [word, people] of single) if (people.size === 1) add([word], [...people][0] as string);
+  return {
+    match: (words, at) => matchName(sequences, words, at),
+    canonical: (name) => whole.get(foldName(name)) ?? null,
+  };
+}
+
+function nameWords(name: string): string[] {
+  return foldName(name)
+    .split(/[\s.]+/)
+    .filter((word) => word !== '' && word !== '-');
+}
+
+/** A name needs a capital, save for a person named by trade ("the nurse"). */
+function matchName(
+  sequences: ReadonlyMap<string, { readonly words: readonly string[]; readonly person: string }[]>,
+  words: readonly { readonly text: string }[],
+  at: number,
+) {
+  const first = words[at]?.text ?? '';
+  const candidates = sequences.get(foldName(first));
+  if (!candidates) return null;
+  const capital = /^\p{Lu}/u.test(first);
+  const afterThe = /^the$/i.test(words[at - 1]?.text ?? '');
+  if (!capital && !afterThe) return null;
+  if (smallWords.has(first.toLowerCase()) && candidates.every((one) => one.words.length === 1)) return null;
+  for (const { words: name, person } of candidates) {
+    const size = spanOf(name, words, at);
+    if (size > 0) return { person, size };
+  }
+  return null;
+}
+
+/** How many words the name covers from `at`, stops after titles included; 0 when it does not stand there. */
+function spanOf(name: readonly string[], words: readonly { readonly text: string }[], at: number): number {
+  let here = at;
+  for (const part of name) {
+    if (words[here]?.text === '.') here++;
+    if (foldName(words[here]?.text ?? '') !== part) return 0;
+    here++;
+  }
+  return here - at;
+}

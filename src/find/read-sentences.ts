@@ -1,0 +1,87 @@
+import { movePoint, type Range } from '../base/text-range.js';
+import type { Block, Line, Script } from '../script/types.js';
+import type { Lexicon } from './lexicon.js';
+import { learnNames, type PeopleNames } from './people-names.js';
+import type { Sentence } from './reading.js';
+import { splitSentences } from './split-words.js';
+import { type Tagger, tagSentence } from './tag-sentence.js';
+import { wordUses } from './word-uses.js';
+
+/** Cuts the script into tagged sentences, scene by scene in the order of the text: heading, action, speech, parentheticals. */
+export function readSentences(script: Script, lexicon: Lexicon): Sentence[] {
+  const names = learnNames(script);
+  const tagger: Tagger = { names, uses: wordUses(lexicon) };
+  const sentences: Sentence[] = [];
+  for (const scene of script.scenes) {
+    let paragraph = 0;
+    const read = (lines: readonly Line[], kind: Sentence['kind'], speaker: string | null) => {
+      sentences.push(...readParagraph(lines, { scene: scene.index, kind, speaker, paragraph }, tagger));
+      paragraph++;
+    };
+    read([scene.heading.line], 'heading', null);
+    for (const block of scene.blocks) readBlock(block, names, read);
+  }
+  return sentences;
+}
+
+function readBlock(
+  block: Block,
+  names: PeopleNames,
+  read: (lines: readonly Line[], kind: Sentence['kind'], speaker: string | null) => void,
+): void {
+  if (block.kind === 'action') read(block.lines, 'action', null);
+  if (block.kind !== 'speech') return;
+  const speaker = names.canonical(block.cue.name) ?? block.cue.name;
+  let run: Line[] = [];
+  const flush = () => {
+    if (run.length > 0) read(run, 'speech', speaker);
+    run = [];
+  };
+  for (const { kind, line } of block.lines) {
+    if (kind === 'dialogue') run.push(line);
+    else {
+      flush();
+      read([line], 'parenthetical', speaker);
+    }
+  }
+  flush();
+}
+
+function readParagraph(
+  lines: readonly Line[],
+  where: Pick<Sentence, 'scene' | 'kind' | 'speaker' | 'paragraph'>,
+  tagger: Tagger,
+): Sentence[] {
+  const text = lines.map((line) => line.text).join(' ');
+  return splitSentences(text).map(([start, end]) => {
+    const own = text.slice(start, end);
+    return {
+      ...where,
+      text: own,
+      tokens: tagSentence(own, where.kind, tagger),
+      place: (from, to) => placeIn(lines, start + from, start + to),
+    };
+  });
+}
+
+/** The place in the source of a stretch of lines joined by single spaces. */
+function placeIn(lines: readonly Line[], from: number, to: number): Range {
+  return { start: pointIn(lines, from, false), end: pointIn(lines, to, true) };
+}
+
+function pointIn(lines: readonly Line[], at: number, isEnd: boolean) {
+  let base = 0;
+  for (const [index, line] of lines.entries()) {
+    const last = index === lines.length - 1;
+    if (at <= base + line.text.length || last) return pointInLine(line, Math.min(at - base, line.text.length), isEnd);
+    base += line.text.length + 1;
+  }
+  throw new RangeError('a stretch of no lines has no place');
+}
+
+function pointInLine(line: Line, at: number, isEnd: boolean) {
+  const inside = isEnd ? Math.max(0, at - 1) : at;
+  const span = line.spans.find((one) => inside >= one.start && inside < one.end) ?? line.spans.at(-1);
+  const offset = span ? span.offset + Math.min(at, span.end) - span.start : line.at.start.offset + at;
+  return movePoint(line.at.start, offset - line.at.start.offset);
+}

@@ -1,0 +1,112 @@
+import { chooseTag, type Draft, type Reading } from './choose-tag.js';
+import type { PeopleNames } from './people-names.js';
+import type { Sentence, Tag, Token } from './reading.js';
+import { splitWords } from './split-words.js';
+import type { WordUses } from './word-uses.js';
+
+/** What tagging needs to know of the language and of the people. */
+export interface Tagger {
+  readonly names: PeopleNames;
+  readonly uses: (word: string) => WordUses;
+}
+
+/** Tags the words of one sentence from left to right. */
+export function tagSentence(text: string, kind: Sentence['kind'], tagger: Tagger): Token[] {
+  const drafts = draftWords(text, tagger);
+  const reading: Reading = {
+    inPreposition: false,
+    subject: false,
+    finite: false,
+    plural: false,
+    phrase: 'none',
+    speech: kind === 'speech',
+  };
+  const tokens: Token[] = [];
+  drafts.forEach((draft, at) => {
+    const tag = chooseTag(drafts, at, tokens, reading);
+    follow(reading, tag, draft, tokens.at(-1)?.tag ?? null);
+    tokens.push({
+      text: draft.text,
+      lower: draft.lower,
+      lemma: lemmaOf(draft, tag),
+      tag,
+      start: draft.start,
+      end: draft.end,
+      person: draft.person,
+    });
+  });
+  return tokens;
+}
+
+function draftWords(text: string, tagger: Tagger): Draft[] {
+  const words = splitWords(text);
+  const drafts: Draft[] = [];
+  let named: { person: string; until: number } | null = null;
+  words.forEach((word, at) => {
+    const lower = word.text.toLowerCase().replaceAll('’', "'");
+    if (named && at >= named.until) named = null;
+    if (!named) {
+      const match = tagger.names.match(words, at);
+      if (match) named = { person: match.person, until: at + match.size };
+    }
+    drafts.push({ ...word, lower, uses: tagger.uses(lower), person: named?.person ?? null });
+  });
+  return drafts;
+}
+
+function lemmaOf(draft: Draft, tag: Tag): string {
+  if (tag === 'noun') return draft.uses.noun?.lemma ?? draft.lower;
+  if (tag === 'verb' || tag === 'participle') return draft.uses.verb?.lemma ?? draft.lower;
+  return draft.lower;
+}
+
+/** Keeps account of whether the clause has its subject and its verb, and of the noun phrase under way. */
+function follow(reading: Reading, tag: Tag, draft: Draft, before: Tag | null): void {
+  switch (tag) {
+    case 'punctuation':
+      reading.phrase = 'none';
+      if (/[.;:!?—–-]/.test(draft.text)) reading.subject = false;
+      if (draft.text !== '"') reading.finite = false;
+      return;
+    case 'conjunction':
+      reading.phrase = 'none';
+      if (/^(?:and|but|then|or|nor|yet|so)$/.test(draft.lower)) {
+        reading.plural = before === 'noun' || before === 'name' ? true : reading.plural;
+      } else reading.subject = false;
+      reading.finite = false;
+      return;
+    case 'noun':
+    case 'name':
+      reading.phrase = 'headed';
+      if (!reading.finite && !reading.inPreposition) {
+        reading.plural = tag === 'noun' ? (draft.uses.noun?.plural ?? false) : false;
+        reading.subject = true;
+      }
+      return;
+    case 'pronoun':
+      reading.phrase = 'headed';
+      if (!reading.finite) {
+        reading.subject = true;
+        reading.plural = /^(?:they|we|you|i|both|who|which)$/.test(draft.lower);
+        if (/^(?:who|which)$/.test(draft.lower)) reading.finite = false;
+      }
+      return;
+    case 'verb':
+    case 'auxiliary':
+      reading.phrase = 'none';
+      reading.finite = true;
+      reading.inPreposition = false;
+      return;
+    case 'participle':
+    case 'preposition':
+    case 'particle':
+      reading.phrase = 'none';
+      reading.inPreposition = tag === 'preposition';
+      return;
+    case 'adverb':
+    case 'other':
+      return;
+    default:
+      reading.phrase = 'open';
+  }
+}
