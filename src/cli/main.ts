@@ -3,7 +3,9 @@ import type { Host } from '../host/types.js';
 import { addCheckCommand } from './check-command.js';
 import { addCompileCommand } from './compile-command.js';
 import { exitCodes } from './exit-codes.js';
+import { addExplainCommand } from './explain-command.js';
 import { packageVersion } from './package-version.js';
+import { addReviewCommand } from './review-command.js';
 import type { Session } from './session.js';
 
 /** Runs one command line and gives the exit code. Never exits the process and never throws. */
@@ -49,6 +51,8 @@ function createProgram(session: Session): Command {
     .addHelpText('after', examples);
   addCompileCommand(program, session);
   addCheckCommand(program, session);
+  addReviewCommand(program, session);
+  addExplainCommand(program, session);
   return program;
 }
 
@@ -57,6 +61,8 @@ Examples:
   prepwright compile my-film.md                     all sheets, into my-film-breakdown/
   prepwright compile my-film.md --only sheets,props only these two
   prepwright check my-film.md                       what is odd in the script, nothing written
+  prepwright review my-film.md                      answer what is open, once
+  prepwright explain my-film.md storm lantern       where a thing on a sheet comes from
 
 Exit codes: 0 fine, 1 errors in the script, 2 wrong usage, 3 a file cannot be read or written, 70 our bug.
 `;

@@ -24,6 +24,23 @@ export const commandMessages = {
       expected: known,
     }),
   ),
+  'script-not-written': define<{ path: string; why: string }>(
+    'error',
+    'the script cannot be written',
+    ({ path, why }) => ({
+      reason: `Cannot write ${path}: ${why}. The script is as it was.`,
+      hint: 'Close the program that holds it open, or copy it to a folder where you may write.',
+    }),
+  ),
+  'name-unknown': define<{ name: string; nearest: string | null }>(
+    'error',
+    'nothing has that name',
+    ({ name, nearest }) => ({
+      reason: `Nothing in the script is called "${name}".`,
+      hint: nearest ? `Did you mean ${nearest}?` : 'Use a name as the sheets print it, or a scene number.',
+      actual: name,
+    }),
+  ),
 } as const satisfies MessageTable;
 
 export const sayCommand = speaker('command', commandMessages);

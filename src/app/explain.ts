@@ -1,0 +1,160 @@
+import { formatDuration } from '../base/duration.js';
+import { formatEighths } from '../base/eighths.js';
+import { foldName, slug } from '../base/slug.js';
+import type {
+  Breakdown,
+  BreakdownScene,
+  ElementEntry,
+  PersonEntry,
+  PlaceEntry,
+  SceneElement,
+} from '../breakdown/types.js';
+import type { Finds, Move, Task } from '../find/types.js';
+import type { Analysis } from './analyse.js';
+
+/** One subject explained: a heading and lines of plain text, indented by depth. */
+export interface Explanation {
+  readonly title: string;
+  readonly lines: readonly string[];
+}
+
+/** Says where every element, person, place or scene of that name comes from. Empty when nothing has it. */
+export function explain(name: string, analysis: Analysis): readonly Explanation[] {
+  const { breakdown, finds } = analysis;
+  const asked = foldName(name).replace(/^(scene|sc\.?)\s+/, '');
+  return [
+    ...breakdown.cast.filter((person) => isCalled(person, asked)).map((person) => explainPerson(person, breakdown)),
+    ...breakdown.elements
+      .filter((element) => isCalled(element, asked))
+      .map((element) => explainElement(element, breakdown, finds)),
+    ...breakdown.places
+      .filter((place) => isCalled({ ...place, names: [place.name] }, asked))
+      .map((place) => explainPlace(place, breakdown)),
+    ...breakdown.scenes.filter((scene) => isScene(scene, asked)).map((scene) => explainScene(scene, analysis)),
+  ];
+}
+
+/** Every name that can be asked for, for the nearest one to a slip. */
+export function explainable(breakdown: Breakdown): readonly string[] {
+  return [
+    ...breakdown.cast.flatMap((person) => person.names),
+    ...breakdown.elements.flatMap((element) => element.names),
+    ...breakdown.places.map((place) => place.name),
+    ...breakdown.scenes.map((scene) => sceneName(scene)),
+  ];
+}
+
+function isCalled(entry: { readonly id: string; readonly names: readonly string[] }, asked: string): boolean {
+  return entry.id === slug(asked) || entry.names.some((name) => foldName(name) === asked);
+}
+
+function isScene(scene: BreakdownScene, asked: string): boolean {
+  return asked === scene.id || asked === (scene.number ?? String(scene.order)).toLowerCase();
+}
+
+function explainPerson(person: PersonEntry, breakdown: Breakdown): Explanation {
+  const lines = breakdown.scenes.flatMap((scene) => {
+    const here = scene.cast.find((one) => one.id === person.id);
+    if (!here) return [];
+    const voice = here.voice ? `, ${here.voice}` : here.speaks ? ', speaks' : ', silent';
+    const dress = scene.wears.find((worn) => worn.person === person.name);
+    return [
+      `${sceneName(scene)}: ${here.presence}${voice}${dress ? `, change ${dress.change}` : ''}`,
+      ...here.mentions.slice(0, 3).map((mention) => `  line ${mention.line}: ${quote(mention.words)}`),
+    ];
+  });
+  const other = person.names.slice(1);
+  return { title: `${person.name}, a person${other.length > 0 ? ` (also ${other.join(', ')})` : ''}`, lines };
+}
+
+function explainElement(element: ElementEntry, breakdown: Breakdown, finds: Finds): Explanation {
+  const lines = breakdown.scenes.flatMap((scene) => {
+    const here = scene.elements.find((one) => one.id === element.id);
+    return here ? explainInScene(scene, here, movesOf(scene, here, finds)) : [];
+  });
+  const worn = lines.length > 0 ? [] : wornLines(element, breakdown);
+  const states = element.states.map(
+    (one) => `state "${one.state}" from ${labelOf(one.scene, breakdown)}${one.onCamera ? ', on camera' : ''}`,
+  );
+  return { title: `${element.name}, ${element.category}, ${element.known}`, lines: [...lines, ...worn, ...states] };
+}
+
+function movesOf(scene: BreakdownScene, element: SceneElement, finds: Finds): readonly Move[] {
+  return finds.moves.filter((move) => move.scene === scene.order - 1 && foldName(move.name) === foldName(element.name));
+}
+
+function wornLines(element: ElementEntry, breakdown: Breakdown): string[] {
+  return breakdown.scenes.flatMap((scene) =>
+    scene.wears.flatMap((worn) =>
+      worn.garments
+        .filter((garment) => garment.id === element.id)
+        .map(
+          (garment) =>
+            `${sceneName(scene)}: on ${worn.person}, ${garment.known}${garment.from ? `, carried from ${labelOf(garment.from, breakdown)}` : ''}`,
+        ),
+    ),
+  );
+}
+
+function explainInScene(scene: BreakdownScene, element: SceneElement, moves: readonly Move[]): string[] {
+  const how = element.carried ? `carried from ${element.from}` : element.known;
+  const sure = element.confidence === null ? '' : `, confidence ${element.confidence.toFixed(2)}`;
+  const strength = element.strength ? ` (${element.strength})` : '';
+  const who = element.by ? `, ${element.worn ? 'worn by' : 'with'} ${element.by}` : '';
+  const count = element.count === null ? '' : `, ${element.count} of it`;
+  return [
+    `${sceneName(scene)}: ${how}${strength}${who}${count}${sure}`,
+    ...element.mentions.map((mention) => `  line ${mention.line}: ${quote(mention.words)}`),
+    ...(element.rules.length > 0 ? [`  because: ${element.rules.join('; ')}`] : []),
+    ...(element.stateIn ? [`  comes in: ${element.stateIn}`] : []),
+    ...(element.stateOut && element.stateOut !== element.stateIn ? [`  goes out: ${element.stateOut}`] : []),
+    ...moves.map(
+      (move) =>
+        `  line ${move.at.start.line}: ${move.kind}${move.from ? ` from ${move.from}` : ''}${move.to ? ` to ${move.to}` : ''}: ${quote(move.words)}`,
+    ),
+  ];
+}
+
+function explainPlace(place: PlaceEntry, breakdown: Breakdown): Explanation {
+  const scenes = place.scenes.map((id) => labelOf(id, breakdown)).join(', ');
+  const dressing = place.dressing.map((one) => `${one.name}, ${one.known}`);
+  return { title: `${place.name}, a place (${place.settings.join(', ')})`, lines: [`scenes: ${scenes}`, ...dressing] };
+}
+
+function explainScene(scene: BreakdownScene, { pages, finds }: Analysis): Explanation {
+  const length = pages.scenes[scene.order - 1];
+  const { seconds, low, high, pageRule, noted } = scene.screenTime;
+  const source = noted
+    ? 'from a time note'
+    : `${formatDuration(low)} to ${formatDuration(high)}, from what is said and done`;
+  return {
+    title: `${sceneName(scene)}, ${scene.heading}`,
+    lines: [
+      `line ${scene.at.start.line} of the script, page ${scene.page}`,
+      `length: ${formatEighths(scene.eighths)} of a page, ${length?.lines ?? 0} lines counted`,
+      `on screen: ${formatDuration(seconds)}, ${source}; a minute a page gives ${formatDuration(pageRule)}`,
+      `story day ${scene.storyDay.label}: ${scene.storyDay.reason}${scene.storyDay.sure ? '' : ' (not sure)'}`,
+      ...scene.hazards.map(
+        (hazard) => `caution, ${hazard.title}: line ${hazard.line}, ${quote(hazard.words)}, ${hazard.because}`,
+      ),
+      ...finds.tasks.filter((task) => task.scene === scene.order - 1).map(explainTask),
+    ],
+  };
+}
+
+function explainTask(task: Task): string {
+  return `${task.kind} (${task.strength}): ${task.text}; line ${task.at.start.line}, ${quote(task.words)}, row ${task.rule}`;
+}
+
+function sceneName(scene: BreakdownScene): string {
+  return scene.number === null ? `scene ${scene.order} in order` : `scene ${scene.number}`;
+}
+
+function labelOf(id: string, breakdown: Breakdown): string {
+  const scene = breakdown.scenes.find((one) => one.id === id);
+  return scene ? sceneName(scene) : id;
+}
+
+function quote(words: string): string {
+  return `"${words.length > 90 ? `${words.slice(0, 87)}…` : words}"`;
+}

@@ -1,0 +1,75 @@
+import { foldName } from '../base/slug.js';
+import type { Breakdown, BreakdownScene, Question, SceneElement } from '../breakdown/types.js';
+import type { Script } from '../script/types.js';
+import type { Insertion } from './text-edits.js';
+
+/** A question with all that its answer needs. */
+export interface ReviewItem {
+  readonly scene: BreakdownScene;
+  readonly question: Question;
+  /** The element it asks about, when it asks about one. */
+  readonly element: SceneElement | null;
+  /** The script's line that it rests on. */
+  readonly context: string;
+}
+
+export type ReviewAnswer =
+  | { readonly kind: 'yes' }
+  | { readonly kind: 'no' }
+  | { readonly kind: 'words'; readonly text: string };
+
+/** The open questions in script order. */
+export function listReview(breakdown: Breakdown, script: Script): readonly ReviewItem[] {
+  const lines = script.source.split('\n');
+  return breakdown.scenes.flatMap((scene) =>
+    scene.questions.map((question) => ({
+      scene,
+      question,
+      element: scene.elements.find((one) => one.id === question.element) ?? null,
+      context: (lines[question.line - 1] ?? '').trim(),
+    })),
+  );
+}
+
+/** The text to put into the script so that the question is settled: a mark around the words, or a note under the paragraph. */
+export function writeAnswer(item: ReviewItem, answer: ReviewAnswer, script: Script): readonly Insertion[] {
+  const { element, question } = item;
+  if (answer.kind === 'no') {
+    return [noteUnder(question.line, element ? `no: ${element.name}` : `answer: ${question.id}; no`, script)];
+  }
+  if (answer.kind === 'words' || !element) {
+    const text = answer.kind === 'words' ? answer.text : 'yes';
+    return [noteUnder(question.line, `answer: ${question.id}; ${text}`, script)];
+  }
+  return markWords(element, script) ?? [noteUnder(question.line, noteOf(element), script)];
+}
+
+/** Brackets around an element's own name where it stands plainly in the source; null when it does not. */
+function markWords(element: SceneElement, script: Script): readonly Insertion[] | null {
+  if (element.known === 'implied') return null;
+  const at = element.mentions[0]?.at;
+  if (!at || at.start.line !== at.end.line) return null;
+  const words = script.source.slice(at.start.offset, at.end.offset);
+  if (foldName(words) !== foldName(element.name)) return null;
+  const around =
+    script.source.slice(at.start.offset - 1, at.start.offset) + script.source.slice(at.end.offset, at.end.offset + 1);
+  if (/[[\]*_`\\]/.test(around)) return null;
+  return [
+    { at: at.start, text: '[' },
+    { at: at.end, text: `](${element.category})` },
+  ];
+}
+
+function noteOf(element: SceneElement): string {
+  const count = element.count === null ? '' : `${element.count} `;
+  return `${element.category}: ${count}${element.name}${element.by ? ` (${element.by})` : ''}`;
+}
+
+/** A note in a paragraph of its own, under the paragraph that holds a line. */
+function noteUnder(line: number, note: string, script: Script): Insertion {
+  const lines = script.source.split('\n');
+  let last = line;
+  while (last < lines.length && (lines[last] ?? '').trim() !== '') last++;
+  const length = (lines[last - 1] ?? '').length;
+  return { at: { line: last, column: length + 1 }, text: `\n\n> ${note}` };
+}

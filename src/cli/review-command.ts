@@ -1,0 +1,81 @@
+import type { Command } from 'commander';
+import { analyse, readLexicon } from '../app/analyse.js';
+import { listReview, type ReviewAnswer, type ReviewItem, writeAnswer } from '../app/review.js';
+import { type Insertion, insertInto } from '../app/text-edits.js';
+import { FileTrouble } from '../host/types.js';
+import { sayCommand } from '../messages/command.js';
+import { exitCodes } from './exit-codes.js';
+import { type Input, readInput } from './read-input.js';
+import { reportMessages } from './report.js';
+import type { Session } from './session.js';
+
+/** Adds `review FILE`. */
+export function addReviewCommand(program: Command, session: Session): void {
+  program
+    .command('review')
+    .description('go through the open questions and write the answers into the script')
+    .argument('<file>', 'the script')
+    .addHelpText('after', '\nAnswers become marks and notes in your own text; no other character changes.\n')
+    .action((file: string) => runReview(file, session));
+}
+
+async function runReview(file: string, session: Session): Promise<void> {
+  const { host } = session;
+  const input = await readInput(file, session);
+  if (!input) return;
+  const { analysis, messages } = analyse(input.bytes, input.name, readLexicon(host));
+  if (!analysis || messages.some((message) => message.severity === 'error')) {
+    host.error(reportMessages(messages, { source: input.text, file: input.name, colour: host.colour.error }));
+    return session.exit(exitCodes.scriptErrors);
+  }
+  const items = listReview(analysis.breakdown, analysis.script);
+  if (items.length === 0) return host.out('Nothing is open.\n');
+  const answered = await askAll(items, session);
+  const insertions = answered.flatMap(({ item, answer }) => writeAnswer(item, answer, analysis.script));
+  if (insertions.length > 0 && !(await save(file, input, insertions, session))) return;
+  host.out(`${answered.length} of ${items.length} settled${answered.length > 0 ? ` in ${file}` : ''}.\n`);
+}
+
+interface Answered {
+  readonly item: ReviewItem;
+  readonly answer: ReviewAnswer;
+}
+
+/** Asks one after the other until all are asked, the input ends or the user stops. */
+async function askAll(items: readonly ReviewItem[], { host }: Session): Promise<Answered[]> {
+  host.out(`${items.length} open. y yes, n no, Enter later, s stop; or type the answer in words.\n`);
+  const answered: Answered[] = [];
+  for (const [index, item] of items.entries()) {
+    const name = item.scene.number === null ? `scene ${item.scene.order} in order` : `scene ${item.scene.number}`;
+    host.out(
+      `\n${index + 1} of ${items.length}, ${name}, line ${item.question.line}\n  | ${item.context}\n${item.question.text}\n`,
+    );
+    const typed = await host.ask('> ');
+    if (typed === null || /^(s|stop)$/i.test(typed.trim())) break;
+    const answer = readAnswer(typed);
+    if (answer) answered.push({ item, answer });
+  }
+  return answered;
+}
+
+function readAnswer(typed: string): ReviewAnswer | null {
+  const text = typed.replace(/\s+/g, ' ').trim();
+  if (text === '') return null;
+  if (/^(y|yes)$/i.test(text)) return { kind: 'yes' };
+  if (/^(n|no)$/i.test(text)) return { kind: 'no' };
+  return { kind: 'words', text };
+}
+
+async function save(file: string, input: Input, insertions: readonly Insertion[], session: Session): Promise<boolean> {
+  const text = new TextDecoder('utf-8', { ignoreBOM: true }).decode(input.bytes);
+  try {
+    await session.host.writeFile(file, insertInto(text, insertions));
+    return true;
+  } catch (error) {
+    if (!(error instanceof FileTrouble)) throw error;
+    const message = sayCommand('script-not-written', { path: file, why: error.message });
+    session.host.error(reportMessages([message], { source: '', file: '', colour: session.host.colour.error }));
+    session.exit(exitCodes.files);
+    return false;
+  }
+}
