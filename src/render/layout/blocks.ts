@@ -59,6 +59,10 @@ export interface TableBlock {
   readonly rows: readonly TableRow[];
   /** Type size of the rows in points; never under 10. */
   readonly size?: number;
+  /** False for aligned columns without their head. */
+  readonly headed?: boolean;
+  /** False for aligned columns without hairlines. */
+  readonly ruled?: boolean;
 }
 
 /** A hairline above, a bold label in a column at the left, the content to its right. */

@@ -25,16 +25,22 @@ export interface SheetDocument {
   readonly blocks: readonly Block[];
 }
 
+/** Strips that are already set, for pages of one orientation. */
+export interface SetPart {
+  readonly area: Area;
+  readonly strips: readonly Strip[];
+}
+
 /** Lays a document out on pages, with its foot on each. */
 export function layOutDocument(document: SheetDocument, type: Typesetter): PageTree[] {
   const area = areaOf(document.paper, document.orientation);
-  return layOutStrips(setBlocks(document.blocks, area, type), area, document.foot, type);
+  return layOutParts([{ area, strips: setBlocks(document.blocks, area, type) }], document.foot, type);
 }
 
-/** Lays out strips that are already set, with the foot on each page. */
-export function layOutStrips(strips: readonly Strip[], area: Area, foot: Foot, type: Typesetter): PageTree[] {
-  const pages = paginate(strips, area);
-  return pages.map((page, i) => ({
+/** Lays parts out one after another, each on pages of its own, under one foot and one count of pages. */
+export function layOutParts(parts: readonly SetPart[], foot: Foot, type: Typesetter): PageTree[] {
+  const pages = parts.flatMap(({ strips, area }) => paginate(strips, area).map((page) => ({ page, area })));
+  return pages.map(({ page, area }, i) => ({
     ...page,
     items: [...page.items, ...setFoot(foot, `page ${i + 1} of ${pages.length}`, area, type)],
   }));

@@ -20,13 +20,13 @@
  *   A line end in it breaks the line.
  * - Blocks: heading, paragraph, entries, table, section (label at the left, content at its right), frame, lines (to
  *   write on), rule, space, keep, changed (bar in the margin), page break. See blocks.ts.
- * - How a thing is known: `knownWords()`; how a scene is called: `sceneLabel()`, `labelScenes()`.
+ * - How a thing is known: `knownWords()`; how it changes: `stateWords()`; how a scene is called: `labelScenes()`.
  */
+export { labelScenes, type SceneLabels } from '../../breakdown/scene-label.js';
 export * from './blocks.js';
 export * from './document.js';
 export * from './inline.js';
 export * from './known-words.js';
 export { areaOf, mm, sizes, writingLine } from './measures.js';
 export type { PageTree } from './page-tree.js';
-export * from './scene-labels.js';
 export { createTypesetter, type Typesetter } from './typesetter.js';

@@ -1,3 +1,4 @@
+import type { SceneLabels } from '../../breakdown/scene-label.js';
 import type { Known } from '../../breakdown/types.js';
 import type { Strength } from '../../find/types.js';
 
@@ -18,7 +19,7 @@ export interface KnownHow {
  * The words that follow a thing's name: none for what the writer marked or noted, `(found)`, `(implied, likely)`,
  * `(carried from sc 4)`. `labels` gives a scene's label by its id.
  */
-export function knownWords(how: KnownHow, labels: ReadonlyMap<string, string>): string {
+export function knownWords(how: KnownHow, labels: SceneLabels): string {
   const words = [...knownPart(how), ...carriedPart(how, labels)];
   return words.length > 0 ? `(${words.join(', ')})` : '';
 }
@@ -29,8 +30,14 @@ function knownPart(how: KnownHow): string[] {
   return [];
 }
 
-function carriedPart(how: KnownHow, labels: ReadonlyMap<string, string>): string[] {
+function carriedPart(how: KnownHow, labels: SceneLabels): string[] {
   if (!how.carried) return [];
   const label = how.from ? labels.get(how.from) : undefined;
   return [label ? `carried from sc ${label}` : 'carried'];
+}
+
+/** A state going in and coming out, in words and an arrow: `dry → soaked`, `lit`, `→ broken`; empty when none is known. */
+export function stateWords(stateIn: string | null, stateOut: string | null): string {
+  if (stateOut === null || stateOut === stateIn) return stateIn ?? '';
+  return stateIn === null ? `→ ${stateOut}` : `${stateIn} → ${stateOut}`;
 }

@@ -5,8 +5,9 @@ import { heightOf, type Strip } from './strips.js';
 interface OpenPage {
   items: Item[];
   bookmarks: string[];
-  /** Height used so far, in points. */
+  /** Height used so far, and by repeated heads alone, in points. */
   used: number;
+  head: number;
 }
 
 /** Places strips on pages from the top. Kept strips move together; what is higher than a page is cut between strips. */
@@ -16,6 +17,7 @@ export function paginate(strips: readonly Strip[], area: Area): PageTree[] {
   const turn = (next: Strip | undefined) => {
     page = newPage(pages);
     for (const head of next?.head ?? []) place(page, head, area);
+    page.head = page.used;
   };
   for (const group of groupKept(strips)) {
     if (group[0]?.breakBefore && page.used > 0) turn(undefined);
@@ -23,8 +25,8 @@ export function paginate(strips: readonly Strip[], area: Area): PageTree[] {
     const fitsHere = page.used + height <= area.height + 0.01;
     if (!fitsHere && height <= area.height - heightOf(group[0]?.head ?? []) && page.used > 0) turn(firstInk(group));
     for (const one of group) {
-      if (page.used + one.height > area.height + 0.01 && page.used > 0 && !one.white) turn(one);
-      if (!(one.white && page.used === 0)) place(page, one, area);
+      if (page.used + one.height > area.height + 0.01 && page.used > page.head && !one.white) turn(one);
+      if (!(one.white && page.used === page.head)) place(page, one, area);
     }
   }
   return pages.map(({ items, bookmarks }) => ({ width: area.pageWidth, height: area.pageHeight, items, bookmarks }));
@@ -35,7 +37,7 @@ function firstInk(group: readonly Strip[]): Strip | undefined {
 }
 
 function newPage(pages: OpenPage[]): OpenPage {
-  const page: OpenPage = { items: [], bookmarks: [], used: 0 };
+  const page: OpenPage = { items: [], bookmarks: [], used: 0, head: 0 };
   pages.push(page);
   return page;
 }

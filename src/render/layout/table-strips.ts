@@ -2,7 +2,7 @@ import type { TableBlock, TableColumn, TableRow } from './blocks.js';
 import type { Inline } from './inline.js';
 import { sizes, weights } from './measures.js';
 import type { Item } from './page-tree.js';
-import { type Strip, strip, withItems } from './strips.js';
+import { type Strip, strip, whiteStrip, withItems } from './strips.js';
 import type { Typesetter } from './typesetter.js';
 import { lineHeight, naturalWidth, type SetLine, wrapInline } from './wrap.js';
 
@@ -17,11 +17,13 @@ interface PlacedColumn extends TableColumn {
 /** Sets a table as strips: one for each line of a row, so that even a row longer than a page can be printed. */
 export function setTable(table: TableBlock, x: number, width: number, type: Typesetter): Strip[] {
   const size = Math.max(table.size ?? sizes.small, sizes.small);
+  const ruled = table.ruled ?? true;
   const columns = placeColumns(table, x, width, size, type);
-  const head = setHead(columns, x, width, size, type);
+  const head = (table.headed ?? true) ? setHead(columns, x, width, type) : [];
   const rows = table.rows.flatMap((row, i) =>
-    setRow(row, columns, size, type, i === 0 ? null : { x, width }).map((one) => ({ ...one, head })),
+    setRow(row, columns, size, type, ruled && i > 0 ? { x, width } : null).map((one) => ({ ...one, head })),
   );
+  if (!ruled) return [...head, ...rows];
   const foot = strip({ height: padding + 3, items: [hairline(x, width, 0, weights.hair)] });
   return [...head, ...keepLastTo(rows), foot];
 }
@@ -56,7 +58,8 @@ function fixedWidth(
   if (column.width !== undefined) return column.width;
   if (!column.fit) return null;
   const widths = table.rows.flatMap((row) => cellStack(row.cells[index]).map((text) => naturalWidth(text, size, type)));
-  return Math.ceil(Math.max(naturalWidth(column.head, sizes.small, type, 'bold'), ...widths)) + 0.5;
+  const head = (table.headed ?? true) ? naturalWidth(column.head, sizes.small, type, 'bold') : 0;
+  return widths.reduce((widest, one) => Math.max(widest, one), head) + 0.5;
 }
 
 function cellStack(cell: TableRow['cells'][number] | undefined): readonly Inline[] {
@@ -64,7 +67,7 @@ function cellStack(cell: TableRow['cells'][number] | undefined): readonly Inline
   return typeof cell === 'object' && 'stack' in cell ? cell.stack : [cell];
 }
 
-function setHead(columns: readonly PlacedColumn[], x: number, width: number, _size: number, type: Typesetter): Strip[] {
+function setHead(columns: readonly PlacedColumn[], x: number, width: number, type: Typesetter): Strip[] {
   const lines = columns.map((column) =>
     wrapInline(
       column.head,
@@ -74,7 +77,7 @@ function setHead(columns: readonly PlacedColumn[], x: number, width: number, _si
   );
   const height = lineHeight(sizes.small);
   const count = Math.max(...lines.map((column) => column.length));
-  const strips = rowLines(lines, count, height).map((items) => strip({ height, items, keep: true }));
+  const strips = rowLines(lines, count).map((items) => strip({ height, items, keep: true }));
   const rule = strip({ height: padding + 1, items: [hairline(x, width, 1.5, weights.rule)], keep: true });
   return [...strips, rule];
 }
@@ -97,18 +100,15 @@ function setRow(
     ),
   );
   const count = Math.max(1, ...lines.map((column) => column.length));
-  const body = rowLines(lines, count, height).map((items) => strip({ height, items, keep: true }));
-  const top = strip({
-    height: padding,
-    items: rule ? [hairline(rule.x, rule.width, 0, weights.hair)] : [],
-    keep: true,
-  });
+  const body = rowLines(lines, count).map((items) => strip({ height, items, keep: true }));
+  const line = rule ? [strip({ items: [hairline(rule.x, rule.width, 0, weights.hair)], keep: true, white: true })] : [];
+  const top = whiteStrip(padding, true);
   const bottom = strip({ height: padding, keep: row.keepWithNext ?? false });
-  const strips = [top, ...body, bottom];
+  const strips = [...line, top, ...body, bottom];
   return row.changed ? strips.map((one) => withItems(one, [marginBar(columns[0]?.x ?? 0, one.height)])) : strips;
 }
 
-function rowLines(columns: readonly (readonly SetLine[])[], count: number, _height: number): Item[][] {
+function rowLines(columns: readonly (readonly SetLine[])[], count: number): Item[][] {
   return Array.from({ length: count }, (_, i) => columns.flatMap((lines) => lines[i]?.items ?? []));
 }
 
