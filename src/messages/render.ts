@@ -14,6 +14,14 @@ export const renderMessages = {
       };
     },
   ),
+  'sheet-overfull': define<{ readonly scene: string; readonly lines: number }>(
+    'warning',
+    'A scene too full for its sheet',
+    ({ scene, lines }) => ({
+      reason: `Expected the sheet of scene ${scene} to fit one page, found ${lines} lines too many even when folded: they are left off and the sheet says so.`,
+      hint: 'Split the scene in two with a heading of its own for the second half; the packs, indexes and breakdown.json hold everything.',
+    }),
+  ),
 } as const satisfies MessageTable;
 
 export const sayRender = speaker('render', renderMessages);

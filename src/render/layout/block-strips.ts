@@ -89,7 +89,7 @@ function setEntries(block: EntriesBlock, column: Column, type: Typesetter): Stri
     const boxes = block.ticks ? (wrapInline(tick, { size, ...column }, type)[0]?.items ?? []) : [];
     const first = lines[0] ? [withItems(lines[0], boxes), ...lines.slice(1)] : [];
     if (!block.ruled) return [...tieLast([...first, whiteStrip(1)], true)];
-    const rule = i === 0 ? [] : [strip({ height: 2, items: [level(column, 0, weights.hair)], keep: true })];
+    const rule = i === 0 ? [] : [strip({ height: 2, items: [level(column, 0, weights.row)], keep: true })];
     return [...rule, ...tieLast([...first, whiteStrip(2)], true)];
   });
 }

@@ -4,7 +4,7 @@ import type { Strength } from '../../find/types.js';
 
 /** What the foot of every page says about the words below. */
 export const knownKey =
-  'No word after a thing: the writer marked it. (found): read in the text. (implied): not in the text, ask. ? open question.';
+  'No word after a name: the writer marked it. (found): read in the text. (implied): not in the text, ask. ?: open.';
 
 /** How a thing is known. */
 export interface KnownHow {

@@ -19,7 +19,7 @@ export const margins = { binding: mm(20), edge: mm(12) } as const;
 export const sizes = { identity: 20, title: 18, section: 13, body: 10.5, small: 10 } as const;
 
 /** Line weights in points. */
-export const weights = { hair: 0.4, rule: 0.8, frame: 1.6, bar: 2.4 } as const;
+export const weights = { row: 0.25, hair: 0.5, rule: 0.9, frame: 1.6, bar: 2.4 } as const;
 
 /** Distance between two lines to write on by hand. */
 export const writingLine = mm(8);

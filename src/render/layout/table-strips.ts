@@ -20,10 +20,12 @@ export function setTable(table: TableBlock, x: number, width: number, type: Type
   const ruled = table.ruled ?? true;
   const columns = placeColumns(table, x, width, size, type);
   const head = (table.headed ?? true) ? setHead(columns, x, width, type) : [];
-  const rows = table.rows.flatMap((row, i) =>
-    setRow(row, columns, size, type, ruled && i > 0 ? { x, width } : null).map((one) => ({ ...one, head })),
-  );
-  if (!ruled) return [...head, ...rows];
+  const bare = head.length === 0;
+  const rows = table.rows.flatMap((row, i) => {
+    const strips = setRow(row, columns, size, type, ruled && i > 0 ? { x, width } : null);
+    return (bare && i === 0 ? strips.slice(1) : strips).map((one) => ({ ...one, head }));
+  });
+  if (!ruled || bare) return [...head, ...rows];
   const foot = strip({ height: padding + 3, items: [hairline(x, width, 0, weights.hair)] });
   return [...head, ...keepLastTo(rows), foot];
 }
@@ -101,7 +103,7 @@ function setRow(
   );
   const count = Math.max(1, ...lines.map((column) => column.length));
   const body = rowLines(lines, count).map((items) => strip({ height, items, keep: true }));
-  const line = rule ? [strip({ items: [hairline(rule.x, rule.width, 0, weights.hair)], keep: true, white: true })] : [];
+  const line = rule ? [strip({ items: [hairline(rule.x, rule.width, 0, weights.row)], keep: true, white: true })] : [];
   const top = whiteStrip(padding, true);
   const bottom = strip({ height: padding, keep: row.keepWithNext ?? false });
   const strips = [...line, top, ...body, bottom];

@@ -186,16 +186,17 @@ export function baselineOf(size: number): number {
 }
 
 function signWidth(size: number): number {
-  return size * 0.9;
+  return size * 1.05;
 }
 
 function signItems(run: Exclude<InlineRun, TextRun>, x: number, baseline: number, size: number): Item[] {
   const side = size * 0.78;
   if (run.kind === 'tick') {
     const y = baseline - side + size * 0.07;
-    return [{ kind: 'rect', x: x + 0.4, y, width: side, height: side, weight: weights.rule }];
+    return [{ kind: 'rect', x: x + size * 0.13, y, width: side, height: side, weight: weights.rule }];
   }
-  if (run.kind === 'danger') return [{ kind: 'triangle', x, y: baseline - size * 0.76, size: size * 0.8 }];
+  if (run.kind === 'danger')
+    return [{ kind: 'triangle', x: x + size * 0.08, y: baseline - size * 0.76, size: size * 0.8 }];
   const y = baseline + size * 0.18;
   return [{ kind: 'line', x, y, x2: x + run.width, y2: y, weight: weights.hair, dashed: false }];
 }

@@ -1,0 +1,52 @@
+import type { SceneHazard } from '../../breakdown/types.js';
+import { hazardCaution } from '../../trade/hazards.js';
+import type { Block } from '../layout/blocks.js';
+import { blank, bold, danger, type Inline } from '../layout/inline.js';
+import { raisedBy } from './sections/danger.js';
+import { labelOf, type SheetContext } from './sheet-context.js';
+
+interface Caution {
+  readonly hazard: SceneHazard;
+  readonly raised: Inline[];
+}
+
+/** Every danger of the script once, in full, with all scenes that raise it; an empty list when none does. */
+export function writeCautions(context: SheetContext): Block[] {
+  const cautions = gather(context);
+  if (cautions.length === 0) return [];
+  return [
+    { kind: 'heading', level: 1, text: [danger, ' Cautions'], bookmark: 'Cautions' },
+    { kind: 'paragraph', after: 8, text: hazardCaution },
+    ...cautions.map(writeCaution),
+  ];
+}
+
+function gather(context: SheetContext): Caution[] {
+  const cautions = new Map<string, Caution>();
+  for (const scene of context.breakdown.scenes) {
+    for (const hazard of scene.hazards) {
+      const key = `${hazard.id} ${hazard.title} ${hazard.precaution}`;
+      const caution = cautions.get(key) ?? { hazard, raised: [] };
+      caution.raised.push([bold(`Scene ${labelOf(scene, context)}: `), ...[raisedBy(hazard)].flat()] as Inline);
+      cautions.set(key, caution);
+    }
+  }
+  return [...cautions.values()];
+}
+
+function writeCaution({ hazard, raised }: Caution): Block {
+  const lines: Inline[] = [hazard.precaution];
+  if (hazard.qualified !== '' && hazard.qualified !== '-') lines.push([bold('Must be qualified: '), hazard.qualified]);
+  if (hazard.reading !== '') lines.push([bold('Read: '), hazard.reading]);
+  lines.push(['Person in charge ', blank(160)]);
+  const text = lines.flatMap((line, i) => (i === 0 ? [line] : ['\n', line])).flat() as Inline;
+  return {
+    kind: 'section',
+    label: hazard.title,
+    labelWidth: 116,
+    blocks: [
+      { kind: 'paragraph', text },
+      { kind: 'entries', entries: raised },
+    ],
+  };
+}

@@ -1,0 +1,119 @@
+import { formatDuration } from '../../base/duration.js';
+import type { Breakdown } from '../../breakdown/types.js';
+import { categories } from '../../trade/categories.js';
+import type { Block } from '../layout/blocks.js';
+import { blank, bold, danger, type Inline, tick } from '../layout/inline.js';
+import { labelOf, type SheetContext } from './sheet-context.js';
+import { countWords, pageWords, timeWords } from './sheet-words.js';
+
+/** The first page: what this is, how long it is in both measures, what is in it, what is open, how to read it. */
+export function writeCover(context: SheetContext): Block[] {
+  const { breakdown } = context;
+  return [
+    { kind: 'paragraph', size: 28, after: 2, text: bold(breakdown.title) },
+    { kind: 'paragraph', size: 13, after: 4, text: 'Scene sheets: one page for each scene' },
+    { kind: 'paragraph', size: 13, after: 14, text: [draftWords(breakdown), '.  Printed for ', blank(150)] },
+    section('Length', lengthEntries(breakdown)),
+    section('In it', contentEntries(breakdown)),
+    section('Dangers', dangerEntries(context)),
+    section('Still open', openEntries(context)),
+    section('How to read a sheet', readingEntries()),
+  ];
+}
+
+function section(label: string, entries: readonly Inline[]): Block {
+  return {
+    kind: 'section',
+    label,
+    labelWidth: 100,
+    blocks: [
+      { kind: 'entries', entries },
+      { kind: 'space', height: 6 },
+    ],
+  };
+}
+
+function draftWords(breakdown: Breakdown): string {
+  const draft = breakdown.draft ? `Draft ${breakdown.draft}` : 'No draft named';
+  const author = breakdown.author ? `, by ${breakdown.author}` : '';
+  return `${draft}, ${breakdown.date ?? 'undated'}${author}`;
+}
+
+function lengthEntries(breakdown: Breakdown): Inline[] {
+  const { pages, eighths, screenTime } = breakdown;
+  return [
+    [
+      bold(countWords(breakdown.scenes.length, 'scene')),
+      `; their lengths add up to ${pageWords(eighths)}, the script is ${countWords(pages, 'page')} long`,
+    ],
+    [bold('On screen, from what happens: '), timeWords(screenTime, true)],
+    [bold('On screen, by the page rule: '), `${formatDuration(screenTime.pageRule)}, a minute a page`],
+    'A page a minute holds roughly over many films and poorly for any single one: so says a study of 761 films made (2020). Read the scenes aloud with a stopwatch before you trust either figure.',
+  ];
+}
+
+function contentEntries(breakdown: Breakdown): Inline[] {
+  const people = breakdown.cast.filter((person) => !person.background);
+  const heard = people.filter((person) => person.seen.length === 0).length;
+  const days = new Set(breakdown.scenes.map((scene) => scene.storyDay.label)).size;
+  const counts = [
+    countWords(people.length, 'person', 'people') + (heard > 0 ? ` (${heard} only heard)` : ''),
+    countWords(breakdown.places.length, 'place'),
+    countWords(days, 'story day'),
+  ];
+  return [counts.join('  ·  '), categoryCounts(breakdown).join('  ·  ')].filter((line) => line !== '');
+}
+
+function categoryCounts(breakdown: Breakdown): string[] {
+  return categories.flatMap((category) => {
+    const count = breakdown.elements.filter((element) => element.category === category.name).length;
+    return count === 0 ? [] : [`${category.label.toLowerCase()} ${count}`];
+  });
+}
+
+function dangerEntries(context: SheetContext): Inline[] {
+  const rows = new Map<string, string[]>();
+  for (const scene of context.breakdown.scenes) {
+    for (const hazard of scene.hazards) {
+      const scenes = rows.get(hazard.title) ?? [];
+      if (!scenes.includes(labelOf(scene, context))) scenes.push(labelOf(scene, context));
+      rows.set(hazard.title, scenes);
+    }
+  }
+  if (rows.size === 0) return [['Nothing raised. Nobody but you has checked. Checked by ', blank(120)]];
+  return [...rows].map(([title, scenes]) => [danger, ' ', bold(title), `: ${sceneList(scenes)}`]);
+}
+
+function openEntries(context: SheetContext): Inline[] {
+  const { breakdown } = context;
+  const asked = breakdown.scenes.filter((scene) => scene.questions.length > 0);
+  const count = asked.reduce((sum, scene) => sum + scene.questions.length, 0);
+  const entries: Inline[] = [
+    count === 0
+      ? 'No question.'
+      : [bold(countWords(count, 'question')), `: ${sceneList(asked.map((scene) => labelOf(scene, context)))}`],
+  ];
+  if (breakdown.scenes.every((scene) => scene.number === null))
+    entries.push(
+      'The scenes have no numbers yet: the sheets count them in order. Number them before paper is handed out.',
+    );
+  if (breakdown.omitted.length > 0) entries.push(`Left out, number kept: ${breakdown.omitted.join(', ')}`);
+  return entries;
+}
+
+function sceneList(labels: readonly string[]): string {
+  return `${labels.length === 1 ? 'scene' : 'scenes'} ${labels.join(', ')}`;
+}
+
+function readingEntries(): Inline[] {
+  return [
+    [tick, '  to tick when it is done'],
+    [danger, '  danger: read the framed box first'],
+    ['?  open: ask, do not guess'],
+    ['dry → soaked  how it goes into the scene and how it comes out'],
+    [bold('storm lantern'), '  the writer marked it or noted it'],
+    [bold('crate'), ' (found)  nobody marked it; the program read it in the text'],
+    [bold('matches'), ' (implied, likely)  not in the text; the words call for it: certain, likely, or ask'],
+    [bold('van key'), ' (carried from sc 1)  not named in this scene; still here from an earlier one'],
+  ];
+}

@@ -1,0 +1,18 @@
+import type { Link } from '../../../breakdown/types.js';
+import { bold, type Inline } from '../../layout/inline.js';
+import type { Section, SheetContext } from '../sheet-context.js';
+
+/** What must match the scenes before, and what later scenes must match. */
+export const writeContinuity: Section = (scene, context, fold) => {
+  const entries = [
+    ...scene.comesFrom.map((link) => linkWords('From', link, context, fold)),
+    ...scene.goesTo.map((link) => linkWords('To', link, context, fold)),
+  ];
+  return entries.length === 0 ? [] : [{ kind: 'section', label: 'Must match', blocks: [{ kind: 'entries', entries }] }];
+};
+
+function linkWords(way: string, link: Link, context: SheetContext, fold: number): Inline {
+  const label = context.labels.get(link.scene) ?? link.scene;
+  const what = fold > 0 ? `${link.what.length} things, see the packs` : link.what.join('; ');
+  return [bold(`${way} scene ${label}: `), what];
+}

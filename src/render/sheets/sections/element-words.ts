@@ -1,0 +1,41 @@
+import type { BreakdownScene, SceneElement } from '../../../breakdown/types.js';
+import { type CategoryGroup, type CategoryName, categories, categoryOf } from '../../../trade/categories.js';
+import { bold, type Inline } from '../../layout/inline.js';
+import { knownWords, stateWords } from '../../layout/known-words.js';
+import type { SheetContext } from '../sheet-context.js';
+
+const ranks = new Map(categories.map((category, i) => [category.name, i]));
+
+/** The elements of some categories, in the order of the table of categories, else as they come. */
+export function elementsIn(scene: BreakdownScene, names: readonly CategoryName[]): SceneElement[] {
+  return scene.elements
+    .filter((element) => names.includes(element.category))
+    .sort((a, b) => (ranks.get(a.category) as number) - (ranks.get(b.category) as number));
+}
+
+/** The categories of a group. */
+export function categoriesOf(group: CategoryGroup): CategoryName[] {
+  return categories.filter((category) => category.group === group).map((category) => category.name);
+}
+
+/** `6 × crate (found)`, the name bold, with its description. */
+export function elementName(element: SceneElement, context: SheetContext): Inline {
+  const known = knownWords(element, context.labels);
+  return [
+    bold(element.count !== null && element.count !== 1 ? `${element.count} × ${element.name}` : element.name),
+    element.description ? `, ${element.description}` : '',
+    known ? ` ${known}` : '',
+  ];
+}
+
+/** An element in running text: `storm lantern (found), lit → broken, with NORA`. */
+export function elementWords(element: SceneElement, context: SheetContext, kind = false): string {
+  const count = element.count !== null && element.count !== 1 ? `${element.count} × ` : '';
+  const known = knownWords(element, context.labels);
+  const state = stateWords(element.stateIn, element.stateOut);
+  const parts = [`${count}${element.name}${known ? ` ${known}` : ''}`];
+  if (kind) parts.push(categoryOf(element.category).label.toLowerCase());
+  if (state) parts.push(state);
+  if (element.by) parts.push(`with ${element.by}`);
+  return parts.join(', ');
+}

@@ -1,0 +1,40 @@
+import { formatDuration } from '../../../base/duration.js';
+import type { BreakdownScene } from '../../../breakdown/types.js';
+import { blank, bold } from '../../layout/inline.js';
+import { sizes } from '../../layout/measures.js';
+import { labelOf, type Section, type SheetContext } from '../sheet-context.js';
+import { dayWords, headingSentence, pageWords, timeWords } from '../sheet-words.js';
+
+/** Which scene this is, in large type; its measures; the blanks for what only the plan knows. */
+export const writeIdentity: Section = (scene, context) => [
+  {
+    kind: 'paragraph',
+    size: sizes.identity,
+    after: 3,
+    text: bold(`${sceneTitle(scene, context)}. ${headingSentence(scene)}.`),
+  },
+  { kind: 'paragraph', after: 7, text: measureWords(scene) },
+  {
+    kind: 'paragraph',
+    after: 8,
+    text: ['Shooting day ', blank(66), '   Address ', blank(172), '   In charge ', blank(96)],
+  },
+];
+
+/** `Scene 12A`; in a script that numbers other scenes, `Scene without number, the 3rd`. */
+export function sceneTitle(scene: BreakdownScene, context: SheetContext): string {
+  const label = labelOf(scene, context);
+  const others = scene.number === null && context.breakdown.scenes.some((one) => one.number !== null);
+  return others ? `Scene without number (the ${label})` : `Scene ${label}`;
+}
+
+function measureWords(scene: BreakdownScene): string {
+  const measures = [
+    pageWords(scene.eighths),
+    `${timeWords(scene.screenTime)} on screen`,
+    `${formatDuration(scene.screenTime.pageRule)} by the page rule`,
+    dayWords(scene.storyDay),
+    `script page ${scene.page}`,
+  ];
+  return measures.join('  ·  ');
+}

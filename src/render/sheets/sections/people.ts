@@ -1,0 +1,111 @@
+import type { BreakdownScene, Garment, SceneCast, SceneExtra, Wears } from '../../../breakdown/types.js';
+import type { Block, TableRow } from '../../layout/blocks.js';
+import { blank, bold, type Inline, joinInline } from '../../layout/inline.js';
+import { knownWords, stateWords } from '../../layout/known-words.js';
+import type { Section, SheetContext } from '../sheet-context.js';
+import { countWords } from '../sheet-words.js';
+
+/** Who is in the scene, how, in which costume change, and in which state; folded, in running text without garments. */
+export const writePeople: Section = (scene, context, fold) => {
+  if (scene.cast.length + scene.extras.length === 0) return section([{ kind: 'paragraph', text: 'Nobody is named.' }]);
+  if (fold > 0) return section([{ kind: 'paragraph', text: runIn(scene, context) }]);
+  const rows = [
+    ...scene.cast.map((person) => castRow(person, scene, context)),
+    ...scene.extras.map((extra) => extraRow(extra, context)),
+  ];
+  return section([
+    {
+      kind: 'table',
+      headed: false,
+      size: 10.5,
+      columns: [{ head: '', width: 96 }, { head: '', width: 112 }, { head: '' }],
+      rows,
+    },
+  ]);
+};
+
+function section(blocks: readonly Block[]): Block[] {
+  return [{ kind: 'section', label: 'People', blocks }];
+}
+
+function castRow(person: SceneCast, scene: BreakdownScene, context: SheetContext): TableRow {
+  const wears = wearsOf(person, scene);
+  const name: Inline[] = [[bold(person.name), space(knownWords(person, context.labels))]];
+  if (person.minor) name.push([bold('MINOR'), person.age ? `, age ${person.age}` : '']);
+  const how: Inline[] = [presenceWords(person)];
+  if (person.minor && person.presence === 'seen') how.push(['hours ', blank(48)]);
+  return { cells: [{ stack: name }, { stack: how }, { stack: costumeLines(person, wears, context) }] };
+}
+
+function space(words: string): string {
+  return words === '' ? '' : ` ${words}`;
+}
+
+const voices = {
+  'voice-over': 'heard only: recorded voice',
+  'off-screen': 'heard only, off screen: called that day',
+  phone: 'heard only, on the phone',
+} as const;
+
+/** How a person is there: `speaks`, `silent`, or heard and how. */
+export function presenceWords(person: SceneCast): string {
+  if (person.presence === 'seen') return person.speaks ? 'speaks' : 'silent';
+  return person.voice ? voices[person.voice] : 'heard only';
+}
+
+function wearsOf(person: SceneCast, scene: BreakdownScene): Wears | undefined {
+  return scene.wears.find((wears) => wears.person === person.name || wears.person === person.id);
+}
+
+function costumeLines(person: SceneCast, wears: Wears | undefined, context: SheetContext): Inline[] {
+  if (person.presence === 'heard') return [''];
+  if (!wears) return [['costume ', blank(90)]];
+  const change = changeWords(wears);
+  const garments = wears.garments.map((garment) => garmentWords(garment, context));
+  return garments.length === 0 ? [bold(change)] : [[bold(change), `: ${garments.join('; ')}`]];
+}
+
+/** `change 2`, or `change 2, then 3 on camera`. */
+export function changeWords(wears: Wears): string {
+  return wears.changeOut === wears.change
+    ? `change ${wears.change}`
+    : `change ${wears.change}, then ${wears.changeOut} on camera`;
+}
+
+/** A garment with its states and how it is known; one that must not be worn reads `no scarf`. */
+export function garmentWords(garment: Garment, context: SheetContext): string {
+  if (garment.absent) return `no ${garment.name}`;
+  const state = stateWords(garment.stateIn, garment.stateOut);
+  // A garment worn on from the scene before is the normal case: only the finder's own reading needs its word.
+  const known = knownWords({ known: garment.known }, context.labels);
+  return [garment.name + (state ? `, ${state}` : ''), known].filter((part) => part !== '').join(' ');
+}
+
+function extraRow(extra: SceneExtra, context: SheetContext): TableRow {
+  const name: Inline = [
+    bold(extra.count === null ? extra.name : `${extra.count} ${extra.name}`),
+    space(knownWords(extra, context.labels)),
+  ];
+  return { cells: [name, 'background', extra.count === null ? ['how many? ', blank(60)] : ''] };
+}
+
+function runIn(scene: BreakdownScene, context: SheetContext): Inline {
+  const cast = scene.cast.map((person): Inline => {
+    const wears = wearsOf(person, scene);
+    const words = [
+      presenceWords(person),
+      person.minor ? 'MINOR' : '',
+      wears && person.presence === 'seen' ? changeWords(wears) : '',
+    ];
+    return [
+      bold(person.name),
+      space(knownWords(person, context.labels)),
+      ` (${words.filter((word) => word !== '').join(', ')})`,
+    ];
+  });
+  const extras = scene.extras.map(
+    (extra): Inline =>
+      extra.count === null ? `${extra.name} (how many?)` : countWords(extra.count, extra.name, extra.name),
+  );
+  return joinInline([...cast, ...extras]);
+}

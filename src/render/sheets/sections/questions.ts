@@ -1,0 +1,28 @@
+import type { Question } from '../../../breakdown/types.js';
+import { type Inline, tick } from '../../layout/inline.js';
+import type { Section } from '../sheet-context.js';
+import { countWords } from '../sheet-words.js';
+
+const shown = 3;
+
+/** Open questions with what to type; folded once, the first three; folded twice, a count. */
+export const writeQuestions: Section = (scene, _context, fold) => {
+  if (scene.questions.length === 0) return [];
+  const some = scene.questions.slice(0, fold === 0 ? undefined : fold === 1 ? shown : 0);
+  const left = scene.questions.length - some.length;
+  const rest: Inline[] =
+    left > 0 ? [`${countWords(left, some.length > 0 ? 'more question' : 'question')}: see the questions`] : [];
+  return [
+    {
+      kind: 'section',
+      label: 'Open questions',
+      blocks: [{ kind: 'entries', entries: [...some.map(questionWords), ...rest] }],
+    },
+  ];
+};
+
+function questionWords(question: Question): Inline {
+  const ticks: Inline = question.kind === 'element' ? ['  yes ', tick, '  no ', tick] : [];
+  const settle = question.settle === '' ? '' : `  To settle, type “${question.settle}”.`;
+  return ['? ', question.text, ...ticks, settle];
+}

@@ -1,0 +1,27 @@
+import type { BreakdownScene } from '../../../breakdown/types.js';
+import { bold, type Inline } from '../../layout/inline.js';
+import type { Section } from '../sheet-context.js';
+import { countWords } from '../sheet-words.js';
+import { elementsIn, elementWords } from './element-words.js';
+
+/** Sounds and music, and voices to record apart; folded, a count. */
+export const writeSound: Section = (scene, context, fold) => {
+  const sounds = elementsIn(scene, ['sound', 'music']);
+  const voices = voiceEntries(scene);
+  if (sounds.length + voices.length === 0) return [];
+  const all: Inline[] = [
+    ...voices,
+    ...(sounds.length > 0 ? [sounds.map((one) => elementWords(one, context)).join('; ')] : []),
+  ];
+  const counted = [`${countWords(sounds.length, 'sound')}, ${countWords(voices.length, 'voice')} to record`];
+  return [{ kind: 'section', label: 'Sound', blocks: [{ kind: 'entries', entries: fold > 0 ? counted : all }] }];
+};
+
+function voiceEntries(scene: BreakdownScene): Inline[] {
+  return scene.cast
+    .filter((person) => person.presence === 'heard' && person.voice !== 'off-screen')
+    .map((person) => {
+      const how = person.voice === 'phone' ? 'the far end of the phone' : 'the voice';
+      return [`record ${how}: `, bold(person.name)];
+    });
+}

@@ -1,0 +1,24 @@
+import { labelScenes, type SceneLabels } from '../../breakdown/scene-label.js';
+import type { Breakdown, BreakdownScene } from '../../breakdown/types.js';
+import type { Block } from '../layout/blocks.js';
+
+/** What every part of the sheets may ask. */
+export interface SheetContext {
+  readonly breakdown: Breakdown;
+  readonly labels: SceneLabels;
+}
+
+/**
+ * Writes one section of a scene's sheet; an empty list when there is nothing to say. `fold` is how far it must be
+ * folded to leave room: 0 is everything.
+ */
+export type Section = (scene: BreakdownScene, context: SheetContext, fold: number) => readonly Block[];
+
+export function createContext(breakdown: Breakdown): SheetContext {
+  return { breakdown, labels: labelScenes(breakdown.scenes) };
+}
+
+/** A scene's label on paper. */
+export function labelOf(scene: Pick<BreakdownScene, 'id'>, context: SheetContext): string {
+  return context.labels.get(scene.id) as string;
+}

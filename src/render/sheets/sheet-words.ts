@@ -1,0 +1,69 @@
+import { formatDuration } from '../../base/duration.js';
+import { type Eighths, formatEighths } from '../../base/eighths.js';
+import type { BreakdownScene, StoryDay } from '../../breakdown/types.js';
+import type { Light, Setting } from '../../script/types.js';
+
+const settings: Record<Setting, string> = { INT: 'Inside', EXT: 'Outside', 'INT/EXT': 'Inside and outside' };
+
+/** `Inside`, `Outside`, `Inside and outside`. */
+export function settingWords(setting: Setting): string {
+  return settings[setting];
+}
+
+const smallWords = new Set('a an and at by for from in of off on or the to under with'.split(' '));
+
+/** A place as people write it: capitals of a heading become capital first letters; anything else stays as typed. */
+export function placeWords(parts: readonly string[]): string {
+  return parts.map((part) => (/\p{Ll}/u.test(part) ? part : part.replace(/\S+/gu, unshout))).join(', ');
+}
+
+function unshout(word: string, at: number): string {
+  const lower = word.toLowerCase();
+  if (at > 0 && smallWords.has(lower)) return lower;
+  // A word without a vowel is a short name made of letters: TV, NHS.
+  if (!/[aeiouyà-ÿ]/u.test(lower)) return word;
+  return lower.replace(/(?<![\p{L}'’])\p{L}/gu, (letter) => letter.toUpperCase());
+}
+
+/** Words that stood in capitals, in small letters: `night`, `flashback`. */
+export function quietWords(text: string): string {
+  return /\p{Ll}/u.test(text) ? text : text.toLowerCase();
+}
+
+/** `Inside, Ferry house, kitchen, night (flashback, 1974)`. */
+export function headingSentence(scene: BreakdownScene): string {
+  const time = scene.time ? quietWords(scene.time) : '';
+  const parts = [settingWords(scene.setting), placeWords(scene.placeParts), time, lightAfter(time, scene.light)];
+  const qualifiers = scene.qualifiers.map(quietWords).join(', ');
+  return parts.filter((part) => part !== '').join(', ') + (qualifiers ? ` (${qualifiers})` : '');
+}
+
+const lights: Record<Light, string> = { day: 'by day', night: 'by night', dawn: 'at dawn', dusk: 'at dusk' };
+
+/** The light in words when the time as written does not tell it: CONTINUOUS, LATER. */
+function lightAfter(time: string, light: Light | null): string {
+  const told = /day|night|dawn|dusk|morning|noon|evening|sun|twilight/i.test(time);
+  return told || light === null ? '' : lights[light];
+}
+
+/** `1 3/8 pages`, `3/8 page`, `1 page`. */
+export function pageWords(length: Eighths): string {
+  return `${formatEighths(length)} ${length > 8 ? 'pages' : 'page'}`;
+}
+
+/** `story day D2`, `flashback day F1`. */
+export function dayWords(day: StoryDay): string {
+  return `${day.series === 'F' ? 'flashback day' : 'story day'} ${day.label}${day.sure ? '' : ' ?'}`;
+}
+
+/** `0:50 (0:40 to 1:05)`; a time that the writer set is said to be so. */
+export function timeWords(time: { seconds: number; low: number; high: number; noted: boolean }, total = false): string {
+  const range = `${formatDuration(time.seconds)} (${formatDuration(time.low)} to ${formatDuration(time.high)})`;
+  if (!time.noted) return range;
+  return total ? `${range}, some set by the writer` : `${formatDuration(time.seconds)}, set by the writer`;
+}
+
+/** `1 scene`, `3 scenes`. */
+export function countWords(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
