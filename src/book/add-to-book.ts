@@ -1,0 +1,73 @@
+import type { Diagnostic } from '../base/diagnostic.js';
+import { sortDiagnostics } from '../base/diagnostic.js';
+import { findNearest } from '../base/nearest.js';
+import { sayBook } from '../messages/book.js';
+import { insertEntries } from './insert-entries.js';
+import { type Entry, matchEntries } from './match-entries.js';
+import { readBook } from './read-book.js';
+import { listNewThings, listThings, type ScriptNames, type ScriptSection, type Wanted } from './script-names.js';
+import { bookTemplate } from './template.js';
+import type { Book } from './types.js';
+
+const sections: readonly ScriptSection[] = ['people', 'places', 'scenes', 'elements'];
+
+const words: Record<ScriptSection, string> = {
+  people: 'a person',
+  places: 'a place',
+  scenes: 'a scene',
+  elements: 'a thing',
+};
+
+/**
+ * Adds an entry for everything in the script that the book has none for, and touches no other character. `text` is null
+ * when there is no book yet: then one is begun. A second run changes nothing. Entries that no longer match the script
+ * are reported and kept. A book that cannot be read is left as it is, with the messages that say why.
+ */
+export function addToBook(
+  text: string | null,
+  names: ScriptNames,
+  file = 'book.yaml',
+): { text: string; added: string[]; messages: Diagnostic[] } {
+  const start = text === null || text.trim() === '' ? bookTemplate : text;
+  const { book, messages } = readBook(start, file);
+  if (book === null) return { text: start, added: [], messages };
+  const wanted = listNewThings(names);
+  const added: string[] = [];
+  const problems: Diagnostic[] = [];
+  let result = start;
+  for (const section of sections) {
+    const missing = listMissing(book, section, wanted[section]);
+    if (missing.length === 0) continue;
+    const inserted = insertEntries(result, section, missing);
+    if (inserted === null) problems.push(sayBook('book-section-not-extended', { section }));
+    else {
+      result = inserted;
+      added.push(...missing.map((one) => `${section}: ${one.id}`));
+    }
+  }
+  const all = [...messages, ...[...problems, ...reportStrangers(book, names)].map((message) => ({ ...message, file }))];
+  return { text: result, added, messages: sortDiagnostics(all) };
+}
+
+/** Messages for entries of a book that match nothing in the script, and for two entries of one thing. */
+export function reportStrangers(book: Book, names: ScriptNames): Diagnostic[] {
+  const things = listThings(names);
+  return sections.flatMap((section) => {
+    const { unmatched, doubles, byThing } = matchEntries<Entry>(book[section], things[section]);
+    const free = things[section].map((one) => one.id).filter((id) => !byThing.has(id));
+    return [
+      ...unmatched.map(({ id, at }) =>
+        sayBook('book-entry-without-script', { what: words[section], id, near: findNearest(id, free) }, at),
+      ),
+      ...doubles.map(({ entry, first }) =>
+        sayBook('book-same-thing-twice', { id: first.id, other: entry.id }, entry.at),
+      ),
+    ];
+  });
+}
+
+function listMissing(book: Book, section: ScriptSection, things: readonly Wanted[]): Wanted[] {
+  const { byThing } = matchEntries<Entry>(book[section], things);
+  const refused = new Set(book.refused.map((one) => one.id));
+  return things.filter((thing) => !byThing.has(thing.id) && !refused.has(thing.id));
+}

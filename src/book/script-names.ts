@@ -1,0 +1,40 @@
+import { type CategoryName, categoryOf } from '../trade/categories.js';
+import type { Named } from './match-entries.js';
+
+/** What the book must know of a breakdown: ids and names. A breakdown is one of these. */
+export interface ScriptNames {
+  readonly scenes: readonly { readonly id: string; readonly synopsis: string }[];
+  readonly cast: readonly { readonly id: string; readonly name: string; readonly names: readonly string[] }[];
+  readonly places: readonly { readonly id: string; readonly name: string }[];
+  readonly elements: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly names: readonly string[];
+    readonly category: CategoryName;
+    readonly known: 'marked' | 'noted' | 'found' | 'implied';
+  }[];
+}
+
+/** The sections of the book that hold one entry for each thing of the script. */
+export type ScriptSection = 'people' | 'places' | 'scenes' | 'elements';
+
+/** One thing that a section should have an entry for, with a remark to print beside a new one. */
+export interface Wanted extends Named {
+  readonly remark: string;
+}
+
+/** All things of the script, by the section of the book they belong to, in script order. */
+export function listThings(names: ScriptNames): Record<ScriptSection, readonly Wanted[]> {
+  return {
+    people: names.cast.map((one) => ({ id: one.id, names: one.names, remark: one.name })),
+    places: names.places.map((one) => ({ id: one.id, names: [one.name], remark: one.name })),
+    scenes: names.scenes.map((one) => ({ id: one.id, names: [], remark: one.synopsis })),
+    elements: names.elements.map((one) => ({ id: one.id, names: one.names, remark: categoryOf(one.category).label })),
+  };
+}
+
+/** The things that a new entry is written for: of the elements those to be got, and implied ones only once accepted. */
+export function listNewThings(names: ScriptNames): Record<ScriptSection, readonly Wanted[]> {
+  const got = names.elements.filter((one) => categoryOf(one.category).bought && one.known !== 'implied');
+  return listThings({ ...names, elements: got });
+}
