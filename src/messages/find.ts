@@ -1,6 +1,12 @@
-import { type MessageTable, speaker } from './define.js';
+import { define, type MessageTable, speaker } from './define.js';
 
 /** Messages of the find layer. */
-export const findMessages = {} as const satisfies MessageTable;
+export const findMessages = {
+  'language-not-read': define<{ language: string }>('info', 'The finder reads English only', ({ language }) => ({
+    reason: `Expected English for finding elements that nobody marked, found \`language: ${language}\`: only marks and notes count.`,
+    hint: 'Put brackets around each element, or list them in notes such as "> props: lantern".',
+    actual: language,
+  })),
+} as const satisfies MessageTable;
 
 export const sayFind = speaker('find', findMessages);

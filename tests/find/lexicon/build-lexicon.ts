@@ -19,6 +19,6 @@ export function buildLexicon(): string {
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const text = buildLexicon();
-  writeFileSync(`${data}lexicon.txt`, text);
-  console.log(`lexicon.txt: ${text.split('\n').length} words, ${text.length} characters`);
+  writeFileSync(`${data}lexicon.bin`, text);
+  console.log(`lexicon.bin: ${text.split('\n').length} words, ${text.length} characters`);
 }

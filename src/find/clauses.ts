@@ -1,0 +1,155 @@
+import type { Clauses, Deed, Part, Resolve, State, Subject } from './clause-types.js';
+import { findPhrases } from './phrases.js';
+import { addPhrase, verbAfter } from './place-phrase.js';
+import type { Sentence, Token } from './reading.js';
+
+/** Takes a sentence apart: its verbs with their subjects, its noun phrases with their parts in the clause. */
+export function readClauses(sentence: Sentence, resolve: Resolve): Clauses {
+  const { tokens } = sentence;
+  const phrases = new Map(findPhrases(tokens).map((phrase) => [phrase.start, phrase]));
+  const parts: Part[] = [];
+  const deeds: Deed[] = [];
+  const state: State = {
+    subject: null,
+    main: null,
+    deed: null,
+    preposition: null,
+    last: null,
+    opens: 'start',
+    modal: false,
+    be: false,
+  };
+  let at = 0;
+  while (at < tokens.length) {
+    const phrase = phrases.get(at);
+    if (phrase) {
+      addPhrase(phrase, tokens, state, parts);
+      at = phrase.end;
+    } else {
+      addWord(tokens, at, state, deeds, resolve);
+      at++;
+    }
+  }
+  return { sentence, parts, deeds };
+}
+
+function addWord(tokens: readonly Token[], at: number, state: State, deeds: Deed[], resolve: Resolve): void {
+  const token = tokens[at] as Token;
+  if (token.tag === 'name' || token.tag === 'pronoun') addPerson(tokens, at, state, resolve);
+  else if (token.tag === 'verb' || token.tag === 'participle') addDeed(tokens, at, state, deeds);
+  else if (token.tag === 'auxiliary') addAuxiliary(token, state);
+  else if (token.tag === 'preposition') {
+    state.preposition = token.lower;
+    state.opens = 'word';
+  } else if (token.tag === 'punctuation') addSign(token, state);
+  else if (token.tag === 'conjunction') addConjunction(token, state);
+  else if (token.tag === 'particle') state.opens = 'word';
+}
+
+function addPerson(tokens: readonly Token[], at: number, state: State, resolve: Resolve): void {
+  const token = tokens[at] as Token;
+  const tail = tokens[at + 1];
+  if (tail?.tag === 'possessive' && /^['’]s?$/i.test(tail.text)) return;
+  if (token.tag === 'name' && token.person === null && !/^\p{Lu}/u.test(token.text)) return;
+  const subject = {
+    phrase: null,
+    person: token.person ?? resolve(at),
+    pronoun: token.tag === 'pronoun' ? token.lower : null,
+  };
+  if (/^(?:who|which|that)$/.test(token.lower) && state.last) {
+    state.subject = { phrase: state.last.phrase, person: null, pronoun: null };
+    state.deed = null;
+  } else if (
+    !state.preposition &&
+    (!state.deed || ((state.opens === 'comma' || state.opens === 'conjunction') && verbAfter(tokens, at + 1)))
+  ) {
+    state.subject = subject;
+    state.deed = null;
+    if (!state.main || state.opens !== 'word') state.main = subject;
+  }
+  state.preposition = null;
+  state.opens = 'word';
+}
+
+function addDeed(tokens: readonly Token[], at: number, state: State, deeds: Deed[]): void {
+  const token = tokens[at] as Token;
+  const afterComma = state.opens === 'comma' && token.tag === 'participle';
+  const subject = afterComma
+    ? (state.main ?? state.subject)
+    : token.tag === 'participle' && state.opens === 'word' && state.last && !state.be
+      ? ownSubject(tokens, at, state)
+      : state.subject;
+  const deed: Deed = {
+    at,
+    lemma: token.lemma,
+    participle: token.tag === 'participle',
+    passive: token.tag === 'participle' && !token.lower.endsWith('ing'),
+    unreal: state.modal,
+    particle: particleAfter(tokens, at),
+    subject,
+  };
+  deeds.push(deed);
+  state.deed = deed;
+  state.preposition = null;
+  state.opens = 'word';
+  state.modal = false;
+  state.be = false;
+}
+
+/** A participle right after a phrase belongs to it: "villagers carrying torches". */
+function ownSubject(tokens: readonly Token[], at: number, state: State): Subject | null {
+  const last = state.last as Part;
+  return last.phrase.end === at || tokens[at - 1]?.tag === 'adverb'
+    ? { phrase: last.phrase, person: null, pronoun: null }
+    : state.subject;
+}
+
+function particleAfter(tokens: readonly Token[], at: number): string | null {
+  for (let here = at + 1; here < Math.min(tokens.length, at + 7); here++) {
+    const token = tokens[here] as Token;
+    if (token.tag === 'particle') return token.lower;
+    if (here === at + 1 && token.tag === 'preposition' && /^(?:on|off|in|out|up|down|over|around)$/.test(token.lower))
+      return token.lower;
+    if (/^(?:punctuation|conjunction|verb|participle|preposition)$/.test(token.tag)) return null;
+  }
+  return null;
+}
+
+function addAuxiliary(token: Token, state: State): void {
+  if (
+    /^(?:would|could|might|may|should|must|can|cannot|will|shall|'ll|'d|can't|won't|couldn't|wouldn't|didn't|don't|doesn't)$/.test(
+      token.lower,
+    )
+  )
+    state.modal = true;
+  if (/^(?:is|are|was|were|be|been|being|'s|'re|'m)$/.test(token.lower)) state.be = true;
+  if (!state.deed || state.opens === 'conjunction') state.deed = null;
+  state.opens = 'word';
+}
+
+function addSign(token: Token, state: State): void {
+  state.preposition = null;
+  if (token.text === ',') {
+    state.opens = 'comma';
+    return;
+  }
+  if (/^[:;—–.!?()-]/.test(token.text)) {
+    state.opens = token.text === ':' ? 'colon' : 'start';
+    state.deed = null;
+    state.last = null;
+    if (token.text !== ':') state.subject = null;
+  }
+}
+
+function addConjunction(token: Token, state: State): void {
+  state.preposition = null;
+  state.be = false;
+  if (/^(?:and|or|then|but|nor)$/.test(token.lower)) {
+    state.opens = 'conjunction';
+    return;
+  }
+  state.opens = 'start';
+  state.deed = null;
+  state.subject = null;
+  state.last = null;
+}

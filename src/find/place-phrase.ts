@@ -1,0 +1,87 @@
+import type { Part, State } from './clause-types.js';
+import type { Phrase } from './phrases.js';
+import type { Token } from './reading.js';
+
+/** Adds a noun phrase with its part in the clause, and makes it the subject when it is one. */
+export function addPhrase(phrase: Phrase, tokens: readonly Token[], state: State, parts: Part[]): void {
+  if (isOwner(tokens, phrase)) {
+    parts.push({
+      phrase,
+      role: 'loose',
+      preposition: "'s",
+      deed: state.deed,
+      listedWith: null,
+      ofPart: null,
+      opens: state.opens,
+    });
+    state.preposition = state.preposition ?? null;
+    return;
+  }
+  const part = placePhrase(phrase, tokens, state);
+  parts.push(part);
+  if (part.role === 'subject') {
+    state.subject = { phrase, person: null, pronoun: null };
+    if (!state.main || state.opens === 'start') state.main = state.subject;
+  }
+  state.last = part;
+  state.preposition = null;
+  state.opens = 'word';
+}
+
+const isOwner = (tokens: readonly Token[], phrase: Phrase) => {
+  const next = tokens[phrase.end];
+  return next?.tag === 'possessive' && /^['’]s?$/i.test(next.text);
+};
+
+function placePhrase(phrase: Phrase, tokens: readonly Token[], state: State): Part {
+  const base = {
+    phrase,
+    preposition: state.preposition,
+    deed: state.deed,
+    listedWith: null,
+    ofPart: null,
+    opens: state.opens,
+  };
+  if (state.preposition === 'of' && state.last) return { ...base, role: 'preposition', ofPart: state.last };
+  if (state.preposition) return { ...base, role: 'preposition' };
+  const next = verbAfter(tokens, phrase.end);
+  if (state.opens === 'comma' || state.opens === 'conjunction') {
+    if (next) return { ...base, role: 'subject', deed: null };
+    if (state.last && state.opens === 'conjunction') return inherit(base, state.last);
+    if (state.last && continuesList(tokens, phrase.end)) return inherit(base, state.last);
+    return state.last && state.deed && state.last.role === 'object' && !phrase.owner
+      ? inherit(base, state.last)
+      : { ...base, role: 'loose' };
+  }
+  if (!state.deed) return { ...base, role: next || anyVerbLater(tokens, phrase.end) ? 'subject' : 'loose' };
+  return { ...base, role: 'object' };
+}
+
+function inherit(base: Omit<Part, 'role'>, last: Part): Part {
+  return { ...base, role: last.role, preposition: last.preposition, deed: last.deed, listedWith: last };
+}
+
+/** True when a comma or conjunction after the phrase shows that it is one of a list. */
+function continuesList(tokens: readonly Token[], end: number): boolean {
+  const next = tokens[end];
+  return next?.text === ',' || next?.lower === 'and' || next?.lower === 'or';
+}
+
+/** True when the phrase that ends here is followed by a verb of its own. */
+export function verbAfter(tokens: readonly Token[], end: number): boolean {
+  for (let at = end; at < tokens.length; at++) {
+    const token = tokens[at] as Token;
+    if (token.tag === 'adverb') continue;
+    return token.tag === 'verb' || token.tag === 'auxiliary' || token.tag === 'participle';
+  }
+  return false;
+}
+
+function anyVerbLater(tokens: readonly Token[], end: number): boolean {
+  for (let at = end; at < tokens.length; at++) {
+    const token = tokens[at] as Token;
+    if (token.tag === 'verb' || token.tag === 'auxiliary') return true;
+    if (/^[.;:!?—–]/.test(token.text)) return false;
+  }
+  return false;
+}
