@@ -4,12 +4,13 @@ import { formatCsv } from '../../../src/render/csv/format-csv.js';
 import { purchaseRows } from '../../../src/render/purchases/purchases-csv.js';
 import { breadVanPurchases } from '../../support/bread-van.js';
 
-const rows: Record<string, string>[] = parse(formatCsv(purchaseRows(breadVanPurchases)), { bom: true, columns: true });
-const row = (name: string) => rows.find((one) => one['name'] === name) ?? {};
+type Row = Record<'name' | 'in script' | 'used up in each take? yes / no', string>;
+const rows: Row[] = parse(formatCsv(purchaseRows(breadVanPurchases)), { bom: true, columns: true });
+const row = (name: string) => rows.find((one) => one.name === name) as Row;
 
 describe('purchases.csv', () => {
   it('has one row a thing to get', () => {
-    expect(rows.map((one) => one['name'])).toEqual(['white apron', 'bread dough', 'storm lantern', 'crate', 'letter']);
+    expect(rows.map((one) => one.name)).toEqual(['white apron', 'bread dough', 'storm lantern', 'crate', 'letter']);
   });
 
   it('tells what the script knows and leaves the rest blank', () => {

@@ -5,12 +5,15 @@ import type { RenderInput } from '../../../src/render/types.js';
 import { breadVan } from '../../support/bread-van.js';
 
 const rendered = await renderScenes({ breakdown: breadVan } as RenderInput);
-const rows: Record<string, string>[] = parse(rendered.files[0]?.content as string, { bom: true, columns: true });
+const rows: Record<'number' | 'length' | 'extras', string>[] = parse(rendered.files[0]?.content as string, {
+  bom: true,
+  columns: true,
+});
 
 describe('scenes.csv', () => {
   it('has one row a scene, in script order', () => {
     expect(rendered.files[0]?.name).toBe('scenes.csv');
-    expect(rows.map((row) => row['number'])).toEqual(['1', '2', '3', '4A']);
+    expect(rows.map((row) => row.number)).toEqual(['1', '2', '3', '4A']);
   });
 
   it('tells all of the scene list', () => {
@@ -36,10 +39,10 @@ describe('scenes.csv', () => {
   });
 
   it('counts extras, and asks where the script does not count', () => {
-    expect(rows[3]?.['extras']).toBe('6 fishermen; passers-by (how many?)');
+    expect(rows[3]?.extras).toBe('6 fishermen; passers-by (how many?)');
   });
 
   it('never writes a length that a spreadsheet takes for a date', () => {
-    for (const row of rows) expect(row['length']).toMatch(/ pages?$/);
+    for (const row of rows) expect(row.length).toMatch(/ pages?$/);
   });
 });

@@ -1,0 +1,85 @@
+import type { Breakdown, CostumeChange, PersonEntry } from '../../breakdown/types.js';
+import { type BodyZone, placeOnBody } from '../../trade/body-order.js';
+import { type Block, bold, type Inline, knownWords, type TableRow, tick } from '../layout/kit.js';
+import { type SceneIndex, scenesWords } from '../words/scene-list-words.js';
+import { capitalize, dayWords } from '../words/story-words.js';
+import { untoldScenes } from './costume-grid.js';
+import { trackGarment } from './garment-track.js';
+
+type ChangeGarment = CostumeChange['garments'][number];
+
+const columns = [
+  { head: '', width: 12 },
+  { head: 'Where', width: 58 },
+  { head: 'What', share: 3 },
+  { head: 'How it looks, scene by scene', share: 3 },
+];
+
+/** Every change of every person, head to foot, with states and with what must not be worn. */
+export function changeBlocks(breakdown: Breakdown, index: SceneIndex): Block[] {
+  const people = breakdown.cast.filter((person) => person.seen.length > 0);
+  return people.flatMap((person): Block[] => [
+    { kind: 'heading', level: 2, text: personHead(person), bookmark: person.name },
+    ...person.changes
+      .filter((change) => change.garments.length > 0)
+      .map((change) => changeBlock(person, change, breakdown, index)),
+    ...untoldBlocks(person, breakdown, index),
+  ]);
+}
+
+function personHead(person: PersonEntry): string {
+  const age = person.age === null ? '' : `, age ${person.age}`;
+  return `${person.name}${age}${person.minor ? ', MINOR' : ''}`;
+}
+
+function changeBlock(person: PersonEntry, change: CostumeChange, breakdown: Breakdown, index: SceneIndex): Block {
+  const title = `${person.name}, change ${change.number}: ${dayWords(change.storyDay)}, ${scenesWords(change.scenes, index)}`;
+  const garments = sortHeadToFoot(change.garments);
+  const rows = garments.map((garment, i) => {
+    const zone = zoneOf(garment);
+    const above = garments[i - 1];
+    const where = above && zoneOf(above) === zone ? '' : zoneWords(zone);
+    return garmentRow(garment, where, trackGarment(person.name, change, garment, breakdown, index).lines, index);
+  });
+  return {
+    kind: 'keep',
+    blocks: [
+      { kind: 'heading', level: 3, text: title },
+      { kind: 'table', columns, rows },
+    ],
+  };
+}
+
+function garmentRow(garment: ChangeGarment, where: string, lines: readonly string[], index: SceneIndex): TableRow {
+  const known = knownWords({ ...garment, carried: false }, index.labels);
+  const name: Inline = [bold(garment.absent ? `NO ${garment.name}` : garment.name), known === '' ? '' : ` ${known}`];
+  return { cells: [tick, where, name, { stack: garment.absent ? ['must not be worn: check'] : lines }] };
+}
+
+/** Garments in the order in which a dresser checks a person; equal places keep the order of the script. */
+export function sortHeadToFoot<T extends { readonly name: string }>(garments: readonly T[]): T[] {
+  return [...garments].sort((a, b) => placeOnBody(a.name).order - placeOnBody(b.name).order);
+}
+
+function zoneOf(garment: ChangeGarment): BodyZone {
+  return placeOnBody(garment.name).zone;
+}
+
+function zoneWords(zone: BodyZone): string {
+  return zone === 'not placed' ? 'Other' : capitalize(zone);
+}
+
+function untoldBlocks(person: PersonEntry, breakdown: Breakdown, index: SceneIndex): Block[] {
+  const scenes = untoldScenes(person, breakdown);
+  if (scenes.length === 0) return [];
+  const words = `? In ${scenesWords(scenes, index)} the script does not tell what ${person.name} wears. Ask, and write it here:`;
+  return [
+    {
+      kind: 'keep',
+      blocks: [
+        { kind: 'paragraph', text: words, keepWithNext: true },
+        { kind: 'lines', count: 2 },
+      ],
+    },
+  ];
+}

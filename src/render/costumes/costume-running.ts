@@ -1,0 +1,92 @@
+import type { Breakdown, BreakdownScene, Wears } from '../../breakdown/types.js';
+import { type Block, blank, bold, danger, type Inline, knownWords, stateWords } from '../layout/kit.js';
+import { headingSentence } from '../sheets/sheet-words.js';
+import { labelOf, type SceneIndex } from '../words/scene-list-words.js';
+import { countWords, dayWords } from '../words/story-words.js';
+import { sortHeadToFoot } from './costume-changes.js';
+import { lookWords } from './garment-track.js';
+
+/** Scene by scene: who is in which change, what is put on, taken off or spoilt, and the make-up. */
+export function costumeRunningBlocks(breakdown: Breakdown, index: SceneIndex): Block[] {
+  return [
+    { kind: 'heading', level: 2, text: 'Costumes, scene by scene', bookmark: 'Scene by scene' },
+    ...breakdown.scenes.map(
+      (scene): Block => ({
+        kind: 'section',
+        label: `Scene ${labelOf(scene.id, index)}`,
+        labelWidth: 70,
+        blocks: [
+          { kind: 'paragraph', text: headingLine(scene), keepWithNext: true, after: 1 },
+          { kind: 'entries', entries: sceneEntries(scene, breakdown, index) },
+        ],
+      }),
+    ),
+  ];
+}
+
+function headingLine(scene: BreakdownScene): Inline {
+  const dangers = scene.hazards.flatMap((hazard) => ['   ', danger, ` ${hazard.title}`]);
+  return [bold(headingSentence(scene)), `, ${dayWords(scene.storyDay.label)}`, ...dangers];
+}
+
+function sceneEntries(scene: BreakdownScene, breakdown: Breakdown, index: SceneIndex): Inline[] {
+  const seen = scene.cast.filter((person) => person.presence === 'seen');
+  const entries = [
+    ...seen.map((person) => personEntry(person.name, scene, breakdown)),
+    ...extraEntries(scene),
+    ...otherEntries(scene, index),
+  ];
+  return entries.length > 0 ? entries : ['nobody to dress'];
+}
+
+function personEntry(person: string, scene: BreakdownScene, breakdown: Breakdown): Inline {
+  const wears = scene.wears.find((one) => one.person === person && one.garments.length > 0);
+  if (!wears) return [bold(person), ...untold];
+  const change =
+    wears.change === wears.changeOut ? `${wears.change}` : `${wears.change} → ${wears.changeOut} in the scene`;
+  return [bold(person), `, change ${change}: `, wearsWords(wears, isFirst(wears, scene, breakdown))];
+}
+
+const untold = [': ? the script does not tell. ', blank(140)];
+
+function isFirst(wears: Wears, scene: BreakdownScene, breakdown: Breakdown): boolean {
+  const entry = breakdown.cast.find((one) => one.name === wears.person);
+  return entry?.changes.find((change) => change.number === wears.changeOut)?.scenes[0] === scene.id;
+}
+
+/** The whole list where a change begins, later only what differs: states, actions, absences. */
+function wearsWords(wears: Wears, whole: boolean): string {
+  const garments = sortHeadToFoot(wears.garments);
+  const told = garments.filter((one) => whole || one.absent || lookWords(one) !== '');
+  const words = told.map((one) => {
+    if (one.absent) return `NO ${one.name}`;
+    const look = lookWords(one);
+    return look === '' ? one.name : `${one.name} (${look})`;
+  });
+  if (whole) return `${words.join(', ')}.`;
+  return words.length > 0 ? `as before; ${words.join(', ')}.` : 'as before.';
+}
+
+function extraEntries(scene: BreakdownScene): Inline[] {
+  return scene.extras.map((extra) => {
+    const worn = scene.elements.filter((one) => one.category === 'costumes' && one.by === extra.name);
+    const name = bold(extra.count === null ? `${extra.name}, how many?` : countWords(extra.name, extra.count));
+    if (worn.length > 0) return [name, `: ${worn.map((one) => one.name).join(', ')}`];
+    return [name, ...untold];
+  });
+}
+
+/** Clothes that nobody wears in the scene, and the make-up. */
+function otherEntries(scene: BreakdownScene, index: SceneIndex): Inline[] {
+  const worn = new Set(scene.wears.flatMap((one) => one.garments.map((garment) => garment.id)));
+  const extras = new Set(scene.extras.map((extra) => extra.name));
+  return scene.elements
+    .filter((one) => one.category === 'makeup' || (one.category === 'costumes' && !worn.has(one.id)))
+    .filter((one) => one.by === null || !extras.has(one.by))
+    .map((one): Inline => {
+      const kind = one.category === 'makeup' ? 'Make-up' : one.by === null ? 'Not on anybody' : 'Also';
+      const state = stateWords(one.stateIn, one.stateOut);
+      const details = [one.by, state === '' ? null : state, knownWords(one, index.labels) || null];
+      return [bold(`${kind}: `), [one.name, ...details.filter((part) => part !== null)].join(', ')];
+    });
+}

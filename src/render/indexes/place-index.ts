@@ -1,0 +1,33 @@
+import type { Breakdown, PlaceEntry } from '../../breakdown/types.js';
+import { type Block, bold, type Inline, knownWords, type TableRow } from '../layout/kit.js';
+import { listScenes, type SceneIndex } from '../words/scene-list-words.js';
+
+const columns = [
+  { head: 'Place', share: 2 },
+  { head: 'Scenes', share: 1 },
+  { head: 'What stands there, in every scene', share: 3 },
+];
+
+/** Index by place: its areas, its scenes, and the dressing that stays there. */
+export function placeIndex(breakdown: Breakdown, index: SceneIndex): Block[] {
+  return [
+    { kind: 'heading', level: 2, text: 'By place', bookmark: 'By place' },
+    { kind: 'table', columns, rows: breakdown.places.map((place) => placeRow(place, index)) },
+  ];
+}
+
+function placeRow(place: PlaceEntry, index: SceneIndex): TableRow {
+  return {
+    cells: [{ stack: placeCell(place) }, listScenes(place.scenes, index), { stack: dressingCell(place, index) }],
+  };
+}
+
+function placeCell(place: PlaceEntry): Inline[] {
+  const areas = place.areas.length > 0 ? [`with ${place.areas.join(', ')}`] : [];
+  return [bold(place.name), place.settings.join(', '), ...areas];
+}
+
+function dressingCell(place: PlaceEntry, index: SceneIndex): Inline[] {
+  if (place.dressing.length === 0) return ['nothing named'];
+  return place.dressing.map(({ name, known }) => [name, ` ${knownWords({ known }, index.labels)}`.trimEnd()]);
+}

@@ -1,0 +1,33 @@
+import type { Breakdown, ElementEntry } from '../../breakdown/types.js';
+import { type Block, bold, type Inline, type TableRow } from '../layout/kit.js';
+import { labelOf, type SceneIndex } from '../words/scene-list-words.js';
+import { handledCategories } from './prop-categories.js';
+
+const columns = [
+  { head: 'What', share: 2 },
+  { head: 'How it looks, and from when', share: 4 },
+  { head: 'How many to have', width: 92 },
+];
+
+/** Things that look different at different times, each with its chain of states. */
+export function changingBlocks(breakdown: Breakdown, index: SceneIndex): Block[] {
+  const things = breakdown.elements.filter((one) => handledCategories.has(one.category) && one.states.length > 0);
+  if (things.length === 0) return [];
+  return [
+    { kind: 'heading', level: 2, text: 'Things that change', bookmark: 'Things that change' },
+    { kind: 'paragraph', text: explanation, keepWithNext: true },
+    { kind: 'table', columns, rows: things.map((thing) => chainRow(thing, index)) },
+  ];
+}
+
+const explanation =
+  'A change on camera that cannot be undone uses up one piece in every take. A change between scenes uses none, but it needs one piece for each look, unless the earlier scene is shot first.';
+
+function chainRow(thing: ElementEntry, index: SceneIndex): TableRow {
+  return { cells: [bold(thing.name), { stack: thing.states.map((state) => stateLine(state, index)) }, ''] };
+}
+
+function stateLine({ state, scene, onCamera }: ElementEntry['states'][number], index: SceneIndex): Inline {
+  const label = labelOf(scene, index);
+  return onCamera ? [bold(state), `: changes on camera in sc ${label}`] : [bold(state), `: from sc ${label}`];
+}

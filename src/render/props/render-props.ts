@@ -1,0 +1,32 @@
+import { renderDocument } from '../pdf/render-document.js';
+import type { Render } from '../types.js';
+import { readFirstBlocks } from '../words/read-first.js';
+import { indexScenes } from '../words/scene-list-words.js';
+import { changingBlocks } from './changing-things.js';
+import { dressingBlocks } from './dressing-by-place.js';
+import { handledCategories, placeCategories } from './prop-categories.js';
+import { runningBlocks } from './running-list.js';
+
+const howTo = [
+  '1. The list by scene tells the story: what is in hand, who has it, how it looks, and where it goes next.',
+  '2. Tick the box when the thing is in your box and looks right. Nothing is thrown away before the last day.',
+  '3. A thing that is broken, eaten, torn or wetted on camera is needed again for the next take. Ask how many.',
+  '4. Take a picture of each thing before and after each scene.',
+];
+
+/** Writes `props.pdf`, the prop helper's pack: everything in hand in story order, then the dressing by place. */
+export const renderProps: Render = async (input) => {
+  const { breakdown } = input;
+  const index = indexScenes(breakdown.scenes);
+  const categories = new Set([...handledCategories, ...placeCategories]);
+  return renderDocument(input, {
+    file: 'props.pdf',
+    name: 'Props',
+    blocks: [
+      ...readFirstBlocks(breakdown, index, { title: 'Props', howTo, categories }),
+      ...runningBlocks(breakdown, index),
+      ...changingBlocks(breakdown, index),
+      ...dressingBlocks(breakdown, index),
+    ],
+  });
+};

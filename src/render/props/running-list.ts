@@ -1,0 +1,64 @@
+import type { Breakdown, BreakdownScene, SceneElement } from '../../breakdown/types.js';
+import { type Block, bold, danger, type Inline, knownWords, stateWords, type TableRow, tick } from '../layout/kit.js';
+import { headingSentence } from '../sheets/sheet-words.js';
+import { labelOf, type SceneIndex } from '../words/scene-list-words.js';
+import { countWords, dayWords } from '../words/story-words.js';
+import { handledCategories } from './prop-categories.js';
+
+const columns = [
+  { head: 'Scene', width: 34 },
+  { head: '', width: 12 },
+  { head: 'What', share: 3.4 },
+  { head: 'Who has it', share: 1.3 },
+  { head: 'How it looks', share: 2.2 },
+  { head: 'Then', share: 1 },
+];
+
+/** Everything in hand, in story order: who has it, its state at the start and end of each scene, where it goes. */
+export function runningBlocks(breakdown: Breakdown, index: SceneIndex): Block[] {
+  const rows = breakdown.scenes.flatMap((scene) => sceneRows(scene, breakdown, index));
+  return [
+    { kind: 'heading', level: 2, text: 'In hand, scene by scene', bookmark: 'In hand, scene by scene' },
+    rows.length > 0
+      ? { kind: 'table', columns, rows }
+      : { kind: 'paragraph', text: 'The script puts nothing in anybody’s hands.' },
+  ];
+}
+
+function sceneRows(scene: BreakdownScene, breakdown: Breakdown, index: SceneIndex): TableRow[] {
+  const things = scene.elements.filter((element) => handledCategories.has(element.category) && !element.worn);
+  const heading: TableRow = {
+    cells: [bold(labelOf(scene.id, index)), '', { stack: headingCell(scene) }, '', '', ''],
+    keepWithNext: true,
+  };
+  if (things.length === 0) return [{ ...heading, cells: [...heading.cells.slice(0, 3), 'nothing in hand', '', ''] }];
+  return [heading, ...things.map((thing) => thingRow(thing, scene, breakdown, index))];
+}
+
+function headingCell(scene: BreakdownScene): Inline[] {
+  const dangers = scene.hazards.map((hazard): Inline => [danger, ` ${hazard.title}`]);
+  return [[bold(headingSentence(scene)), `, ${dayWords(scene.storyDay.label)}`], ...dangers];
+}
+
+function thingRow(thing: SceneElement, scene: BreakdownScene, breakdown: Breakdown, index: SceneIndex): TableRow {
+  const known = knownWords(thing, index.labels);
+  const name: Inline = [bold(countWords(thing.name, thing.count)), known === '' ? '' : ` ${known}`];
+  return {
+    cells: [
+      '',
+      tick,
+      { stack: [name, ...(thing.description === null || thing.carried ? [] : [thing.description])] },
+      thing.by ?? '',
+      stateWords(thing.stateIn, thing.stateOut),
+      nextWords(thing, scene, breakdown, index),
+    ],
+  };
+}
+
+function nextWords(thing: SceneElement, scene: BreakdownScene, breakdown: Breakdown, index: SceneIndex): string {
+  const next = breakdown.scenes
+    .slice(scene.order)
+    .find((later) => later.elements.some((element) => element.id === thing.id));
+  if (next) return `sc ${labelOf(next.id, index)}`;
+  return thing.category === 'food' ? 'used up' : 'ends here';
+}

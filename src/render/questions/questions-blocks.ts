@@ -1,0 +1,45 @@
+import { type Block, blank, bold, type Inline, tick } from '../layout/kit.js';
+import { labelOf, type SceneIndex } from '../words/scene-list-words.js';
+import type { OpenQuestion, SceneQuestions } from './open-questions.js';
+
+/** The list of questions on paper: boxes to tick and a line to write on, and what to type for each answer. */
+export function questionBlocks(list: readonly SceneQuestions[], identity: string, index: SceneIndex): Block[] {
+  const count = list.reduce((sum, { questions }) => sum + questions.length, 0);
+  return [
+    { kind: 'heading', level: 1, text: `Questions: ${identity}`, bookmark: 'Questions' },
+    { kind: 'paragraph', text: count === 0 ? 'Nothing is open.' : introduction },
+    ...list.map(({ scene, questions }) => sceneBlock(labelOf(scene.id, index), scene.heading, questions)),
+  ];
+}
+
+const introduction =
+  'Go through them with the director and tick or write the answer. Then type the line shown into that scene of the script, on a line of its own, with a blank line above and below. What is answered does not come back.';
+
+function sceneBlock(label: string, heading: string, questions: readonly OpenQuestion[]): Block {
+  return {
+    kind: 'section',
+    label: `Scene ${label}`,
+    blocks: [{ kind: 'paragraph', text: bold(heading), keepWithNext: true }, ...questions.map(questionBlock)],
+  };
+}
+
+function questionBlock(question: OpenQuestion): Block {
+  const yesNo = question.ways.some((way) => way.answer === 'Yes');
+  const answer: Inline = yesNo ? [tick, ' yes  ', tick, ' no  ', blank(120)] : ['Answer ', blank(260)];
+  return {
+    kind: 'keep',
+    blocks: [
+      { kind: 'paragraph', text: [bold('? '), question.text], hang: 12, after: 1 },
+      { kind: 'paragraph', text: answer, indent: 12, after: 1 },
+      { kind: 'paragraph', text: typedText(question), indent: 12, hang: 12, size: 10, after: 6 },
+    ],
+  };
+}
+
+function typedText(question: OpenQuestion): Inline {
+  const ways = question.ways.map((way) =>
+    way.answer === 'Answer' ? `type ${way.typed}` : `${way.answer}: ${way.typed}`,
+  );
+  const advice = question.settle === null ? ways : [...ways, question.settle];
+  return `line ${question.line} · ${advice.join(' · ')}`;
+}

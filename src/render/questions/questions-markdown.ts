@@ -1,0 +1,58 @@
+import { labelOf, type SceneIndex } from '../words/scene-list-words.js';
+import type { OpenQuestion, SceneQuestions, Way } from './open-questions.js';
+
+/** The list of questions as Markdown: read in any editor, answered by one edit of the script each. */
+export function questionsMarkdown(list: readonly SceneQuestions[], identity: string, index: SceneIndex): string {
+  const count = list.reduce((sum, { questions }) => sum + questions.length, 0);
+  const head = [`# Questions about ${escapeText(identity)}`, '', ...(count === 0 ? [nothing] : introduction(count))];
+  const scenes = list.flatMap(({ scene, questions }) => [
+    '',
+    `## Scene ${labelOf(scene.id, index)}: ${escapeText(scene.heading)}`,
+    '',
+    ...questions.flatMap(questionLines),
+  ]);
+  return `${[...head, ...scenes].join('\n')}\n`;
+}
+
+const nothing = 'Nothing is open.';
+
+function introduction(count: number): string[] {
+  return [
+    `${count} ${count === 1 ? 'question waits' : 'questions wait'} for an answer. Each is settled by one edit of the script:`,
+    'type the line shown on a line of its own in that scene, with a blank line above and below. A word that stands in',
+    'the script can be put in square brackets instead. Then compile again: what is answered does not come back.',
+  ];
+}
+
+function questionLines(question: OpenQuestion): string[] {
+  const quoted = question.context === '' ? '' : `: “${escapeText(shorten(question.context))}”`;
+  return [
+    `- **${escapeText(question.text)}**`,
+    `  Line ${question.line}${quoted}`,
+    ...question.ways.map(wayLine),
+    ...(question.settle === null ? [] : [`  - ${escapeText(question.settle)}`]),
+  ];
+}
+
+function wayLine({ answer, typed }: Way): string {
+  return `  - ${answer}: ${codeSpan(typed)}`;
+}
+
+const longest = 140;
+
+function shorten(text: string): string {
+  return text.length <= longest ? text : `${text.slice(0, longest).replace(/\s+\S*$/, '')} …`;
+}
+
+/** Text that Markdown would read as signs keeps them as typed. */
+function escapeText(text: string): string {
+  return text.replace(/[\\`*_[\]<>#]/g, (sign) => `\\${sign}`);
+}
+
+/** A code span that holds backticks needs longer fences (CommonMark, code spans). */
+function codeSpan(text: string): string {
+  const longestRun = Math.max(0, ...(text.match(/`+/g) ?? []).map((run) => run.length));
+  const fence = '`'.repeat(longestRun + 1);
+  const pad = longestRun > 0 ? ' ' : '';
+  return `${fence}${pad}${text}${pad}${fence}`;
+}

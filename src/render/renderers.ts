@@ -1,0 +1,50 @@
+import type { OutputName, Renderer } from './types.js';
+
+/** Every output by its name. The code of each is loaded only when the output is asked for. */
+export const renderers: Record<OutputName, Renderer> = {
+  json: {
+    title: 'the whole breakdown for other programs',
+    files: ['breakdown.json'],
+    load: async () => (await import('./json/render-json.js')).renderJson,
+  },
+  sheets: {
+    title: 'cover, scene list and one sheet a scene',
+    files: ['sheets.pdf'],
+    load: async () => (await import('./sheets/render-sheets.js')).renderSheets,
+  },
+  scenes: {
+    title: 'the scene list for a spreadsheet',
+    files: ['scenes.csv'],
+    load: async () => (await import('./scenes/render-scenes.js')).renderScenes,
+  },
+  costumes: {
+    title: 'the costume helper’s pack',
+    files: ['costumes.pdf'],
+    load: async () => (await import('./costumes/render-costumes.js')).renderCostumes,
+  },
+  props: {
+    title: 'the prop helper’s pack',
+    files: ['props.pdf'],
+    load: async () => (await import('./props/render-props.js')).renderProps,
+  },
+  indexes: {
+    title: 'indexes by person, thing and place',
+    files: ['indexes.pdf'],
+    load: async () => (await import('./indexes/render-indexes.js')).renderIndexes,
+  },
+  purchases: {
+    title: 'the list of what to get',
+    files: ['purchases.pdf', 'purchases.csv'],
+    load: async () => (await import('./purchases/render-purchases.js')).renderPurchases,
+  },
+  questions: {
+    title: 'all that waits for a yes or a no',
+    files: ['questions.md', 'questions.pdf'],
+    load: async () => (await import('./questions/render-questions.js')).renderQuestions,
+  },
+  script: {
+    title: 'the script on standard pages',
+    files: ['script.pdf'],
+    load: async () => (await import('./script/render-script-pages.js')).renderScriptPages,
+  },
+};

@@ -1,0 +1,98 @@
+import type { Breakdown, Question } from '../../breakdown/types.js';
+import { type CategoryName, categoryOf } from '../../trade/categories.js';
+import { hazards as hazardTable } from '../../trade/hazards.js';
+import { type Block, blank, bold, danger, type Inline } from '../layout/kit.js';
+import { labelOf, listScenes, type SceneIndex } from '../words/scene-list-words.js';
+import { draftWords } from '../words/story-words.js';
+
+/** What the first page of a helper's pack says. */
+export interface ReadFirst {
+  /** `Costumes`. */
+  readonly title: string;
+  /** How to use the paper, in order. */
+  readonly howTo: readonly Inline[];
+  /** The categories whose open questions concern this helper. */
+  readonly categories: ReadonlySet<CategoryName>;
+}
+
+/** The first page of a helper's pack: whose it is, how to use it, dangers, and questions that wait for an answer. */
+export function readFirstBlocks(breakdown: Breakdown, index: SceneIndex, pack: ReadFirst): Block[] {
+  return [
+    { kind: 'heading', level: 1, text: `${pack.title}: ${breakdown.title}`, bookmark: pack.title },
+    {
+      kind: 'paragraph',
+      text: [bold('Read this first. '), `This paper is for ${draftWords(breakdown)}. `, olderPaper],
+    },
+    { kind: 'section', label: 'For', blocks: [{ kind: 'entries', entries: blanks }] },
+    { kind: 'section', label: 'How to use it', blocks: [{ kind: 'entries', entries: pack.howTo }] },
+    { kind: 'section', label: 'Signs', blocks: [{ kind: 'entries', entries: signs }] },
+    dangerBlock(breakdown, index),
+    questionBlock(breakdown, index, pack.categories),
+  ];
+}
+
+const olderPaper = 'Paper with another draft or date on it is old: ask before you use it.';
+
+const blanks: Inline[] = [
+  ['Your name ', blank(120), '   Ask, or phone ', blank(120)],
+  ['Shooting days ', blank(120), '   Where ', blank(150)],
+];
+
+const signs: Inline[] = [
+  [bold('dry → soaked'), ': it changes while the camera runs. Before → after.'],
+  [bold('(carried from sc 3)'), ': this scene does not name it, but it must still be there and look the same.'],
+  [
+    bold('(found)'),
+    ': read in the text, nobody has confirmed it. ',
+    bold('(implied)'),
+    ': not in the text at all. Ask.',
+  ],
+];
+
+function dangerBlock(breakdown: Breakdown, index: SceneIndex): Block {
+  const entries = dangerEntries(breakdown, index);
+  const none: Inline =
+    'The script raised none. That does not mean there is none: look at each place and say what you see.';
+  const blocks: Block[] = [
+    { kind: 'paragraph', text: [danger, bold(' Dangers in this script')], keepWithNext: true },
+    { kind: 'entries', entries: entries.length > 0 ? entries : [none], ruled: true },
+    { kind: 'paragraph', text: 'Do nothing dangerous alone. Local rules and qualified people decide, not this paper.' },
+  ];
+  return { kind: 'frame', blocks };
+}
+
+function dangerEntries(breakdown: Breakdown, index: SceneIndex): Inline[] {
+  const byTitle = new Map<string, { id: string; scenes: string[] }>();
+  for (const scene of breakdown.scenes) {
+    for (const hazard of scene.hazards) {
+      const entry = byTitle.get(hazard.title) ?? { id: hazard.id, scenes: [] };
+      entry.scenes.push(scene.id);
+      byTitle.set(hazard.title, entry);
+    }
+  }
+  const rank = (id: string) => hazardTable.findIndex((row) => row.id === id);
+  return [...byTitle]
+    .sort((a, b) => rank(a[1].id) - rank(b[1].id))
+    .map(([title, { scenes }]) => [bold(title), `: sc ${listScenes(scenes, index)}. In charge: `, blank(120)]);
+}
+
+const mostQuestions = 8;
+
+function questionBlock(breakdown: Breakdown, index: SceneIndex, wanted: ReadonlySet<CategoryName>): Block {
+  const all = breakdown.scenes.flatMap((scene) =>
+    scene.questions
+      .filter((question) => concerns(question, breakdown, wanted))
+      .map((question): Inline => [`? sc ${labelOf(scene.id, index)}: ${question.text} `, blank(110)]),
+  );
+  const shown = all.slice(0, mostQuestions);
+  const more = all.length - shown.length;
+  const rest: Inline[] = more > 0 ? [`and ${more} more: see the list of questions.`] : [];
+  const entries = all.length === 0 ? ['None about these things.'] : [...shown, ...rest];
+  return { kind: 'section', label: 'Open questions', blocks: [{ kind: 'entries', entries }] };
+}
+
+function concerns(question: Question, breakdown: Breakdown, wanted: ReadonlySet<CategoryName>): boolean {
+  if (question.element === null) return false;
+  const entry = breakdown.elements.find((one) => one.id === question.element || one.name === question.element);
+  return entry !== undefined && wanted.has(categoryOf(entry.category).name);
+}
