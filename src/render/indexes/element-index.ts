@@ -20,7 +20,7 @@ export function elementIndex(breakdown: Breakdown, index: SceneIndex): Block[] {
     .map((category) => ({ category, entries: breakdown.elements.filter((one) => one.category === category.name) }))
     .filter(({ entries }) => entries.length > 0);
   const rows = groups.flatMap(({ category, entries }) => [
-    groupRow(category.label, columns.length),
+    groupRow(category.label),
     ...sortByName(entries).map((entry) => elementRow(entry, index)),
   ]);
   return [

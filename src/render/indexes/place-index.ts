@@ -1,5 +1,6 @@
 import type { Breakdown, PlaceEntry } from '../../breakdown/types.js';
 import { type Block, bold, type Inline, knownWords, type TableRow } from '../layout/kit.js';
+import { placeWords, settingWords } from '../sheets/sheet-words.js';
 import { listScenes, type SceneIndex } from '../words/scene-list-words.js';
 
 const columns = [
@@ -23,8 +24,8 @@ function placeRow(place: PlaceEntry, index: SceneIndex): TableRow {
 }
 
 function placeCell(place: PlaceEntry): Inline[] {
-  const areas = place.areas.length > 0 ? [`with ${place.areas.join(', ')}`] : [];
-  return [bold(place.name), place.settings.join(', '), ...areas];
+  const areas = place.areas.length > 0 ? [`with ${place.areas.map((area) => placeWords([area])).join(', ')}`] : [];
+  return [bold(placeWords([place.name])), place.settings.map(settingWords).join(', '), ...areas];
 }
 
 function dressingCell(place: PlaceEntry, index: SceneIndex): Inline[] {

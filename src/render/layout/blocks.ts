@@ -44,7 +44,7 @@ export interface TableColumn {
 }
 
 export interface TableRow {
-  /** One per column. A list of inline texts stands under one another. */
+  /** One per column; when fewer, the last runs to the right end. A list of inline texts stands under one another. */
   readonly cells: readonly (Inline | { readonly stack: readonly Inline[] })[];
   /** True when it changed since the draft that the reader holds: a bar in the margin. */
   readonly changed?: boolean;

@@ -59,9 +59,21 @@ function fixedWidth(
 ): number | null {
   if (column.width !== undefined) return column.width;
   if (!column.fit) return null;
-  const widths = table.rows.flatMap((row) => cellStack(row.cells[index]).map((text) => naturalWidth(text, size, type)));
+  const cells = table.rows.filter((row) => !spans(row, index, table.columns)).map((row) => row.cells[index]);
+  const widths = cells.flatMap((cell) => cellStack(cell).map((text) => naturalWidth(text, size, type)));
   const head = (table.headed ?? true) ? naturalWidth(column.head, sizes.small, type, 'bold') : 0;
   return widths.reduce((widest, one) => Math.max(widest, one), head) + 0.5;
+}
+
+/** True for the last cell of a row with fewer cells than columns: it runs to the table's right end. */
+function spans(row: TableRow, index: number, columns: readonly TableColumn[]): boolean {
+  return index === row.cells.length - 1 && index < columns.length - 1;
+}
+
+function cellWidth(row: TableRow, index: number, columns: readonly PlacedColumn[]): number {
+  const column = columns[index] as PlacedColumn;
+  const last = columns.at(-1) as PlacedColumn;
+  return spans(row, index, columns) ? last.x + last.space - column.x : column.space;
 }
 
 function cellStack(cell: TableRow['cells'][number] | undefined): readonly Inline[] {
@@ -98,7 +110,7 @@ function setRow(
   const height = lineHeight(size);
   const lines = columns.map((column, i) =>
     cellStack(row.cells[i]).flatMap((text) =>
-      wrapInline(text, { size, x: column.x, width: column.space, ...alignOf(column) }, type),
+      wrapInline(text, { size, x: column.x, width: cellWidth(row, i, columns), ...alignOf(column) }, type),
     ),
   );
   const count = Math.max(1, ...lines.map((column) => column.length));

@@ -1,5 +1,6 @@
 import type { Breakdown, PlaceEntry } from '../../breakdown/types.js';
 import { type Block, bold, type Inline, knownWords, type TableRow, tick } from '../layout/kit.js';
+import { placeWords } from '../sheets/sheet-words.js';
 import { listScenes, type SceneIndex } from '../words/scene-list-words.js';
 
 const columns = [
@@ -26,7 +27,7 @@ const explanation =
 function placeRows(place: PlaceEntry, breakdown: Breakdown, index: SceneIndex): TableRow[] {
   return place.dressing.map((thing, i) => ({
     cells: [
-      i === 0 ? { stack: [bold(place.name), `all scenes: ${listScenes(place.scenes, index)}`] } : '',
+      i === 0 ? { stack: [bold(placeWords([place.name])), `all scenes: ${listScenes(place.scenes, index)}`] } : '',
       tick,
       thingCell(thing, index),
       listScenes(namedIn(thing.id, thing.scenes, breakdown), index),

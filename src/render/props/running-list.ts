@@ -28,10 +28,10 @@ export function runningBlocks(breakdown: Breakdown, index: SceneIndex): Block[] 
 function sceneRows(scene: BreakdownScene, breakdown: Breakdown, index: SceneIndex): TableRow[] {
   const things = scene.elements.filter((element) => handledCategories.has(element.category) && !element.worn);
   const heading: TableRow = {
-    cells: [bold(labelOf(scene.id, index)), '', { stack: headingCell(scene) }, '', '', ''],
+    cells: [bold(labelOf(scene.id, index)), '', { stack: headingCell(scene) }],
     keepWithNext: true,
   };
-  if (things.length === 0) return [{ ...heading, cells: [...heading.cells.slice(0, 3), 'nothing in hand', '', ''] }];
+  if (things.length === 0) return [heading, { cells: ['', '', 'nothing in hand'] }];
   return [heading, ...things.map((thing) => thingRow(thing, scene, breakdown, index))];
 }
 

@@ -20,7 +20,7 @@ const columns = [
 export function purchaseBlocks(purchases: readonly PurchaseLine[], identity: string): Block[] {
   const departments = [...new Set(purchases.map((line) => line.department))];
   const rows = departments.flatMap((department) => [
-    groupRow(department, columns.length),
+    groupRow(department),
     ...purchases.filter((line) => line.department === department).map(purchaseRow),
   ]);
   return [

@@ -1,0 +1,85 @@
+import { describe, expect, it } from 'vitest';
+import { renderCostumes } from '../../../src/render/costumes/render-costumes.js';
+import { breadVan } from '../../support/bread-van.js';
+import {
+  makeBreakdown,
+  makeCast,
+  makeElement,
+  makeGarment,
+  makePerson,
+  makeScene,
+} from '../../support/make-breakdown.js';
+import { pdfLines } from '../../support/pdf-lines.js';
+import { makeRenderInput } from '../../support/render-input.js';
+
+const linesOf = async (breakdown = breadVan) =>
+  pdfLines((await renderCostumes(makeRenderInput(breakdown))).files[0]?.content);
+const lines = await linesOf();
+const linesAfter = (start: string) => lines.slice(lines.findIndex((line) => line.startsWith(start)) + 1);
+
+describe('costumes.pdf', () => {
+  it('opens with what to read first', () => {
+    expect(lines[0]).toBe('Costumes: The Bread Van');
+    expect(lines[1]).toContain('Read this first.');
+    expect(lines.join(' ')).toContain('The Bread Van, draft B, 2026-11-02');
+  });
+
+  it('shows people by story days, the change in each cell', () => {
+    const grid = linesAfter('Who wears which change');
+    expect(grid[0]).toBe('Person Story day D1 Flashback day F1 Story day D2');
+    expect(grid[1]).toBe('Nora change 1, sc 1, 2 change 2, sc 3 change 3, sc 4A');
+    expect(grid[2]).toBe('Tomi change 1, sc 1');
+  });
+
+  it('lists a change head to foot, with states and with what must not be worn', () => {
+    expect(linesAfter('Nora, change 1:').slice(1, 6)).toEqual([
+      'Neck NO scarf must not be worn: check',
+      'Body white apron sc 1: clean, put on in the scene',
+      'sc 2: clean → soaked',
+      'grey jumper',
+      'Feet work boots (found)',
+    ]);
+  });
+
+  it('runs through the scenes: the whole list first, then only what differs', () => {
+    const text = linesAfter('Costumes, scene by scene').join(' ');
+    expect(text).toContain('Nora, change 1: NO scarf, white apron (clean, put on in the scene), grey jumper.');
+    expect(text).toContain('Nora, change 1: as before; NO scarf, white apron (clean → soaked).');
+    expect(text).toContain('6 × fishermen: ? the script does not tell.');
+    expect(text).toContain('passers-by, how many?: ? the script does not tell.');
+  });
+
+  it('leaves people out who are only heard', () => {
+    const scene2 = linesAfter('Scene 2').join(' ').split('Scene 3')[0];
+    expect(scene2).not.toContain('Tomi');
+  });
+
+  it('asks for what no line tells', async () => {
+    const bare = await linesOf(
+      makeBreakdown({
+        scenes: [makeScene({ order: 1, place: 'Yard', cast: [makeCast({ name: 'Bo' })] })],
+        cast: [makePerson({ name: 'Bo', seen: ['scene-1'] })],
+      }),
+    );
+    expect(bare).toContain('Bo ? sc 1: not told');
+    expect(bare.join(' ')).toContain('In sc 1 the script does not tell what Bo wears.');
+    expect(bare).toContain('Bo: ? the script does not tell.');
+  });
+
+  it('says a change on camera, clothes on nobody, and make-up', async () => {
+    const scene = makeScene({
+      order: 1,
+      place: 'Yard',
+      cast: [makeCast({ name: 'Bo' })],
+      elements: [
+        makeElement({ name: 'wet suit', category: 'costumes', stateIn: 'dripping' }),
+        makeElement({ name: 'blood to the elbows', category: 'makeup', by: 'Bo' }),
+      ],
+      wears: [{ person: 'Bo', change: 1, changeOut: 2, garments: [makeGarment({ name: 'jumper', action: 'put on' })] }],
+    });
+    const text = (await linesOf(makeBreakdown({ scenes: [scene] }))).join(' ');
+    expect(text).toContain('Bo, change 1 → 2 in the scene: as before; jumper (put on in the scene).');
+    expect(text).toContain('Not on anybody: wet suit, dripping');
+    expect(text).toContain('Make-up: blood to the elbows, Bo');
+  });
+});

@@ -1,0 +1,50 @@
+import { describe, expect, it } from 'vitest';
+import { renderIndexes } from '../../../src/render/indexes/render-indexes.js';
+import { breadVan } from '../../support/bread-van.js';
+import { pdfLines } from '../../support/pdf-lines.js';
+import { makeRenderInput } from '../../support/render-input.js';
+
+const lines = await pdfLines((await renderIndexes(makeRenderInput(breadVan))).files[0]?.content);
+
+describe('indexes.pdf', () => {
+  it('tells of each person where seen, where only heard, and the changes', () => {
+    expect(lines).toContain('Nora 1–4A change 1: story day D1, sc 1, 2');
+    expect(lines).toContain('also called The baker change 2: flashback day F1, sc 3');
+    expect(lines).toContain('Tomi 1 2, 4A change 1: story day D1, sc 1');
+    expect(lines).toContain('age 16, MINOR');
+  });
+
+  it('tells of extras how many', () => {
+    expect(lines).toContain('fishermen 6 4A');
+    expect(lines).toContain('passers-by how many? 4A');
+  });
+
+  it('tells of each thing every name, scenes, count, who, states', () => {
+    expect(lines).toContain('storm lantern 2 Nora lit: from sc 2');
+    expect(lines).toContain('also called lamp broken: changes on camera in sc 2');
+    expect(lines).toContain('crate (found) 2 6');
+  });
+
+  it('orders things by category, then by name', () => {
+    const at = (line: string) => lines.findIndex((one) => one.startsWith(line));
+    const order = [
+      'PROPS',
+      'crate',
+      'matches',
+      'storm lantern',
+      'van key',
+      'FOOD AND DRINK',
+      'bread dough',
+      'GRAPHICS',
+    ];
+    const places = order.map(at);
+    expect(places).not.toContain(-1);
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+  });
+
+  it('tells of each place its areas, scenes and dressing', () => {
+    expect(lines).toContain('Bakery 1 wall clock (found)');
+    expect(lines).toContain('with back room');
+    expect(lines).toContain('Harbour road 4A nothing named');
+  });
+});

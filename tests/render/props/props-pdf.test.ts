@@ -1,0 +1,71 @@
+import { describe, expect, it } from 'vitest';
+import { renderProps } from '../../../src/render/props/render-props.js';
+import { breadVan } from '../../support/bread-van.js';
+import { makeBreakdown, makeElement, makeScene } from '../../support/make-breakdown.js';
+import { pdfLines } from '../../support/pdf-lines.js';
+import { makeRenderInput } from '../../support/render-input.js';
+
+const linesOf = async (breakdown = breadVan) =>
+  pdfLines((await renderProps(makeRenderInput(breakdown))).files[0]?.content);
+const lines = await linesOf();
+const list = lines.slice(lines.indexOf('In hand, scene by scene'), lines.indexOf('Things that change'));
+
+describe('props.pdf', () => {
+  it('names the dangers on the first page, with a blank for the person in charge', () => {
+    expect(lines).toContain('Rain and electricity: sc 2. In charge:');
+    expect(lines.join(' ')).not.toMatch(/\b(?:is|are) safe\b/);
+  });
+
+  it('asks the open questions about its own things only', () => {
+    expect(lines).toContain('Open questions ? sc 2: Does Nora light the lantern with matches?');
+    expect(lines.join(' ')).not.toContain('handles the dog');
+  });
+
+  it('lists everything in hand in story order: who has it, its state, where it goes', () => {
+    expect(list.slice(2, -2)).toEqual([
+      '1 Inside, Bakery, back room, night, story day D1',
+      'bread dough Nora used up',
+      'van key Tomi → in Tomi’s pocket sc 2',
+      '2 Outside, Yard, continuous, by night, story day D1',
+      'Rain and electricity',
+      'storm lantern Nora lit → broken ends here',
+      'brass',
+      'bread van sc 4A',
+      'yard dog ends here',
+      '6 × crate (found) ends here',
+      'matches (implied, likely) ends here',
+      'van key (carried from sc 1) Tomi in Tomi’s pocket ends here',
+      '3 Inside, Family kitchen, day (flashback, 1974), flashback day F1',
+      'letter Nora → torn ends here',
+      '4A Outside, Harbour road, dawn, story day D2',
+      'bread van muddy ends here',
+    ]);
+  });
+
+  it('leaves sounds, effects and worn things out', async () => {
+    const scene = makeScene({
+      order: 1,
+      place: 'Yard',
+      elements: [
+        makeElement({ name: 'thunder', category: 'sound' }),
+        makeElement({ name: 'smoke', category: 'effects' }),
+        makeElement({ name: 'ring on a chain', worn: true, by: 'Bo' }),
+      ],
+    });
+    const text = (await linesOf(makeBreakdown({ scenes: [scene] }))).join(' ');
+    expect(text).toContain('nothing in hand');
+    expect(text).not.toMatch(/thunder|smoke|ring on a chain/);
+  });
+
+  it('lists the dressing by place, in every scene there', () => {
+    const dressing = lines.slice(lines.indexOf('What stands in each place'));
+    expect(dressing).toContain('Bakery wall clock (found) 1');
+    expect(dressing).toContain('all scenes: 1');
+  });
+
+  it('shows the chain of states', () => {
+    const chain = lines.slice(lines.indexOf('Things that change'));
+    expect(chain).toContain('storm lantern lit: from sc 2');
+    expect(chain).toContain('broken: changes on camera in sc 2');
+  });
+});

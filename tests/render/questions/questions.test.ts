@@ -1,0 +1,87 @@
+import { describe, expect, it } from 'vitest';
+import type { Breakdown } from '../../../src/breakdown/types.js';
+import { renderQuestions } from '../../../src/render/questions/render-questions.js';
+import { breadVan } from '../../support/bread-van.js';
+import { makeBreakdown, makeElement, makeQuestion, makeScene } from '../../support/make-breakdown.js';
+import { pdfLines } from '../../support/pdf-lines.js';
+import { makeRenderInput } from '../../support/render-input.js';
+
+async function render(breakdown: Breakdown, source = '') {
+  const input = makeRenderInput(breakdown);
+  return renderQuestions({ ...input, script: { ...input.script, source } });
+}
+const markdownOf = async (breakdown: Breakdown, source = '') =>
+  (await render(breakdown, source)).files[0]?.content as string;
+const oneScene = (part: Parameters<typeof makeScene>[0]) => makeBreakdown({ title: 'T', scenes: [makeScene(part)] });
+
+describe('questions.md', () => {
+  it('lists by scene, each with the line that settles it', async () => {
+    const source = `${'\n'.repeat(21)}Nora lights the lantern.\n`;
+    expect(await markdownOf(breadVan, source)).toBe(
+      [
+        '# Questions about The Bread Van, draft B, 2026-11-02',
+        '',
+        '3 questions wait for an answer. Each is settled by one edit of the script:',
+        'type the line shown on a line of its own in that scene, with a blank line above and below. A word that stands in',
+        'the script can be put in square brackets instead. Then compile again: what is answered does not come back.',
+        '',
+        '## Scene 2: EXT. YARD - CONTINUOUS',
+        '',
+        '- **Does Nora light the lantern with matches?**',
+        '  Line 22: “Nora lights the lantern.”',
+        '  - Yes: `> props: matches`',
+        '  - No: `> no: matches`',
+        '- **Who brings and handles the dog?**',
+        '  Line 23',
+        '  - Answer: `> answer: yard-dog; your answer`',
+        '',
+        '## Scene 4A: EXT. HARBOUR ROAD - DAWN',
+        '',
+        '- **Is this the morning after scene 2?**',
+        '  Line 1',
+        '  - Answer: `> day: 2`',
+        '',
+      ].join('\n'),
+    );
+  });
+
+  it('takes up what is implied though nobody asked', async () => {
+    const element = makeElement({
+      name: 'towel',
+      known: 'implied',
+      strength: 'ask',
+      words: 'soaked',
+      count: 2,
+      by: 'Bo',
+    });
+    const text = await markdownOf(oneScene({ order: 1, place: 'Yard', elements: [element] }));
+    expect(text).toContain('Does it need towel? (implied, ask: “soaked”)');
+    expect(text).toContain('- Yes: `> props: 2 towel (Bo)`');
+  });
+
+  it('gives advice as it is when no one line settles it', async () => {
+    const question = makeQuestion({ id: 'q', text: 'Part or scene?', settle: 'Add a place to the heading.' });
+    const text = await markdownOf(oneScene({ order: 1, place: 'Yard', questions: [question] }));
+    expect(text).toContain('  - Add a place to the heading.');
+  });
+
+  it('keeps signs of Markdown as typed', async () => {
+    const question = makeQuestion({ id: 'q', text: 'Is *it* [x] <b>?', settle: '> no: a `b` c' });
+    const text = await markdownOf(oneScene({ order: 1, place: 'Yard', questions: [question] }));
+    expect(text).toContain('**Is \\*it\\* \\[x\\] \\<b\\>?**');
+  });
+
+  it('says when nothing is open', async () => {
+    expect(await markdownOf(makeBreakdown({ title: 'T' }))).toBe('# Questions about T\n\nNothing is open.\n');
+  });
+});
+
+describe('questions.pdf', () => {
+  it('has boxes or a line for each answer, and what to type', async () => {
+    const lines = await pdfLines((await render(breadVan)).files[1]?.content);
+    expect(lines).toContain('? Does Nora light the lantern with matches?');
+    expect(lines).toContain('yes no');
+    expect(lines).toContain('line 22 · Yes: > props: matches · No: > no: matches');
+    expect(lines).toContain('line 23 · type > answer: yard-dog; your answer');
+  });
+});
