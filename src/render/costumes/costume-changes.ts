@@ -22,8 +22,8 @@ export function changeBlocks(breakdown: Breakdown, index: SceneIndex): Block[] {
     { kind: 'heading', level: 2, text: personHead(person), bookmark: person.name },
     ...person.changes
       .filter((change) => change.garments.length > 0)
-      .map((change) => changeBlock(person, change, breakdown, index)),
-    ...untoldBlocks(person, breakdown, index),
+      .map((change) => changeBlock(person, change, index)),
+    ...untoldBlocks(person, index),
   ]);
 }
 
@@ -32,14 +32,14 @@ function personHead(person: PersonEntry): string {
   return `${person.name}${age}${person.minor ? ', MINOR' : ''}`;
 }
 
-function changeBlock(person: PersonEntry, change: CostumeChange, breakdown: Breakdown, index: SceneIndex): Block {
+function changeBlock(person: PersonEntry, change: CostumeChange, index: SceneIndex): Block {
   const title = `${person.name}, change ${change.number}: ${dayWords(change.storyDay)}, ${scenesWords(change.scenes, index)}`;
   const garments = sortHeadToFoot(change.garments);
   const rows = garments.map((garment, i) => {
     const zone = zoneOf(garment);
     const above = garments[i - 1];
     const where = above && zoneOf(above) === zone ? '' : zoneWords(zone);
-    return garmentRow(garment, where, trackGarment(person.name, change, garment, breakdown, index).lines, index);
+    return garmentRow(garment, where, trackGarment(person.name, change, garment, index).lines, index);
   });
   return {
     kind: 'keep',
@@ -69,8 +69,8 @@ function zoneWords(zone: BodyZone): string {
   return zone === 'not placed' ? 'Other' : capitalize(zone);
 }
 
-function untoldBlocks(person: PersonEntry, breakdown: Breakdown, index: SceneIndex): Block[] {
-  const scenes = untoldScenes(person, breakdown);
+function untoldBlocks(person: PersonEntry, index: SceneIndex): Block[] {
+  const scenes = untoldScenes(person, index).map((scene) => scene.id);
   if (scenes.length === 0) return [];
   const words = `? In ${scenesWords(scenes, index)} the script does not tell what ${person.name} wears. Ask, and write it here:`;
   return [

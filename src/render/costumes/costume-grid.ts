@@ -1,62 +1,68 @@
-import type { Breakdown, CostumeChange, PersonEntry } from '../../breakdown/types.js';
-import { type Block, bold, type Inline, type TableRow } from '../layout/kit.js';
-import { type SceneIndex, scenesWords } from '../words/scene-list-words.js';
+import type { Breakdown, BreakdownScene, PersonEntry } from '../../breakdown/types.js';
+import { type Block, bold, type Inline } from '../layout/kit.js';
+import { pickScenes, type SceneIndex, scenesWords } from '../words/scene-list-words.js';
 import { capitalize, dayWords } from '../words/story-words.js';
 
 /** More story days than this go into a further table. */
 const mostDays = 5;
 
-/** People down, story days across: which change is worn when. */
+/** People down, story days across: which change is worn when. Only the people of a table's days stand in it. */
 export function gridBlocks(breakdown: Breakdown, index: SceneIndex): Block[] {
-  const people = breakdown.cast.filter((person) => person.seen.length > 0);
+  const people = breakdown.cast.filter((person) => person.seen.length > 0).map((person) => fillRow(person, index));
   const days = [...new Set(breakdown.scenes.map((scene) => scene.storyDay.label))];
-  const tables = chunk(days, mostDays).map(
-    (some): Block => ({
-      kind: 'table',
-      columns: [{ head: 'Person', share: 1 }, ...some.map((day) => ({ head: capitalize(dayWords(day)), share: 1 }))],
-      rows: people.map((person) => personRow(person, some, breakdown, index)),
-    }),
-  );
+  const tables = chunk(days, mostDays).map((some) => gridTable(some, people));
   return [
     { kind: 'heading', level: 2, text: 'Who wears which change, by day of the story', bookmark: 'By story day' },
     ...(people.length > 0 ? tables : [{ kind: 'paragraph', text: 'Nobody is seen in this script.' } as const]),
   ];
 }
 
-function personRow(person: PersonEntry, days: readonly string[], breakdown: Breakdown, index: SceneIndex): TableRow {
+function gridTable(days: readonly string[], people: readonly GridRow[]): Block {
+  const there = people.filter(({ cells }) => days.some((day) => cells.has(day)));
   return {
-    cells: [bold(person.name), ...days.map((day) => ({ stack: dayCell(person, day, breakdown, index) }))],
+    kind: 'table',
+    columns: [{ head: 'Person', share: 1 }, ...days.map((day) => ({ head: capitalize(dayWords(day)), share: 1 }))],
+    rows: there.map(({ name, cells }) => ({
+      cells: [bold(name), ...days.map((day) => ({ stack: cells.get(day) ?? [] }))],
+    })),
   };
 }
 
-function dayCell(person: PersonEntry, day: string, breakdown: Breakdown, index: SceneIndex): Inline[] {
-  const changes = person.changes.filter((change) => change.storyDay === day);
-  const told = changes.map(
-    (change): Inline => [
-      bold(`change ${change.number}`),
-      `, ${scenesWords(change.scenes, index)}${isPutOnOnCamera(person, change, breakdown) ? ', put on in the scene' : ''}`,
-    ],
+interface GridRow {
+  readonly name: string;
+  /** What stands in the cell of a story day. */
+  readonly cells: ReadonlyMap<string, readonly Inline[]>;
+}
+
+function fillRow(person: PersonEntry, index: SceneIndex): GridRow {
+  const cells = new Map<string, Inline[]>();
+  const add = (day: string, words: Inline) => cells.set(day, [...(cells.get(day) ?? []), words]);
+  const onCamera = putOnOnCamera(person, index);
+  for (const change of person.changes) {
+    const scenes = scenesWords(change.scenes, index);
+    const how = onCamera.has(change.number) ? ', put on in the scene' : '';
+    add(change.storyDay, [bold(`change ${change.number}`), `, ${scenes}${how}`]);
+  }
+  const untold = untoldScenes(person, index);
+  for (const day of new Set(untold.map((scene) => scene.storyDay.label))) {
+    const ids = untold.filter((scene) => scene.storyDay.label === day).map((scene) => scene.id);
+    add(day, `? ${scenesWords(ids, index)}: not told`);
+  }
+  return { name: person.name, cells };
+}
+
+/** The numbers of a person's changes that begin while the camera runs. */
+function putOnOnCamera(person: PersonEntry, index: SceneIndex): ReadonlySet<number> {
+  const wears = pickScenes(person.seen, index).flatMap((scene) =>
+    scene.wears.filter((one) => one.person === person.name && one.change !== one.changeOut),
   );
-  const untold = untoldScenes(person, breakdown).filter((id) => dayOf(id, breakdown) === day);
-  return untold.length > 0 ? [...told, `? ${scenesWords(untold, index)}: not told`] : told;
+  return new Set(wears.map((one) => one.changeOut));
 }
 
-function isPutOnOnCamera(person: PersonEntry, change: CostumeChange, breakdown: Breakdown): boolean {
-  return breakdown.scenes.some((scene) =>
-    scene.wears.some(
-      (one) => one.person === person.name && one.changeOut === change.number && one.change !== one.changeOut,
-    ),
-  );
-}
-
-function dayOf(id: string, breakdown: Breakdown): string | undefined {
-  return breakdown.scenes.find((scene) => scene.id === id)?.storyDay.label;
-}
-
-/** Scenes in which a person is seen and no change is known. */
-export function untoldScenes(person: PersonEntry, breakdown: Breakdown): string[] {
+/** Scenes in which a person is seen and nothing tells what is worn. */
+export function untoldScenes(person: PersonEntry, index: SceneIndex): BreakdownScene[] {
   const told = new Set(person.changes.filter((one) => one.garments.length > 0).flatMap((change) => change.scenes));
-  return breakdown.scenes.filter((scene) => person.seen.includes(scene.id) && !told.has(scene.id)).map(({ id }) => id);
+  return pickScenes(person.seen, index).filter((scene) => !told.has(scene.id));
 }
 
 function chunk<T>(list: readonly T[], size: number): T[][] {

@@ -8,6 +8,7 @@ import { lookWords } from './garment-track.js';
 
 /** Scene by scene: who is in which change, what is put on, taken off or spoilt, and the make-up. */
 export function costumeRunningBlocks(breakdown: Breakdown, index: SceneIndex): Block[] {
+  const firsts = findFirsts(breakdown);
   return [
     { kind: 'heading', level: 2, text: 'Costumes, scene by scene', bookmark: 'Scene by scene' },
     ...breakdown.scenes.map(
@@ -17,7 +18,7 @@ export function costumeRunningBlocks(breakdown: Breakdown, index: SceneIndex): B
         labelWidth: 70,
         blocks: [
           { kind: 'paragraph', text: headingLine(scene), keepWithNext: true, after: 1 },
-          { kind: 'entries', entries: sceneEntries(scene, breakdown, index) },
+          { kind: 'entries', entries: sceneEntries(scene, firsts, index) },
         ],
       }),
     ),
@@ -29,30 +30,40 @@ function headingLine(scene: BreakdownScene): Inline {
   return [bold(headingSentence(scene)), `, ${dayWords(scene.storyDay.label)}`, ...dangers];
 }
 
-function sceneEntries(scene: BreakdownScene, breakdown: Breakdown, index: SceneIndex): Inline[] {
+/** The scene in which each change begins, by person and number. */
+type Firsts = ReadonlyMap<string, string>;
+
+function findFirsts(breakdown: Breakdown): Firsts {
+  return new Map(
+    breakdown.cast.flatMap((person) =>
+      person.changes.map((change) => [`${person.name} ${change.number}`, change.scenes[0] ?? ''] as const),
+    ),
+  );
+}
+
+function sceneEntries(scene: BreakdownScene, firsts: Firsts, index: SceneIndex): Inline[] {
   const seen = scene.cast.filter((person) => person.presence === 'seen');
   const entries = [
-    ...seen.map((person) => personEntry(person.name, scene, breakdown)),
+    ...seen.map((person) => personEntry(person.name, scene, firsts)),
     ...extraEntries(scene),
     ...otherEntries(scene, index),
   ];
   return entries.length > 0 ? entries : ['nobody to dress'];
 }
 
-function personEntry(person: string, scene: BreakdownScene, breakdown: Breakdown): Inline {
+function personEntry(person: string, scene: BreakdownScene, firsts: Firsts): Inline {
   const wears = scene.wears.find((one) => one.person === person && one.garments.length > 0);
   if (!wears) return [bold(person), ...untold];
   const change =
     wears.change === wears.changeOut ? `${wears.change}` : `${wears.change} → ${wears.changeOut} in the scene`;
-  return [bold(person), `, change ${change}: `, wearsWords(wears, isFirst(wears, scene, breakdown))];
+  return [
+    bold(person),
+    `, change ${change}: `,
+    wearsWords(wears, firsts.get(`${person} ${wears.changeOut}`) === scene.id),
+  ];
 }
 
 const untold = [': ? the script does not tell. ', blank(140)];
-
-function isFirst(wears: Wears, scene: BreakdownScene, breakdown: Breakdown): boolean {
-  const entry = breakdown.cast.find((one) => one.name === wears.person);
-  return entry?.changes.find((change) => change.number === wears.changeOut)?.scenes[0] === scene.id;
-}
 
 /** The whole list where a change begins, later only what differs: states, actions, absences. */
 function wearsWords(wears: Wears, whole: boolean): string {

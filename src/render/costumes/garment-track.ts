@@ -1,6 +1,6 @@
-import type { Breakdown, CostumeChange, Garment } from '../../breakdown/types.js';
+import type { CostumeChange, Garment } from '../../breakdown/types.js';
 import { stateWords } from '../layout/kit.js';
-import { labelOf, type SceneIndex, scenesWords } from '../words/scene-list-words.js';
+import { labelOf, pickScenes, type SceneIndex, scenesWords } from '../words/scene-list-words.js';
 
 /** A garment of a change: in which of the change's scenes it is worn, and how it looks there, in words. */
 export interface GarmentTrack {
@@ -18,10 +18,9 @@ export function trackGarment(
   person: string,
   change: CostumeChange,
   garment: CostumeChange['garments'][number],
-  breakdown: Breakdown,
   index: SceneIndex,
 ): GarmentTrack {
-  const seen = sightings(person, change, garment, breakdown);
+  const seen = sightings(person, change, garment, index);
   const worn = seen.filter((one) => !one.garment.absent).map((one) => one.scene);
   const partly = worn.length > 0 && worn.length < change.scenes.length;
   const lines = seen.length > 0 ? stateLines(seen, index) : listedStates(garment, index);
@@ -32,15 +31,13 @@ function sightings(
   person: string,
   change: CostumeChange,
   garment: Pick<Garment, 'id' | 'absent'>,
-  breakdown: Breakdown,
+  index: SceneIndex,
 ): Seen[] {
-  return breakdown.scenes
-    .filter((scene) => change.scenes.includes(scene.id))
-    .flatMap((scene) => {
-      const wears = scene.wears.find((one) => one.person === person);
-      const found = wears?.garments.find((one) => one.id === garment.id && one.absent === garment.absent);
-      return found ? [{ scene: scene.id, garment: found }] : [];
-    });
+  return pickScenes(change.scenes, index).flatMap((scene) => {
+    const wears = scene.wears.find((one) => one.person === person);
+    const found = wears?.garments.find((one) => one.id === garment.id && one.absent === garment.absent);
+    return found ? [{ scene: scene.id, garment: found }] : [];
+  });
 }
 
 function stateLines(seen: readonly Seen[], index: SceneIndex): string[] {

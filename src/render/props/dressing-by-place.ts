@@ -1,7 +1,7 @@
 import type { Breakdown, PlaceEntry } from '../../breakdown/types.js';
 import { type Block, bold, type Inline, knownWords, type TableRow, tick } from '../layout/kit.js';
 import { placeWords } from '../sheets/sheet-words.js';
-import { listScenes, type SceneIndex } from '../words/scene-list-words.js';
+import { listScenes, pickScenes, type SceneIndex } from '../words/scene-list-words.js';
 
 const columns = [
   { head: 'Place', share: 2 },
@@ -17,20 +17,20 @@ export function dressingBlocks(breakdown: Breakdown, index: SceneIndex): Block[]
   return [
     { kind: 'heading', level: 2, text: 'What stands in each place', bookmark: 'What stands in each place' },
     { kind: 'paragraph', text: explanation, keepWithNext: true },
-    { kind: 'table', columns, rows: places.flatMap((place) => placeRows(place, breakdown, index)) },
+    { kind: 'table', columns, rows: places.flatMap((place) => placeRows(place, index)) },
   ];
 }
 
 const explanation =
   'It stands in every scene played there, in the same spot. Take a picture of the whole room before you move anything.';
 
-function placeRows(place: PlaceEntry, breakdown: Breakdown, index: SceneIndex): TableRow[] {
+function placeRows(place: PlaceEntry, index: SceneIndex): TableRow[] {
   return place.dressing.map((thing, i) => ({
     cells: [
       i === 0 ? { stack: [bold(placeWords([place.name])), `all scenes: ${listScenes(place.scenes, index)}`] } : '',
       tick,
       thingCell(thing, index),
-      listScenes(namedIn(thing.id, thing.scenes, breakdown), index),
+      listScenes(namedIn(thing.id, thing.scenes, index), index),
     ],
     keepWithNext: i === 0 && place.dressing.length > 1,
   }));
@@ -41,7 +41,9 @@ function thingCell({ name, known }: PlaceEntry['dressing'][number], index: Scene
 }
 
 /** The scenes whose own words name the thing. */
-function namedIn(id: string, scenes: readonly string[], breakdown: Breakdown): string[] {
-  const named = breakdown.scenes.filter((scene) => scene.elements.some((one) => one.id === id && !one.carried));
+function namedIn(id: string, scenes: readonly string[], index: SceneIndex): string[] {
+  const named = pickScenes(scenes, index).filter((scene) =>
+    scene.elements.some((one) => one.id === id && !one.carried),
+  );
   return named.length > 0 ? named.map((scene) => scene.id) : [...scenes];
 }

@@ -16,7 +16,8 @@ const columns = [
 
 /** Everything in hand, in story order: who has it, its state at the start and end of each scene, where it goes. */
 export function runningBlocks(breakdown: Breakdown, index: SceneIndex): Block[] {
-  const rows = breakdown.scenes.flatMap((scene) => sceneRows(scene, breakdown, index));
+  const where = findAppearances(breakdown);
+  const rows = breakdown.scenes.flatMap((scene) => sceneRows(scene, where, index));
   return [
     { kind: 'heading', level: 2, text: 'In hand, scene by scene', bookmark: 'In hand, scene by scene' },
     rows.length > 0
@@ -25,14 +26,14 @@ export function runningBlocks(breakdown: Breakdown, index: SceneIndex): Block[] 
   ];
 }
 
-function sceneRows(scene: BreakdownScene, breakdown: Breakdown, index: SceneIndex): TableRow[] {
+function sceneRows(scene: BreakdownScene, where: Appearances, index: SceneIndex): TableRow[] {
   const things = scene.elements.filter((element) => handledCategories.has(element.category) && !element.worn);
   const heading: TableRow = {
     cells: [bold(labelOf(scene.id, index)), '', { stack: headingCell(scene) }],
     keepWithNext: true,
   };
   if (things.length === 0) return [heading, { cells: ['', '', 'nothing in hand'] }];
-  return [heading, ...things.map((thing) => thingRow(thing, scene, breakdown, index))];
+  return [heading, ...things.map((thing) => thingRow(thing, scene, where, index))];
 }
 
 function headingCell(scene: BreakdownScene): Inline[] {
@@ -40,7 +41,7 @@ function headingCell(scene: BreakdownScene): Inline[] {
   return [[bold(headingSentence(scene)), `, ${dayWords(scene.storyDay.label)}`], ...dangers];
 }
 
-function thingRow(thing: SceneElement, scene: BreakdownScene, breakdown: Breakdown, index: SceneIndex): TableRow {
+function thingRow(thing: SceneElement, scene: BreakdownScene, where: Appearances, index: SceneIndex): TableRow {
   const known = knownWords(thing, index.labels);
   const name: Inline = [bold(countWords(thing.name, thing.count)), known === '' ? '' : ` ${known}`];
   return {
@@ -50,15 +51,29 @@ function thingRow(thing: SceneElement, scene: BreakdownScene, breakdown: Breakdo
       { stack: [name, ...(thing.description === null || thing.carried ? [] : [thing.description])] },
       thing.by ?? '',
       stateWords(thing.stateIn, thing.stateOut),
-      nextWords(thing, scene, breakdown, index),
+      nextWords(thing, scene, where, index),
     ],
   };
 }
 
-function nextWords(thing: SceneElement, scene: BreakdownScene, breakdown: Breakdown, index: SceneIndex): string {
-  const next = breakdown.scenes
-    .slice(scene.order)
-    .find((later) => later.elements.some((element) => element.id === thing.id));
-  if (next) return `sc ${labelOf(next.id, index)}`;
+/** The scenes in which each thing is, by its id, as positions in the script. */
+type Appearances = ReadonlyMap<string, readonly number[]>;
+
+function findAppearances(breakdown: Breakdown): Appearances {
+  const found = new Map<string, number[]>();
+  breakdown.scenes.forEach((scene, position) => {
+    for (const { id } of scene.elements) {
+      const list = found.get(id);
+      if (list) list.push(position);
+      else found.set(id, [position]);
+    }
+  });
+  return found;
+}
+
+function nextWords(thing: SceneElement, scene: BreakdownScene, where: Appearances, index: SceneIndex): string {
+  const here = index.positions.get(scene.id) ?? 0;
+  const next = where.get(thing.id)?.find((position) => position > here);
+  if (next !== undefined) return `sc ${labelOf(index.scenes[next]?.id ?? '', index)}`;
   return thing.category === 'food' ? 'used up' : 'ends here';
 }

@@ -18,10 +18,18 @@ export function labelOf(id: string, index: SceneIndex): string {
   return index.labels.get(id) ?? id;
 }
 
+/** The scenes of some ids, in script order, each once; ids that name none fall away. */
+export function pickScenes(ids: readonly string[], index: SceneIndex): BreakdownScene[] {
+  return placesOf(ids, index).map((place) => index.scenes[place] as BreakdownScene);
+}
+
+function placesOf(ids: readonly string[], index: SceneIndex): number[] {
+  return [...new Set(ids.flatMap((id) => index.positions.get(id) ?? []))].sort((a, b) => a - b);
+}
+
 /** Scenes as a short list in script order: `1, 3–5, 8`; three or more that follow each other are drawn together. */
 export function listScenes(ids: readonly string[], index: SceneIndex): string {
-  const places = [...new Set(ids.flatMap((id) => index.positions.get(id) ?? []))].sort((a, b) => a - b);
-  return groupRuns(places)
+  return groupRuns(placesOf(ids, index))
     .flatMap((run) => {
       const labels = run.map((place) => labelOf(index.scenes[place]?.id ?? '', index));
       return labels.length < 3 ? labels : [`${labels[0]}–${labels.at(-1)}`];
