@@ -42,7 +42,7 @@ export function layOutTitlePage(front: FrontMatter, paper: Paper, glyphs: GlyphS
 /** Contact at the left, draft and date at the right, both ending on the last row of the body. */
 function setFoot({ draft, date, contact }: FrontMatter, paper: Paper, glyphs: GlyphSplitter): TextItem[] {
   const half = pageMeasures.action.width / 2;
-  const right = [...(draft === null ? [] : [/draft/i.test(draft) ? draft : `Draft ${draft}`]), ...(date === null ? [] : [date])];
+  const right = [draft === null ? null : nameDraft(draft), date].filter((text) => text !== null);
   return [
     ...setColumn(wrapLines(contact ?? '', half), pageMeasures.action.column, paper, glyphs),
     ...setColumn(
@@ -52,6 +52,11 @@ function setFoot({ draft, date, contact }: FrontMatter, paper: Paper, glyphs: Gl
       glyphs,
     ),
   ];
+}
+
+/** A draft that is only a number or a letter gets its word. */
+function nameDraft(draft: string): string {
+  return /draft/i.test(draft) ? draft : `Draft ${draft}`;
 }
 
 function setColumn(lines: readonly string[], column: number, paper: Paper, glyphs: GlyphSplitter): TextItem[] {
