@@ -168,7 +168,7 @@ function asVerbHere(drafts: readonly Draft[], at: number, previous: Token | null
         : null;
   if (previous?.lower === 'to' && verb.form === 'base')
     return verb.share >= 5 || onlyVerb || (next?.uses.closed ?? '') !== '' ? 'verb' : null;
-  if (verb.form === 'ed') return edForm(previous, reading, uses);
+  if (verb.form === 'ed') return pastIsNoun(lower, uses, reading) ? null : edForm(previous, reading, uses);
   if (reading.subject && !reading.finite) return finiteVerb(drafts, at, previous, reading);
   const begins = previous === null || previous.tag === 'punctuation' || previous.tag === 'conjunction';
   if (begins && onlyVerb) return 'verb';
@@ -182,6 +182,13 @@ function asVerbHere(drafts: readonly Draft[], at: number, previous: Token | null
     return 'verb';
   if (onlyVerb && !(lower.endsWith('s') && previous?.tag === 'preposition')) return 'verb';
   return null;
+}
+
+/** Scripts are told in the present: "a fox stole around her shoulders" holds no theft. */
+function pastIsNoun(lower: string, uses: WordUses, reading: Reading): boolean {
+  return (
+    !lower.endsWith('ed') && (uses.noun?.entry.core ?? '') !== '' && (reading.phrase === 'headed' || reading.finite)
+  );
 }
 
 function edForm(previous: Token | null, reading: Reading, uses: WordUses): Tag | null {
@@ -224,6 +231,7 @@ function asNominal(drafts: readonly Draft[], at: number, previous: Token | null)
   const next = drafts[at + 1];
   const more = next !== undefined && canBeNoun(next);
   if (uses.adjective >= 5 && (more || !uses.noun || previous?.tag === 'auxiliary')) return 'adjective';
+  if (uses.adjective >= 4 && !more && previous?.tag === 'noun' && !uses.noun?.entry.core) return 'adjective';
   if (uses.noun) return 'noun';
   if (uses.adjective >= 0) return 'adjective';
   if (uses.verb) return 'verb';

@@ -43,6 +43,8 @@ export interface Clauses {
   readonly sentence: Sentence;
   readonly parts: readonly Part[];
   readonly deeds: readonly Deed[];
+  /** The person that a pronoun at a place means. */
+  readonly resolve: Resolve;
 }
 
 /** Gives the person that a pronoun at a place of a sentence means, or null. */

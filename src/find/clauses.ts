@@ -1,10 +1,11 @@
 import type { Clauses, Deed, Part, Resolve, State, Subject } from './clause-types.js';
+import type { Lexicon } from './lexicon.js';
 import { findPhrases } from './phrases.js';
 import { addPhrase, verbAfter } from './place-phrase.js';
 import type { Sentence, Token } from './reading.js';
 
 /** Takes a sentence apart: its verbs with their subjects, its noun phrases with their parts in the clause. */
-export function readClauses(sentence: Sentence, resolve: Resolve): Clauses {
+export function readClauses(sentence: Sentence, resolve: Resolve, lexicon: Lexicon): Clauses {
   const { tokens } = sentence;
   const phrases = new Map(findPhrases(tokens).map((phrase) => [phrase.start, phrase]));
   const parts: Part[] = [];
@@ -26,24 +27,38 @@ export function readClauses(sentence: Sentence, resolve: Resolve): Clauses {
       addPhrase(phrase, tokens, state, parts);
       at = phrase.end;
     } else {
-      addWord(tokens, at, state, deeds, resolve);
+      addWord(tokens, at, state, deeds, { resolve, lexicon });
       at++;
     }
   }
-  return { sentence, parts, deeds };
+  return { sentence, parts, deeds, resolve };
 }
 
-function addWord(tokens: readonly Token[], at: number, state: State, deeds: Deed[], resolve: Resolve): void {
+interface Help {
+  readonly resolve: Resolve;
+  readonly lexicon: Lexicon;
+}
+
+function addWord(tokens: readonly Token[], at: number, state: State, deeds: Deed[], help: Help): void {
   const token = tokens[at] as Token;
-  if (token.tag === 'name' || token.tag === 'pronoun') addPerson(tokens, at, state, resolve);
+  if (token.tag === 'name' || token.tag === 'pronoun') addPerson(tokens, at, state, help.resolve);
   else if (token.tag === 'verb' || token.tag === 'participle') addDeed(tokens, at, state, deeds);
   else if (token.tag === 'auxiliary') addAuxiliary(token, state);
-  else if (token.tag === 'preposition') {
-    state.preposition = token.lower;
-    state.opens = 'word';
-  } else if (token.tag === 'punctuation') addSign(token, state);
+  else if (token.tag === 'preposition') addPreposition(tokens, at, state, help.lexicon);
+  else if (token.tag === 'punctuation') addSign(token, state);
   else if (token.tag === 'conjunction') addConjunction(token, state);
   else if (token.tag === 'particle') state.opens = 'word';
+}
+
+/** "takes off his cap" has no preposition, "out of the box" has one of two words. */
+function addPreposition(tokens: readonly Token[], at: number, state: State, lexicon: Lexicon): void {
+  const token = tokens[at] as Token;
+  const before = tokens[at - 1] as Token | undefined;
+  state.opens = 'word';
+  const afterVerb = before?.tag === 'verb' || before?.tag === 'participle';
+  if (afterVerb && lexicon.find(`${before.lemma} ${token.lower}`)?.classes.includes('phrasal')) return;
+  const measured = before && /^(?:noun|name|pronoun|number|determiner)$/.test(before.tag);
+  state.preposition = token.lower === 'of' && !measured ? `${before?.lower ?? ''} of` : token.lower;
 }
 
 function addPerson(tokens: readonly Token[], at: number, state: State, resolve: Resolve): void {

@@ -29,5 +29,5 @@ function takeApart(sentences: readonly Sentence[], lexicon: Lexicon): Clauses[] 
   const referents = learnReferents(sentences, lexicon);
   return sentences
     .filter((one) => one.kind !== 'heading')
-    .map((sentence) => readClauses(sentence, referents.enter(sentence)));
+    .map((sentence) => readClauses(sentence, referents.enter(sentence), lexicon));
 }

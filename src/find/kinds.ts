@@ -32,7 +32,8 @@ export function findKind(tokens: readonly Token[], phrase: Phrase, lexicon: Lexi
         .map((token) => token.lower)
         .join(' ')} ${head.lemma}`,
     );
-    if (compound && (compound.core || compound.wordnet)) return kindOf(compound, head.lemma, from, entry);
+    if (compound && (compound.core || (compound.wordnet && !entry?.core)))
+      return kindOf(compound, head.lemma, from, entry);
   }
   return entry
     ? kindOf(entry, head.lemma, phrase.head, entry)

@@ -1,58 +1,59 @@
+import type { CategoryName } from '../trade/categories.js';
+import { findBodyStates } from './body-states.js';
 import { categoryByUse } from './by-use.js';
-import type { Clauses, Part } from './clause-types.js';
-import { findEvents } from './events.js';
+import { type Candidate, findCandidates } from './candidates.js';
+import type { Clauses } from './clause-types.js';
+import { type Event, findEvents } from './events.js';
 import { weighEvidence } from './evidence.js';
-import { findKind } from './kinds.js';
 import type { Lexicon } from './lexicon.js';
+import { whyPresent } from './plainly-present.js';
 import type { Token } from './reading.js';
-import { readSignals } from './signals.js';
 import type { Find } from './types.js';
 
 const cut = 0.5;
 
 /** What one sentence mentions. */
 export function readMentions(clauses: Clauses, lexicon: Lexicon): Find[] {
-  const { sentence } = clauses;
-  const finds: Find[] = [];
-  for (const part of clauses.parts) {
-    const find = readMention(part, clauses, lexicon);
-    if (find) finds.push(find);
-  }
-  for (const event of findEvents(clauses, lexicon)) {
-    const token = sentence.tokens[event.at] as Token;
-    finds.push({
-      scene: sentence.scene,
-      known: 'found',
-      name: token.lower,
-      category: event.category,
-      count: null,
-      by: event.by,
-      worn: false,
-      state: null,
-      words: token.text,
-      at: sentence.place(token.start, token.end),
-      confidence: event.confidence,
-      rules: [event.rule],
-      strength: null,
-    });
-  }
-  return finds;
+  const candidates = findCandidates(clauses, lexicon);
+  if (clauses.sentence.kind !== 'action') return candidates.flatMap((one) => readSpoken(one, clauses, lexicon) ?? []);
+  const events = [...findEvents(clauses, lexicon), ...findBodyStates(clauses, lexicon)];
+  const taken = new Set(events.map((event) => event.at));
+  const things = candidates
+    .filter((one) => !taken.has(one.part.phrase.head))
+    .flatMap((one) => readMention(one, clauses) ?? []);
+  return [...things, ...events.map((event) => eventFind(event, clauses))];
 }
 
-function readMention(part: Part, clauses: Clauses, lexicon: Lexicon): Find | null {
-  const { sentence } = clauses;
-  const { tokens } = sentence;
-  const kind = findKind(tokens, part.phrase, lexicon);
-  if (kind.classes.some((name) => /^(?:body|places|time-words)$/.test(name)) && kind.source !== 'list') return null;
-  if (kind.letters.startsWith('t') || (kind.letters === '' && kind.source === 'unknown')) return null;
-  if (part.preposition === "'s" && /^x/.test(kind.letters)) return null;
-  const signals = readSignals(part, clauses, lexicon);
-  if (sentence.kind !== 'action') return null;
+function readMention(candidate: Candidate, clauses: Clauses): Find | null {
+  const { part, kind, signals } = candidate;
+  if (part.preposition === "'s" && /^[xz]/.test(kind.letters)) return null;
   const { confidence, fired } = weighEvidence(kind, signals);
   if (confidence < cut) return null;
-  const category = categoryByUse(kind, signals);
-  const head = tokens[part.phrase.head] as Token;
-  const first = tokens[part.phrase.start] as Token;
+  return makeFind(
+    candidate,
+    clauses,
+    categoryByUse(kind, signals),
+    confidence,
+    fired.map((rule) => rule.words),
+  );
+}
+
+function readSpoken(candidate: Candidate, clauses: Clauses, lexicon: Lexicon): Find | null {
+  const why = whyPresent(candidate, clauses, lexicon);
+  if (!why) return null;
+  return makeFind(candidate, clauses, categoryByUse(candidate.kind, candidate.signals), 0.6, ['named in speech', why]);
+}
+
+function makeFind(
+  { part }: Candidate,
+  clauses: Clauses,
+  category: CategoryName,
+  confidence: number,
+  rules: readonly string[],
+): Find {
+  const { sentence } = clauses;
+  const head = sentence.tokens[part.phrase.head] as Token;
+  const first = sentence.tokens[part.phrase.start] as Token;
   return {
     scene: sentence.scene,
     known: 'found',
@@ -65,7 +66,26 @@ function readMention(part: Part, clauses: Clauses, lexicon: Lexicon): Find | nul
     words: sentence.text.slice(head.start, head.end),
     at: sentence.place(first.start, head.end),
     confidence,
-    rules: fired.map((rule) => rule.words),
+    rules,
+    strength: null,
+  };
+}
+
+function eventFind(event: Event, { sentence }: Clauses): Find {
+  const token = sentence.tokens[event.at] as Token;
+  return {
+    scene: sentence.scene,
+    known: 'found',
+    name: token.lower,
+    category: event.category,
+    count: null,
+    by: event.by,
+    worn: false,
+    state: null,
+    words: token.text,
+    at: sentence.place(token.start, token.end),
+    confidence: event.confidence,
+    rules: [event.rule],
     strength: null,
   };
 }

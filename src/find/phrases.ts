@@ -59,7 +59,7 @@ function readOwnedByName(tokens: readonly Token[], start: number, before: readon
   let at = start;
   while (tokens[at]?.tag === 'name') at++;
   const tail = tokens[at];
-  if (!tail || tail.tag !== 'possessive' || !isTail(tail)) return readPhraseAfterName(tokens, start, at, before);
+  if (tail?.tag !== 'possessive' || !isTail(tail)) return readPhraseAfterName(tokens, start, at, before);
   const owner = { person: (tokens[at - 1] as Token).person, pronoun: null, phrase: null };
   return closePhrase(tokens, { start, at: at + 1, determiner: null, owner });
 }

@@ -27,6 +27,7 @@ export interface Signals {
   readonly unreal: boolean;
   readonly ofNothing: boolean;
   readonly ofQuantity: boolean;
+  readonly ofPart: boolean;
   readonly ofOther: boolean;
   readonly listed: boolean;
   readonly capitals: boolean;
@@ -61,7 +62,7 @@ export function readSignals(part: Part, clauses: Clauses, lexicon: Lexicon): Sig
     standing: standsThere(part, tokens, clauses, lexicon),
     placed:
       root.role === 'preposition' &&
-      /^(?:on|onto|under|beneath|behind|beside|in|inside|into|at|over|above|across|against|from|off|round|around|near|by|through|past|to|towards?|between|among|along|below|atop|within|upon|underneath)$/.test(
+      /^(?:on|onto|out of|under|beneath|behind|beside|in|inside|into|at|over|above|across|against|from|off|round|around|near|by|through|past|to|towards?|between|among|along|below|atop|within|upon|underneath)$/.test(
         root.preposition ?? '',
       ),
     fragment: clauses.deeds.length === 0 && part.role === 'loose',
@@ -77,13 +78,17 @@ export function readSignals(part: Part, clauses: Clauses, lexicon: Lexicon): Sig
     spokenOf: isObject && verb !== null && has(lexicon, verb, 'speaking-of'),
     unreal: deed?.unreal ?? false,
     ofNothing: ofHead !== null && has(lexicon, ofHead, 'of-nothing'),
-    ofQuantity: ofHead !== null && (has(lexicon, ofHead, 'quantities') || has(lexicon, ofHead, 'containers')),
-    ofOther: ofHead !== null && !has(lexicon, ofHead, 'quantities') && !has(lexicon, ofHead, 'containers'),
+    ofQuantity: (ofHead !== null && measures(ofHead, lexicon)) || part.preposition === 'full of',
+    ofPart: ofHead !== null && has(lexicon, ofHead, 'parts-of'),
+    ofOther: ofHead !== null && !measures(ofHead, lexicon) && !has(lexicon, ofHead, 'parts-of'),
     listed: part.listedWith !== null,
     capitals: isCapitals(tokens, phrase.head),
     verb,
   };
 }
+
+const measures = (head: string, lexicon: Lexicon) =>
+  has(lexicon, head, 'quantities') || has(lexicon, head, 'containers');
 
 /** The part whose use counts: the list's first, or what an "of" completes when that only measures. */
 function rootOf(part: Part): Part {

@@ -1,0 +1,55 @@
+import type { Clauses, Part } from './clause-types.js';
+import { findKind, type Kind } from './kinds.js';
+import type { Lexicon } from './lexicon.js';
+import type { Token } from './reading.js';
+import { readSignals, type Signals } from './signals.js';
+
+/** A noun phrase that may name an element. */
+export interface Candidate {
+  readonly part: Part;
+  readonly kind: Kind;
+  readonly signals: Signals;
+}
+
+/** The candidates of a sentence: heads of noun phrases, and the whole that a part belongs to ("coat pocket"). */
+export function findCandidates(clauses: Clauses, lexicon: Lexicon): Candidate[] {
+  return clauses.parts.flatMap((part) => readPart(part, clauses, lexicon));
+}
+
+function readPart(part: Part, clauses: Clauses, lexicon: Lexicon): Candidate[] {
+  const { tokens } = clauses.sentence;
+  const kind = findKind(tokens, part.phrase, lexicon);
+  if (isPartOfVehicle(part, kind, clauses, lexicon)) return [];
+  if (!isNothing(kind)) return [{ part, kind, signals: readSignals(part, clauses, lexicon) }];
+  const whole = wholeOf(part, tokens, lexicon);
+  return whole ? [{ ...whole, signals: readSignals(part, clauses, lexicon) }] : [];
+}
+
+/** Parts, bodies, rooms, times: no element by themselves. */
+function isNothing(kind: Kind): boolean {
+  if (kind.letters.startsWith('t') || kind.letters === '') return true;
+  if (kind.source === 'list') return false;
+  return (
+    kind.classes.some((name) => /^(?:body|places|time-words|quantities|parts-of)$/.test(name)) && kind.source !== 'weak'
+  );
+}
+
+/** The noun before a part that is a thing itself: the coat of "coat pocket", the bunk of "bunk frame". */
+function wholeOf(part: Part, tokens: readonly Token[], lexicon: Lexicon): { part: Part; kind: Kind } | null {
+  const { phrase } = part;
+  const at = phrase.modifiers.at(-1);
+  if (at === undefined || (tokens[at] as Token).tag !== 'noun') return null;
+  const own = { ...phrase, head: at, end: at + 1, modifiers: phrase.modifiers.slice(0, -1) };
+  const kind = findKind(tokens, own, lexicon);
+  if (!(kind.source === 'list' || kind.source === 'weak') || !/^[pwcdvf]/.test(kind.letters)) return null;
+  return { part: { ...part, phrase: own }, kind };
+}
+
+/** "the boot of the car", "the hatchback's bonnet": one word means a garment elsewhere. */
+function isPartOfVehicle(part: Part, kind: Kind, clauses: Clauses, lexicon: Lexicon): boolean {
+  if (!kind.classes.includes('parts-of') && !kind.classes.includes('parts')) return false;
+  const { tokens } = clauses.sentence;
+  const owner = part.phrase.owner?.phrase;
+  const of = clauses.parts.find((one) => one.ofPart === part)?.phrase;
+  return [owner, of].some((phrase) => phrase && findKind(tokens, phrase, lexicon).letters.startsWith('v'));
+}

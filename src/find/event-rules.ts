@@ -1,0 +1,231 @@
+import type { CategoryName } from '../trade/categories.js';
+import type { DeedFacts } from './deed-facts.js';
+
+/** One way in which a verb names an event. */
+export interface EventRule {
+  readonly category: CategoryName;
+  readonly words: string;
+  readonly holds: (facts: DeedFacts) => boolean;
+  /** Names the subject, not the verb: "water sprays" is water. */
+  readonly bySubject?: true;
+}
+
+const any = (rest: readonly string[], pattern: RegExp) => rest.some((word) => pattern.test(word));
+const itself = /^(?:itself|themselves|unaided|own)$/;
+const soft = /^(?:bed|chair|sofa|seat|knees|feet|armchair|bath|line|step|silence|love|place|view|sight|shape)$/;
+
+/** What verbs name as events; the first that holds counts. */
+export const eventRules: readonly EventRule[] = [
+  {
+    category: 'effects',
+    words: 'loose matter moves by itself',
+    bySubject: true,
+    holds: (f) => f.subjectIn('matter') && f.named('flowing') && !f.deed.passive,
+  },
+  {
+    category: 'visual-effects',
+    words: 'an animal does what only a person can',
+    holds: (f) => f.doer === 'animal' && /^(?:speak|say|talk|sing|wink|whisper|reply|laugh)$/.test(f.deed.lemma),
+  },
+  {
+    category: 'visual-effects',
+    words: 'a thing moves by itself',
+    holds: (f) =>
+      f.doer === 'thing' &&
+      /^(?:rise|float|hover|lift|slide|move|swing|open|walk|detach|fly|turn|rock|cross)$/.test(f.deed.lemma) &&
+      (any(f.rest, itself) || (f.subject?.head === 'shadow' && f.deed.lemma === 'detach')),
+  },
+  {
+    category: 'visual-effects',
+    words: 'one thing becomes another',
+    holds: (f) => f.deed.lemma === 'become' && f.object !== null && /^[av]/.test(f.object.letters),
+  },
+  {
+    category: 'visual-effects',
+    words: 'only a changed picture shows it',
+    holds: (f) =>
+      f.named('picture-verbs') &&
+      f.doer !== 'nobody' &&
+      f.hit === null &&
+      !(f.subject && /^(?:matter)$/.test(f.subject.head)),
+  },
+  {
+    category: 'visual-effects',
+    words: 'somebody lifts what nobody can',
+    holds: (f) =>
+      f.doer === 'person' &&
+      /^(?:lift|hurl|throw|flip|juggle)$/.test(f.deed.lemma) &&
+      f.object?.source === 'list' &&
+      f.object.letters.startsWith('v') &&
+      !/^(?:bicycle|bike|scooter|drone|canoe|tricycle|sled|kayak|sledge)$/.test(f.object.head),
+  },
+  {
+    category: 'stunts',
+    words: 'somebody is handled roughly',
+    holds: (f) =>
+      f.named('rough-verbs') &&
+      f.hit === 'person' &&
+      !f.deed.passive &&
+      !any(f.rest.slice(0, 1), /^(?:his|her|their|my|your)$/) &&
+      f.deed.lemma !== 'run',
+  },
+  {
+    category: 'stunts',
+    words: 'a fist is driven into somebody',
+    holds: (f) =>
+      /^(?:drive|swing|sink|crack|ram|smash)$/.test(f.deed.lemma) &&
+      /^(?:fist|elbow|knee|tooth|head|boot|skull)$/.test(f.object?.head ?? '') &&
+      any(f.rest, /^(?:into|against|over|at|on)$/),
+  },
+  {
+    category: 'stunts',
+    words: 'a person falls',
+    holds: (f) =>
+      f.deed.lemma === 'fall' &&
+      f.doer === 'person' &&
+      !f.deed.participle &&
+      !/^(?:asleep|silent|quiet|in|apart|ill|short|for|still|behind|into|about|open|under)$/.test(f.rest[0] ?? '') &&
+      !any(f.rest, soft),
+  },
+  {
+    category: 'stunts',
+    words: 'a person goes through the air or off a height',
+    holds: (f) =>
+      /^(?:jump|drop|swing|crash|fall|roll|fly|leap|spring|hurtle|slide)$/.test(f.deed.lemma) &&
+      f.doer === 'person' &&
+      f.hit === null &&
+      any(f.rest, /^(?:through|off|over|from|into|onto|across|overboard|out|to)$/) &&
+      !any(f.rest, soft) &&
+      !/^(?:in|by|to|out)$/.test(
+        f.rest[0] === 'out' && f.deed.lemma === 'swing' && any(f.rest, /^(?:rope|trapeze|vine|chandelier|cable)$/)
+          ? ''
+          : (f.rest[0] ?? ''),
+      ),
+  },
+  {
+    category: 'stunts',
+    words: 'a vehicle is driven hard',
+    holds: (f) => f.doer === 'vehicle' && f.named('driven-stunts') && !f.deed.passive,
+  },
+  {
+    category: 'stunts',
+    words: 'a person does what can hurt',
+    holds: (f) =>
+      f.named('stunt-verbs') &&
+      !f.deed.passive &&
+      (f.doer === 'person' || f.doer === 'nobody') &&
+      (f.hit !== 'thing' || f.named('object-stunts')) &&
+      !(f.doer === 'nobody' && f.deed.participle) &&
+      !(f.deed.participle && /^(?:sprawl|stumble|slip|bolt)$/.test(f.deed.lemma)) &&
+      f.rest[0] !== 'away',
+  },
+  {
+    category: 'effects',
+    words: 'a heavy thing falls',
+    holds: (f) =>
+      f.doer === 'thing' &&
+      /^(?:topple|plummet|cartwheel|hurtle|overturn|collapse|tumble|fall|careen|somersault|keel)$/.test(f.deed.lemma) &&
+      f.subject !== null &&
+      (f.named('stunt-verbs') || f.subjectIn('breaking')) &&
+      /^[pdwv]|^$/.test(f.subject.letters) &&
+      f.subject.source !== 'unknown',
+  },
+  {
+    category: 'sound',
+    words: 'a thing is smashed: it is heard',
+    holds: (f) => f.deed.lemma === 'smash' && f.doer === 'thing' && f.hit === null,
+  },
+  {
+    category: 'effects',
+    words: 'the weather',
+    holds: (f) =>
+      /^(?:rain|snow|hail|drizzle|sleet)$/.test(f.deed.lemma) &&
+      (f.deed.subject?.pronoun === 'it' || f.doer === 'nobody'),
+  },
+  {
+    category: 'effects',
+    words: 'a thing does what must be made on set',
+    holds: (f) =>
+      f.named('effect-verbs') &&
+      !f.deed.passive &&
+      !/^(?:rain|snow|hail|smash|billow|drizzle|steam|foam|bubble)$/.test(f.deed.lemma) &&
+      (f.doer === 'thing' || f.doer === 'vehicle') &&
+      f.hit === null &&
+      (/^(?:explode|shatter|erupt|detonate|ignite|smoulder|combust|implode|crumble|spark|collapse|burn|smoke|blaze|fizz|disintegrate)$/.test(
+        f.deed.lemma,
+      ) ||
+        f.subjectIn('breaking')) &&
+      !/^[es]/.test(f.subject?.letters ?? '') &&
+      (f.subject?.letters ?? 'x') !== '',
+  },
+  {
+    category: 'effects',
+    words: 'a thing is blown up',
+    holds: (f) => f.deed.lemma === 'blow' && f.subjectIn('breaking') && f.hit === null,
+  },
+  {
+    category: 'effects',
+    words: 'the ground tilts',
+    holds: (f) =>
+      /^(?:tilt|pitch|lurch|list|heave|shudder|tremble|quake)$/.test(f.deed.lemma) &&
+      /^(?:floor|room|deck|ship|boat|cabin|carriage|plane|ground|building)$/.test(f.subject?.head ?? ''),
+  },
+  {
+    category: 'makeup',
+    words: 'somebody bleeds',
+    holds: (f) => f.deed.lemma === 'bleed' && (f.doer === 'person' || f.subjectIn('body')),
+  },
+  {
+    category: 'effects',
+    words: 'somebody vomits',
+    holds: (f) => /^(?:vomit|retch)$/.test(f.deed.lemma) && f.doer === 'person',
+  },
+  {
+    category: 'sound',
+    words: 'what plays is heard',
+    holds: (f) => f.deed.lemma === 'play' && f.subjectIn('players') && f.doer !== 'person',
+  },
+  {
+    category: 'sound',
+    words: 'a clock or a door is heard',
+    holds: (f) =>
+      (f.deed.lemma === 'strike' && f.subject?.head === 'clock') ||
+      (f.deed.lemma === 'slam' && /^(?:door|shutter|gate|hatch|lid|window)$/.test(f.subject?.head ?? '')) ||
+      (f.deed.lemma === 'hammer' && /^(?:typewriter|piano|machine|rain|gun)$/.test(f.subject?.head ?? '')),
+  },
+  {
+    category: 'sound',
+    words: 'a crowd is heard',
+    holds: (f) =>
+      /^(?:crowd|fan|audience|spectator|mob)$/.test(f.subject?.head ?? '') &&
+      /^(?:roar|cheer|applaud|chant|jeer|scream|boo|whoop|clap)$/.test(f.deed.lemma),
+  },
+  {
+    category: 'sound',
+    words: 'a thing or an animal is heard',
+    holds: (f) =>
+      (f.named('sound-verbs') || f.named('sounds')) &&
+      !f.deed.passive &&
+      f.hit === null &&
+      !/^(?:blow|strike|whisper|sing|sound|play|talk|knock|thunder|drip|beat)$/.test(f.deed.lemma) &&
+      heard(f),
+  },
+];
+
+/** A voice, an effect or a passing vehicle is listed as itself; a sound word needs no second one. */
+function heard(f: DeedFacts): boolean {
+  if (f.deed.subject?.pronoun === 'it')
+    return /^(?:ring|buzz|beep|blare|honk|bark|howl|screech|whirr|chime|squeak|creak|crow|growl)$/.test(f.deed.lemma);
+  if (f.doer === 'person')
+    return /^(?:baby|infant|child)$/.test(f.subject?.head ?? '') && /^(?:cry|wail|scream)$/.test(f.deed.lemma);
+  if (!f.subject || f.doer === 'nobody') return false;
+  if (
+    f.doer === 'vehicle' &&
+    /^(?:past|by|off|away|in|into|onto|towards?|up|down|along|through|across|over|to|around|round)$/.test(
+      f.rest[0] ?? '',
+    )
+  )
+    return false;
+  if (/^[se]/.test(f.subject.letters)) return false;
+  return !/^(?:voice|light|sea|desert|wind|breath|rain|stomach)$/.test(f.subject.head);
+}

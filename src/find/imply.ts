@@ -1,0 +1,126 @@
+import { slug } from '../base/slug.js';
+import type { Script } from '../script/types.js';
+import type { Implication, ImpliedElement } from '../trade/implications/implication.js';
+import { implications } from '../trade/implications/implications.js';
+import { indexCues } from './implied/cue-index.js';
+import { type Evidence, readEvidence, readSettings } from './implied/evidence.js';
+import { collectPresent, headOf, isPresent, type Present } from './implied/present.js';
+import { nameSubject } from './implied/subject.js';
+import { openWordList } from './implied/word-list.js';
+import type { Sentence } from './reading.js';
+import type { Find, FindQuestion, Strength, Task } from './types.js';
+
+/** What words imply without naming it. */
+export interface Implied {
+  readonly elements: readonly Find[];
+  readonly tasks: readonly Task[];
+  readonly questions: readonly FindQuestion[];
+}
+
+const confidences: Readonly<Record<Strength, number>> = { certain: 0.9, likely: 0.65, ask: 0.4 };
+let index: ReturnType<typeof indexCues<Implication>> | null = null;
+
+/**
+ * Applies the table of implications: each rule once a scene. What is present already is not listed again, and what a
+ * note answers is not asked again.
+ */
+export function imply(sentences: readonly Sentence[], script: Script, elements: readonly Find[]): Implied {
+  index ??= indexCues(implications);
+  const evidence = [
+    ...readEvidence(script, sentences, index, elements),
+    ...readSettings(script, implications, elements),
+  ].sort((a, b) => a.at.start.offset - b.at.start.offset);
+  const present = collectPresent(script, sentences, elements);
+  return {
+    elements: listElements(evidence, present, sentences),
+    tasks: listTasks(evidence),
+    questions: listQuestions(evidence, script),
+  };
+}
+
+type Raised = Evidence<Implication>;
+
+/** Fills the words of the script into a text of the table. */
+function fill(text: string, { head, object }: Raised): string {
+  return text.replaceAll('{head}', head).replaceAll('{object}', object?.lower ?? 'it');
+}
+
+function listElements(evidence: readonly Raised[], present: Present, sentences: readonly Sentence[]): Find[] {
+  const listed = new Map<string, Find>();
+  for (const raised of evidence) {
+    for (const implied of raised.owner.elements) {
+      const find = asFind(raised, implied, sentences);
+      if (isPresent(present[find.scene], find.name, implied.unless)) continue;
+      const key = `${find.scene} ${headOf(find.name)} ${find.category === 'costumes' ? find.by : ''}`;
+      const before = listed.get(key);
+      if (!before || before.confidence < find.confidence) listed.set(key, find);
+    }
+  }
+  return [...listed.values()];
+}
+
+function asFind(raised: Raised, implied: ImpliedElement, sentences: readonly Sentence[]): Find {
+  const { name, category, strength, bySubject } = implied;
+  const by = bySubject ? nameSubject(raised, sentences, category === 'makeup') : null;
+  return {
+    scene: raised.scene,
+    known: 'implied',
+    name: fill(name, raised),
+    category,
+    count: null,
+    by,
+    worn: category === 'costumes' && by !== null,
+    state: null,
+    words: raised.words,
+    at: raised.at,
+    confidence: confidences[strength],
+    rules: [ruleName(raised.owner)],
+    strength,
+  };
+}
+
+function ruleName({ row, id }: Implication): string {
+  return `implication ${row}: ${id}`;
+}
+
+function listTasks(evidence: readonly Raised[]): Task[] {
+  const listed = new Map<string, Task>();
+  for (const raised of evidence) {
+    for (const { text, kind, strength } of raised.owner.tasks) {
+      const filled = fill(text, raised);
+      const key = `${raised.scene} ${filled}`;
+      if (listed.has(key)) continue;
+      const { scene, words, at } = raised;
+      listed.set(key, { scene, text: filled, kind, strength, words, at, rule: ruleName(raised.owner) });
+    }
+  }
+  return [...listed.values()];
+}
+
+function listQuestions(evidence: readonly Raised[], script: Script): FindQuestion[] {
+  const listed = new Map<string, FindQuestion>();
+  for (const raised of evidence) {
+    for (const question of raised.owner.questions) {
+      const subject = /\{(?:head|object)\}/.test(question.text)
+        ? `-${fill(question.text.includes('{object}') ? '{object}' : '{head}', raised)}`
+        : '';
+      const id = slug(`${question.id}${subject}`);
+      const key = `${raised.scene} ${id}`;
+      if (listed.has(key) || saysItself(raised, question.unless) || isAnswered(script, raised.scene, id)) continue;
+      const { scene, words, at } = raised;
+      listed.set(key, { scene, id, text: fill(question.text, raised), words, at });
+    }
+  }
+  return [...listed.values()];
+}
+
+/** True when the same sentence answers the question. */
+function saysItself({ sentence, head }: Raised, unless: string): boolean {
+  const words = openWordList(unless).words;
+  return (sentence?.tokens ?? []).some(({ lemma, lower }) => lower !== head && (words.has(lemma) || words.has(lower)));
+}
+
+function isAnswered(script: Script, scene: number, id: string): boolean {
+  const notes = [...script.notes, ...(script.scenes[scene]?.notes ?? [])];
+  return notes.some((note) => note.kind === 'answer' && slug(note.question) === id);
+}

@@ -1,0 +1,52 @@
+import type { Candidate } from './candidates.js';
+import type { Clauses } from './clause-types.js';
+import type { Lexicon } from './lexicon.js';
+import type { Token } from './reading.js';
+
+/** Why a thing named in speech is plainly there, in words; null when it is only spoken of. */
+export function whyPresent(candidate: Candidate, clauses: Clauses, lexicon: Lexicon): string | null {
+  const { part, kind } = candidate;
+  const { tokens } = clauses.sentence;
+  if (kind.source !== 'list' && kind.source !== 'weak') return null;
+  if (!/^[pwcdfvatm]/.test(kind.letters) && kind.head !== 'blood') return null;
+  if (ordered(candidate, tokens, lexicon)) return 'somebody is told to handle it';
+  const determiner = part.phrase.determiner?.lower ?? '';
+  if (/^(?:this|that|these|those)$/.test(determiner)) return 'it is pointed at';
+  if (shown(tokens, part.phrase.start)) return 'it is pointed at';
+  const asked = tokens.some((token) => /^(?:this|that|these|those)$/.test(token.lower) && token.tag === 'determiner');
+  if (asked && /^(?:your|my)$/.test(determiner) && part.role === 'preposition') return 'it is pointed at';
+  const praised = part.phrase.modifiers.some((at) =>
+    /^(?:nice|lovely|great|fine|ugly|pretty|beautiful)$/.test((tokens[at] as Token).lower),
+  );
+  if (clauses.deeds.length === 0 && part.opens === 'start' && determiner === '' && (praised || tokens.length <= 2))
+    return 'it is called for or looked at';
+  return null;
+}
+
+/** "Drop the gun", "Pass me the wrench": the verb opens the sentence and has no subject. */
+function ordered(candidate: Candidate, tokens: readonly Token[], lexicon: Lexicon): boolean {
+  const { part } = candidate;
+  const deed = part.deed;
+  if (part.role !== 'object' || !deed || deed.unreal || deed.participle || deed.subject) return false;
+  const verb = tokens[deed.at] as Token;
+  if (verb.lower !== verb.lemma) return false;
+  if (
+    /^(?:kill|bury|book|take|keep|bring|buy|use)$/.test(verb.lemma) &&
+    verb.lemma !== 'use' &&
+    part.phrase.determiner?.lower !== 'the'
+  )
+    return false;
+  const known = lexicon.find(verb.lemma)?.classes ?? [];
+  if (!known.includes('handling') && !known.includes('wearing')) return false;
+  return tokens
+    .slice(0, deed.at)
+    .every((token) => token.tag !== 'noun' && token.tag !== 'auxiliary' && token.lower !== 'to');
+}
+
+/** "That's a spanner", "It is a sandwich": pointed at by a pronoun. */
+function shown(tokens: readonly Token[], start: number): boolean {
+  const be = tokens[start - 1];
+  const pointer = tokens[start - 2];
+  if (!be || !pointer) return false;
+  return /^(?:'s|is|are)$/.test(be.lower.replace('’', "'")) && /^(?:this|that|these|those)$/.test(pointer.lower);
+}
