@@ -1,0 +1,148 @@
+import type { Range } from '../../base/text-range.js';
+import type { Scene, Script } from '../../script/types.js';
+import type { Cue } from '../../trade/implications/cue.js';
+import type { Sentence, Token } from '../reading.js';
+import type { Find } from '../types.js';
+import type { CueIndex } from './cue-index.js';
+import { type CueMatch, matchCues } from './match.js';
+import { headOf } from './present.js';
+import { openWordList } from './word-list.js';
+
+/** Why something is raised: the words, their place, and what the words mean. */
+export interface Evidence<Owner> {
+  readonly owner: Owner;
+  readonly scene: number;
+  readonly words: string;
+  readonly at: Range;
+  /** The word that raised it, lower case. */
+  readonly head: string;
+  readonly subject: Token | null;
+  readonly object: Token | null;
+  readonly kind: Sentence['kind'] | 'element';
+  readonly sentence: Sentence | null;
+}
+
+interface HasCues {
+  readonly cues: readonly Cue[];
+}
+
+/** What the sentences raise, in the order of the text. */
+export function readEvidence<Owner extends HasCues>(
+  script: Script,
+  sentences: readonly Sentence[],
+  index: CueIndex<Owner>,
+  elements: readonly Find[],
+): Evidence<Owner>[] {
+  const acted = wordsOfAction(sentences, elements);
+  const firstFind = firstFinds(elements);
+  return sentences.flatMap((sentence) =>
+    matchCues(sentence, index)
+      .filter((match) => fitsScene(match, script.scenes[sentence.scene], acted, firstFind))
+      .map((match) => asEvidence(match)),
+  );
+}
+
+function asEvidence<Owner>({
+  owner,
+  sentence,
+  token,
+  start,
+  end,
+  subject,
+  object,
+  cue,
+}: CueMatch<Owner>): Evidence<Owner> {
+  return {
+    owner,
+    scene: sentence.scene,
+    words: sentence.text.slice(start, end),
+    at: sentence.place(start, end),
+    head: cue.on === 'phrase' ? sentence.text.slice(start, end).toLowerCase() : token.lower,
+    subject,
+    object,
+    kind: sentence.kind,
+    sentence,
+  };
+}
+
+function fitsScene<Owner>(
+  { cue, sentence, token }: CueMatch<Owner>,
+  scene: Scene | undefined,
+  acted: ReadonlySet<string>,
+  firstFind: ReadonlyMap<number, number>,
+): boolean {
+  const { setting, onlySpoken, nothingBefore } = cue.limits;
+  if (setting && scene && scene.heading.setting !== setting && scene.heading.setting !== 'INT/EXT') return false;
+  if (onlySpoken && acted.has(token.lemma)) return false;
+  const here = sentence.place(token.start, token.end).start.offset;
+  return !(nothingBefore && (firstFind.get(sentence.scene) ?? Number.POSITIVE_INFINITY) < here);
+}
+
+function wordsOfAction(sentences: readonly Sentence[], elements: readonly Find[]): Set<string> {
+  const words = new Set(elements.map(({ name }) => headOf(name)));
+  for (const { kind, tokens } of sentences) if (kind !== 'speech') for (const { lemma } of tokens) words.add(lemma);
+  return words;
+}
+
+function firstFinds(elements: readonly Find[]): Map<number, number> {
+  const first = new Map<number, number>();
+  for (const { scene, at } of elements) {
+    first.set(scene, Math.min(first.get(scene) ?? Number.POSITIVE_INFINITY, at.start.offset));
+  }
+  return first;
+}
+
+/** What headings, ways of speaking and whole categories raise. */
+export function readSettings<Owner extends HasCues>(
+  script: Script,
+  owners: readonly Owner[],
+  elements: readonly Find[],
+): Evidence<Owner>[] {
+  const cues = owners.flatMap((owner) => owner.cues.map((cue) => ({ owner, cue })));
+  return script.scenes.flatMap((scene) =>
+    cues.flatMap(({ owner, cue }) => {
+      const place = placeOfCue(cue, scene, elements);
+      return place === null
+        ? []
+        : [{ ...place, owner, scene: scene.index, subject: null, object: null, sentence: null }];
+    }),
+  );
+}
+
+function placeOfCue(
+  cue: Cue,
+  scene: Scene,
+  elements: readonly Find[],
+): Pick<Evidence<never>, 'words' | 'at' | 'head' | 'kind'> | null {
+  if (cue.on === 'heading') {
+    const { heading } = scene;
+    const settingFits = cue.setting === null || heading.setting === cue.setting || heading.setting === 'INT/EXT';
+    const lightFits = cue.light === '' || (heading.light !== null && openWordList(cue.light).words.has(heading.light));
+    if (!settingFits || !lightFits) return null;
+    return { words: heading.text, at: heading.line.at, head: heading.light ?? '', kind: 'heading' };
+  }
+  if (cue.on === 'voice') {
+    const speech = scene.blocks.find((block) => block.kind === 'speech' && block.cue.voice === cue.voice);
+    if (speech?.kind !== 'speech') return null;
+    return { words: speech.cue.text, at: speech.cue.at, head: speech.cue.name.toLowerCase(), kind: 'speech' };
+  }
+  if (cue.on === 'category') return elementOfCategory(cue, scene, elements);
+  return null;
+}
+
+function elementOfCategory(
+  cue: Extract<Cue, { on: 'category' }>,
+  scene: Scene,
+  elements: readonly Find[],
+): Pick<Evidence<never>, 'words' | 'at' | 'head' | 'kind'> | null {
+  const except = openWordList(cue.except).words;
+  for (const note of scene.notes) {
+    if (note.kind !== 'items' || note.category !== cue.category) continue;
+    const item = note.items.find(({ name }) => !except.has(headOf(name)));
+    if (item) return { words: item.name, at: item.at, head: headOf(item.name), kind: 'element' };
+  }
+  const find = elements.find(
+    (one) => one.scene === scene.index && one.category === cue.category && !except.has(headOf(one.name)),
+  );
+  return find ? { words: find.words, at: find.at, head: headOf(find.name), kind: 'element' } : null;
+}

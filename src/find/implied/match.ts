@@ -1,0 +1,184 @@
+import type { Sentence, Token } from '../reading.js';
+import { findDescribed, findObjects, findSubject, phraseStart } from './clause.js';
+import type { CueIndex, IndexedCue, Where } from './cue-index.js';
+import { holds, openWordList, type WordList } from './word-list.js';
+
+/** A cue that stands in a sentence. */
+export interface CueMatch<Owner> {
+  readonly owner: Owner;
+  readonly cue: IndexedCue<Owner>;
+  readonly sentence: Sentence;
+  /** The word that raised it. */
+  readonly token: Token;
+  readonly subject: Token | null;
+  readonly object: Token | null;
+  /** The stretch of the sentence to quote. */
+  readonly start: number;
+  readonly end: number;
+}
+
+/** All cues that stand in a sentence, from left to right, word senses guarded. */
+export function matchCues<Owner>(sentence: Sentence, index: CueIndex<Owner>): CueMatch<Owner>[] {
+  const matches: CueMatch<Owner>[] = [];
+  sentence.tokens.forEach((token, at) => {
+    for (const word of token.lemma === token.lower ? [token.lower] : [token.lemma, token.lower]) {
+      for (const cue of index.get(word) ?? []) {
+        const match = matchAt(sentence, at, cue);
+        if (match) matches.push(match);
+      }
+    }
+  });
+  return matches;
+}
+
+interface Around {
+  readonly subject: Token | null;
+  readonly objects: readonly Token[];
+  readonly first: number;
+  readonly last: number;
+}
+
+function matchAt<Owner>(sentence: Sentence, at: number, cue: IndexedCue<Owner>): CueMatch<Owner> | null {
+  const { tokens } = sentence;
+  if (!countsIn(sentence, cue)) return null;
+  const around = lookAround(tokens, at, cue);
+  if (!around || isUnreal(tokens, around.first)) return null;
+  if (!cue.limits.lists.every(([where, list]) => allows(where, list, tokens, around))) return null;
+  const token = tokens[at] as Token;
+  const object = around.objects.at(-1) ?? null;
+  const quoteEnd =
+    cue.on === 'verb' && object && object.end - token.end < 40 ? object.end : tokenEnd(tokens, around.last);
+  const start = (tokens[around.first] as Token).start;
+  return {
+    owner: cue.owner,
+    cue,
+    sentence,
+    token,
+    subject: around.subject,
+    object,
+    start,
+    end: Math.max(quoteEnd, tokenEnd(tokens, around.last)),
+  };
+}
+
+function tokenEnd(tokens: readonly Token[], at: number): number {
+  return (tokens[at] as Token).end;
+}
+
+function countsIn<Owner>(sentence: Sentence, { limits }: IndexedCue<Owner>): boolean {
+  if (sentence.kind === 'heading') return limits.heading === true;
+  if (sentence.kind === 'speech') return limits.spoken === true || limits.onlySpoken === true;
+  return limits.onlySpoken !== true;
+}
+
+function lookAround<Owner>(tokens: readonly Token[], at: number, cue: IndexedCue<Owner>): Around | null {
+  if (cue.on === 'verb') return aroundVerb(tokens, at);
+  if (cue.on === 'noun') return aroundNoun(tokens, at, cue.limits.modifier === true);
+  if (cue.on === 'state') return aroundState(tokens, at);
+  return aroundPhrase(tokens, at, cue.row);
+}
+
+/** An event: a finite verb, an "-ing" form, or a passive. */
+function aroundVerb(tokens: readonly Token[], at: number): Around | null {
+  const token = tokens[at] as Token;
+  if (token.tag === 'verb' || (token.tag === 'participle' && token.lower.endsWith('ing')))
+    return { subject: findSubject(tokens, at), objects: findObjects(tokens, at), first: at, last: at };
+  if (token.tag !== 'participle' || !isPassive(tokens, at)) return null;
+  const sufferer = findSubject(tokens, at);
+  return { subject: null, objects: sufferer ? [sufferer] : [], first: at, last: at };
+}
+
+function isPassive(tokens: readonly Token[], at: number): boolean {
+  const before = tokens.slice(Math.max(0, at - 2), at);
+  return before.some(({ tag, lower }) => tag === 'auxiliary' || /^(?:get|gets|got|getting)$/.test(lower));
+}
+
+function aroundNoun(tokens: readonly Token[], at: number, modifier: boolean): Around | null {
+  const token = tokens[at] as Token;
+  const next = tokens[at + 1];
+  if (token.tag !== 'noun' && !(token.tag === 'adjective' && modifier) && !isShouted(token)) return null;
+  if (!modifier && next?.tag === 'noun') return null;
+  return { subject: null, objects: [], first: modifierStart(tokens, at), last: at };
+}
+
+/** A thing in capitals may have been taken for a name. */
+function isShouted(token: Token): boolean {
+  return token.tag === 'name' && token.person === null && token.text === token.text.toUpperCase();
+}
+
+/** Keeps the words that tell a thing apart ("hunting rifle") and drops the article and the owner. */
+function modifierStart(tokens: readonly Token[], head: number): number {
+  let start = phraseStart(tokens, head);
+  while (start < head && /^(?:determiner|possessive|name|pronoun)$/.test((tokens[start] as Token).tag)) start++;
+  return start;
+}
+
+function aroundState(tokens: readonly Token[], at: number): Around | null {
+  const { tag } = tokens[at] as Token;
+  if (!/^(?:adjective|participle|adverb|verb|noun)$/.test(tag)) return null;
+  const described = findDescribed(tokens, at);
+  return { subject: described, objects: described ? [described] : [], first: at, last: at };
+}
+
+/** Words in a row; `~` passes over up to three words. */
+function aroundPhrase(tokens: readonly Token[], at: number, row: readonly string[]): Around | null {
+  let here = at;
+  for (let part = 1; part < row.length; part++) {
+    const gap = row[part] === '~' ? 3 : 0;
+    if (gap > 0) part++;
+    const found = nextOf(tokens, here + 1, gap, openWordList(row[part] ?? ''));
+    if (found === null) return null;
+    here = found;
+  }
+  return { subject: findSubject(tokens, at), objects: findObjects(tokens, at), first: at, last: here };
+}
+
+function nextOf(tokens: readonly Token[], from: number, gap: number, list: WordList): number | null {
+  for (let at = from; at <= from + gap && at < tokens.length; at++) {
+    const token = tokens[at] as Token;
+    if (holds(list, token)) return at;
+    if (/^[.;:!?]$/.test(token.text)) return null;
+  }
+  return null;
+}
+
+/** True for what is denied or only compared: "no gun", "does not smoke", "like a knife", "as if shot". */
+function isUnreal(tokens: readonly Token[], first: number): boolean {
+  const window = tokens.slice(Math.max(0, first - 3), first).map(({ lower }) => lower);
+  const before = window.slice(window.findLastIndex((word) => /^(?:[,;:—–-]|and|but|then)$/.test(word)) + 1);
+  if (before.some((word) => /^(?:no|not|never|without|nor|neither)$|n['’]t$/.test(word))) return true;
+  const like = before.lastIndexOf('like');
+  if (like >= 0 && !/^(?:look|sound|smell|seem)s?$/.test(tokens[first - before.length + like - 1]?.lower ?? ''))
+    return true;
+  return tokens
+    .slice(0, first)
+    .some(({ lower }, at) => lower === 'as' && /^(?:if|though)$/.test(tokens[at + 1]?.lower ?? ''));
+}
+
+/** True when a limit holds at a match. */
+function allows(where: Where, list: WordList, tokens: readonly Token[], around: Around): boolean {
+  const { subject, objects, first, last } = around;
+  const inList = (token: Token | undefined) => token !== undefined && holds(list, token);
+  switch (where) {
+    case 'subject':
+      return subject === null ? list.none || list.person : inList(subject);
+    case 'notSubject':
+      return subject === null || !inList(subject);
+    case 'object':
+      return objects.length === 0 ? list.none : objects.some(inList);
+    case 'notObject':
+      return objects.length === 0 ? !list.none : !objects.some(inList);
+    case 'next':
+      return inList(tokens[last + 1]);
+    case 'notNext':
+      return !inList(tokens[last + 1]);
+    case 'prev':
+      return inList(tokens[first - 1]);
+    case 'notPrev':
+      return !inList(tokens[first - 1]);
+    case 'near':
+      return tokens.some((token, at) => (at < first || at > last) && holds(list, token));
+    case 'notNear':
+      return !tokens.some((token, at) => (at < first || at > last) && holds(list, token));
+  }
+}

@@ -1,0 +1,132 @@
+import { noun, phrase, state, verb } from './cue.js';
+import { caution, certain, type Implication, implies, likely, question, task } from './implication.js';
+
+/** Rows 48, 49, 63, 64 and 66: pregnancy, age, dirt, death, medicine. */
+export const ageAndIllness: readonly Implication[] = [
+  implies(
+    48,
+    'pregnant',
+    [state('pregnant', { notObject: 'pause silence moment' }), phrase('months gone|expecting a baby|baby bump')],
+    {
+      elements: [certain('pregnancy belly', 'costumes', 'belly bump', true)],
+      tasks: [task('The belly needs a bigger costume and a rehearsal of the walk.')],
+      questions: [
+        question(
+          'which-month',
+          'Which month of the pregnancy is it here?',
+          'eight nine seven six five four months 8 9 7 6',
+        ),
+      ],
+    },
+  ),
+  implies(
+    49,
+    'age-changed',
+    [
+      phrase(
+        'years younger|years older|now old|visibly aged|aged by|as a young man|as a young woman|younger self|older self|younger version|older version|ten years on|grown old',
+      ),
+      phrase('a younger PERSON|an older PERSON|young version of|the younger PERSON', {
+        notNear: 'brother sister son daughter',
+      }),
+    ],
+    {
+      tasks: [
+        task('Another age: hair or wig, make-up time, hands and neck too; things that were new then must look new.'),
+      ],
+      questions: [question('same-performer', 'Is it the same performer made up, or another one?', '')],
+    },
+  ),
+  implies(
+    63,
+    'dirtied',
+    [
+      state(
+        'muddy mud-caked mud-spattered mud-covered dust-covered filthy grimy ragged tattered threadbare grubby oil-stained sooty soot-covered paint-spattered flour-covered',
+        {
+          object: `GARMENT PERSON`,
+        },
+      ),
+      phrase(
+        'caked in mud|covered in mud|covered in dust|covered in dirt|covered in flour|covered in soot|streaked with mud|spattered with mud|caked in dirt|covered in paint|covered in oil',
+        {
+          notNear: 'table furniture sofa shelf shelves car',
+        },
+      ),
+    ],
+    {
+      elements: [likely('broken-down double of the costume', 'costumes', 'costume-double', true)],
+      tasks: [
+        task('Write down the dirt recipe and where it goes; is the clean version needed in an earlier or later scene?'),
+      ],
+    },
+  ),
+  implies(
+    64,
+    'faint-or-death',
+    [
+      verb('faint', { subject: 'PERSON' }),
+      verb('die', { subject: 'PERSON', notNear: 'laughter laughing inside to engine' }),
+      phrase(
+        'pass out|lies dead|lie dead|drop dead|dead body|the body of|loses consciousness|goes limp|stops breathing',
+        {
+          notNear: 'flyer flyers leaflet leaflets paper papers drink drinks water',
+        },
+      ),
+      noun('corpse cadaver'),
+      state('unconscious lifeless', { object: 'PERSON body' }),
+    ],
+    {
+      tasks: [
+        task('Lying still: cushion under head and hips, mark the position, few long takes; who reacts, and how?'),
+      ],
+    },
+  ),
+  implies(
+    66,
+    'injection',
+    [verb('inject', { subject: 'PERSON' }), noun('syringe hypodermic drip catheter', { notNear: 'tap gutter' })],
+    {
+      elements: [certain('syringe without a needle', 'props', 'syringe hypodermic drip', true)],
+      tasks: [caution('No needle on set; fake the angle. Nothing goes into a body.', 'certain')],
+    },
+  ),
+  implies(
+    66,
+    'medicine',
+    [
+      noun('pill pills medicine medication painkiller painkillers aspirin inhaler cough-syrup'),
+      noun('tablet tablets', { near: 'swallow take bottle water two blister packet doctor' }),
+    ],
+    {
+      tasks: [
+        task('Harmless copies with an invented label: swallowed or hidden in the cheek? Count per take.'),
+        caution('Ask about allergies and sugar; keep real medicine off the set.'),
+      ],
+    },
+  ),
+  implies(
+    93,
+    'tears',
+    [
+      verb('cry sob weep', { subject: 'PERSON', notObject: 'out' }),
+      phrase('tears run|tears stream|tears roll|in tears|wipes away a tear'),
+    ],
+    {
+      tasks: [
+        task('Tears: tissues, make-up repair after each take; a tear stick only if the performer agrees.', 'ask'),
+      ],
+    },
+  ),
+  implies(
+    94,
+    'sweat',
+    [
+      state('sweating sweaty', { object: 'PERSON GARMENT BODY' }),
+      phrase('beads of sweat|drenched in sweat|soaked in sweat|slick with sweat'),
+    ],
+    {
+      tasks: [task('Sweat: glycerine and water in a sprayer; match it between takes.')],
+    },
+  ),
+];

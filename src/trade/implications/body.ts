@@ -1,0 +1,134 @@
+import { noun, phrase, state, verb } from './cue.js';
+import { certain, type Implication, implies, likely, question, task } from './implication.js';
+
+const worn = 'PERSON GARMENT hair BODY';
+const double = (kind: string) => likely(`${kind} double of the costume`, 'costumes', 'costume-double', true);
+
+/** Rows 3, 9, 10 and 26: wet, blood, wounds, sickness. */
+export const body: readonly Implication[] = [
+  implies(
+    3,
+    'soaked',
+    [
+      state('soaked drenched sodden sopping waterlogged rain-soaked wet-through bedraggled', {
+        object: worn,
+        notNear: 'light sunlight sun blood sweat moonlight',
+      }),
+      state('dripping', { object: 'PERSON GARMENT hair', notNear: 'tap blood sarcasm sweat candle gutter' }),
+      phrase('soaking wet|wet through|soaked to the skin|drips on the|wet hair|wet clothes|wet coat', {
+        notNear: 'light blood',
+      }),
+    ],
+    {
+      elements: [double('dry')],
+      tasks: [task('Wet on camera: sprayer, towels, a warm room, hair matched between takes, floor covered.')],
+    },
+  ),
+  implies(
+    9,
+    'bleeding',
+    [
+      verb('bleed', { notNear: 'radiator colour color light ink' }),
+      verb('cut slice gash', { subject: 'PERSON', object: 'BODY himself herself', notObject: 'hair nail tooth' }),
+      noun('bloodstain blood-stain nosebleed'),
+      state('bloody bloodied blood-soaked bloodstained blood-stained blood-spattered blood-smeared gory', {
+        notObject: 'hell mary fool idiot thing nuisance minded bugger',
+      }),
+      noun('blood', {
+        notNear:
+          'pressure type orange bank donor relative relation brother sister cold boil boils drain drains ran runs rushes rush pounding sport test sample family',
+        notPrev: 'in flesh',
+        notNext: 'relative',
+      }),
+    ],
+    {
+      elements: [certain('stage blood', 'makeup', 'blood', true)],
+      tasks: [
+        task(
+          'Stage blood: test on skin and cloth, wet or dried, photograph the stain map, wipes and washing between takes.',
+        ),
+      ],
+    },
+  ),
+  implies(
+    9,
+    'blood-on-clothes',
+    [
+      state('bloody bloodied blood-soaked bloodstained blood-stained blood-spattered blood-smeared', {
+        object: 'GARMENT',
+      }),
+      phrase(
+        'blood ~ GARMENT|blood soaks|blood spreads|blood seeps|blood on his GARMENT|blood on her GARMENT|blood drips|blood spatters',
+        { notNear: 'floor' },
+      ),
+    ],
+    { elements: [double('clean')], tasks: [task('Never stain a hired garment.', 'certain')] },
+  ),
+  implies(
+    10,
+    'wound',
+    [
+      noun('wound gash graze bruise bruises black-eye scar scars burn burns blister cuts scratch scratches welt', {
+        notNear: 'pride ego car table door paint landscape hillside record itch engine bridge rubber toast calories',
+        notPrev: 'from',
+      }),
+      state('bruised wounded bandaged scarred grazed swollen battered scratched', {
+        object: worn,
+        notNear: 'pride ego',
+      }),
+      phrase('black eye|split lip|bloody nose|broken nose|swollen lip'),
+      noun('stitches', { notNear: 'knit sew needle wool' }),
+    ],
+    {
+      tasks: [
+        task(
+          'Wound make-up takes 15 to 40 minutes: plan its stage for each scene, photograph it, keep dressings for every take.',
+        ),
+      ],
+      questions: [
+        question(
+          'which-side',
+          'On which side is the {head}?',
+          'left right chin forehead nose both nape stomach chest back',
+        ),
+      ],
+    },
+  ),
+  implies(
+    10,
+    'bandaging',
+    [verb('bandage', { subject: 'PERSON' }), phrase('dress ~ wound|clean ~ wound|patch ~ up', { notNear: 'road' })],
+    {
+      elements: [certain('bandage', 'props', 'bandage bandages dressing plaster gauze', true)],
+      tasks: [task('Fresh dressings for every take, and the wound under them.')],
+    },
+  ),
+  implies(
+    26,
+    'vomit',
+    [
+      verb('vomit puke', { subject: 'PERSON' }),
+      phrase('throw up', { subject: 'PERSON', notObject: 'hand hands arm arms window dust' }),
+      phrase('is sick|be sick|gets sick', {
+        near: 'into over bucket bowl toilet basin sink side rail gutter bag floor',
+        notNear: 'of',
+      }),
+    ],
+    {
+      elements: [certain('vomit (edible mixture)', 'food', 'vomit', true)],
+      tasks: [task('A portion for every take, a bowl and wipes out of frame, washing between takes.')],
+    },
+  ),
+  implies(
+    26,
+    'spitting',
+    [
+      verb('spit', {
+        subject: 'PERSON',
+        notObject: 'word words line name question rain feather feathers fire insult',
+        notNear: 'rain fat engine pan word words',
+      }),
+    ],
+    { tasks: [task('Spitting: what comes out, and onto what? Wipes ready; never near a face.')] },
+  ),
+];

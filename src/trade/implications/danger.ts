@@ -1,0 +1,179 @@
+import { noun, phrase, verb } from './cue.js';
+import { caution, certain, type Implication, implies, likely, task } from './implication.js';
+
+const thingsOneHits =
+  'button key keys brake brakes light switch horn ball table desk counter door wall steering-wheel wheel play pause record note road pavement panel keypad dashboard bottle pillow cushion drum nail stone can pebble tyre tire leaf leaves sand water gravel snow dirt machine jukebox air number code ticket time thigh knee back cards card board bell gavel bed floor lid roof bonnet window box crate locker phone mattress ground';
+
+/** Rows 11 to 14 and 43: fights, falls, climbing, running, crashes. */
+export const danger: readonly Implication[] = [
+  implies(
+    11,
+    'fight',
+    [
+      verb('punch headbutt strangle throttle tackle pummel wrestle grapple', {
+        notObject: `${thingsOneHits}`,
+        notNear: 'hole ticket',
+      }),
+      verb('slap kick hit beat shove strike', {
+        subject: 'PERSON',
+        object: 'PERSON face cheek shin jaw stomach ribs',
+        notObject: thingsOneHits,
+      }),
+      verb('fight brawl', {
+        notObject:
+          'tear tears sleep urge back smile yawn wind laughter cold nausea panic crowd impulse current fire fatigue',
+        notNext: 'back for with against off',
+        subject: 'PERSON',
+      }),
+      verb('fight struggle', { subject: 'they', notObject: 'tear tears sleep urge smile', notNear: 'with up to' }),
+      phrase(
+        'struggle with PERSON|fights with PERSON|fight each other|come to blows|scuffle|a fight breaks out|throws a punch|throw a punch',
+      ),
+      noun('fistfight brawl scuffle'),
+    ],
+    {
+      elements: [likely('mats and body pads', 'gear', 'mat pad', false)],
+      tasks: [
+        task(
+          'Work the fight out and rehearse it slowly, about two hours; soft furniture, first aid, costume doubles if cloth suffers.',
+        ),
+      ],
+    },
+  ),
+  implies(
+    12,
+    'fall',
+    [
+      verb('collapse topple', {
+        subject: 'PERSON',
+        notNear: 'chair sofa couch bed armchair seat bench cot bunk laughter laughing pillows pillow deckchair',
+      }),
+      verb('tumble', { subject: 'PERSON', near: 'GROUND down over off' }),
+      verb('trip', { subject: 'PERSON', notNear: 'switch alarm wire' }),
+      phrase(
+        'fall down|fall to the GROUND|fall off|fall over|fall from|fall backwards|fall headlong|fall through|crash to the GROUND|go sprawling|hits the floor|hit the floor|knock PERSON down|knocks PERSON over|lose ~ footing|falls flat',
+        {
+          subject: 'PERSON',
+        },
+      ),
+      verb('slip', {
+        subject: 'PERSON',
+        near: 'ice mud wet GROUND',
+        notObject: 'key note ring letter coin hand',
+        notNear: 'hand pocket bag into past out',
+      }),
+    ],
+    {
+      elements: [likely('crash mat', 'gear', 'mat mattress', false)],
+      tasks: [
+        task('The fall: pad, walk the floor and clear it; cut before the landing; cloth gets dirty, so a double.'),
+      ],
+    },
+  ),
+  implies(
+    13,
+    'climb',
+    [
+      verb('climb scale clamber', {
+        subject: 'PERSON',
+        notNear:
+          'bed bath car taxi cab van truck stairs stair steps step staircase seat aboard lap chair sofa train bus covers driver hill path',
+      }),
+      noun('ladder', { notNear: 'tights career social rope-ladder', notNext: 'back' }),
+      phrase(
+        'on the roof|edge of the roof|edge of the cliff|onto the roof|onto the ledge|over the edge|on the ledge|hangs from|dangle from|dangles from|on the scaffolding|over the railing|over the balcony|over the fence|over the wall',
+        {
+          subject: 'PERSON',
+        },
+      ),
+    ],
+    {
+      tasks: [
+        task(
+          'Height: shoot low and cheat it. Otherwise rail or harness, a second person, nobody underneath; ask the insurer.',
+        ),
+      ],
+    },
+  ),
+  implies(
+    14,
+    'jump-or-sprint',
+    [
+      verb('sprint vault leap gallop', { subject: 'PERSON', notNear: 'feet heart conclusion', notObject: 'heart' }),
+      verb('jump', {
+        subject: 'PERSON',
+        near: 'from off over into onto across down out',
+        notNear: 'sound noise bang voice startled conclusion queue rope skin',
+      }),
+      verb('run', {
+        subject: 'PERSON',
+        notObject:
+          'hand finger tap bath thumb shop comb brush cloth eye water errand fingers hands palm business test bar place',
+        near: 'down along across towards through up after away from out past off toward over for',
+        notNear: 'tap engine',
+        notNext: 'into out a his her low',
+      }),
+      verb('chase', { subject: 'PERSON', notObject: 'ball story money dream' }),
+    ],
+    { tasks: [task('Running or jumping: shoes that grip, a floor that was walked, warm-up, a limit on takes.')] },
+  ),
+  implies(
+    43,
+    'crash',
+    [
+      verb('crash collide ram skid plough', { subject: 'VEHICLE bike bicycle motorcycle train cart', notNear: 'door' }),
+      verb('hit knock', { subject: 'VEHICLE motorcycle', object: 'PERSON dog tree wall post cyclist' }),
+      phrase('runs PERSON over|run over by|crash into|crashes the car|car crash'),
+    ],
+    {
+      elements: [likely('crash debris', 'dressing', 'wreck wreckage debris glass', false)],
+      tasks: [
+        caution(
+          'Do not stage a collision: cut around it with sound, reactions and the aftermath. Anything more is for professionals.',
+          'certain',
+        ),
+      ],
+    },
+  ),
+  implies(85, 'restrained', [verb('handcuff cuff', { subject: 'PERSON', object: 'PERSON wrist hand' })], {
+    elements: [certain('handcuffs with a quick release', 'props', 'handcuffs cuffs cuff', true)],
+    tasks: [caution('Spare key in two pockets; never lock someone to a fixed thing.')],
+  }),
+  implies(
+    86,
+    'tied-up',
+    [
+      verb('tie bind', {
+        subject: 'PERSON',
+        object: 'PERSON wrist hand ankle',
+        notNear: 'lace shoelace hair apron tie bow',
+      }),
+      phrase('tied to a|tied to the', { notNear: 'boat dog horse rope dinghy post' }),
+    ],
+    {
+      elements: [likely('soft rope', 'props', 'rope tape cord string cable-tie belt scarf', true)],
+      tasks: [
+        caution(
+          'Quick-release knot, someone within reach, scissors at hand; nothing around a neck, nothing over a mouth.',
+        ),
+      ],
+    },
+  ),
+  implies(
+    87,
+    'choking',
+    [
+      phrase('gag ~ PERSON|plastic bag over|noose'),
+      verb('hang', { subject: 'PERSON', object: 'himself herself' }),
+      verb('smother suffocate choke', { subject: 'PERSON', object: 'PERSON' }),
+    ],
+    {
+      tasks: [
+        caution(
+          'Nothing may tighten on neck or breath: fake it, agree a stop sign, and let a trained person plan it.',
+          'certain',
+        ),
+      ],
+    },
+  ),
+];

@@ -1,0 +1,151 @@
+import { noun, phrase, state, verb } from './cue.js';
+import { caution, certain, type Implication, implies, likely, question, task } from './implication.js';
+
+const notEaten =
+  'lip nail nails tongue cheek fist words word pen pencil gum mile road distance heart thumb knuckle finger hook';
+
+/** Rows 27, 28 and 67: eating, drinking, alcohol; with cooking. */
+export const food: readonly Implication[] = [
+  implies(
+    27,
+    'eating',
+    [
+      verb('eat devour gobble nibble munch', { subject: 'PERSON', notObject: notEaten }),
+      verb('chew', { subject: 'PERSON', notObject: notEaten, notNear: 'lip nail pen pencil thoughtfully gum' }),
+      phrase(
+        'bite into|take a bite|takes a bite|takes another bite|mouth full|mouthful of|wolfs down|wolf down|spoons ~ into ~ mouth|licks ~ ice-cream',
+        { notNear: 'drink wine water' },
+      ),
+      verb('bite', { subject: 'PERSON', object: 'FOODS' }),
+    ],
+    {
+      tasks: [
+        task(
+          'Portions: takes times camera set-ups, and some over; mark the level on the plate; cutlery and a spit cup.',
+        ),
+        caution('Ask about allergies; how does the food look and smell after four hours?'),
+      ],
+    },
+  ),
+  implies(27, 'eating-what', [verb('eat', { subject: 'PERSON', object: 'NONE', notNear: 'FOODS restaurant' })], {
+    elements: [],
+    questions: [question('what-food', 'What do they eat here?', 'FOODS')],
+  }),
+  implies(
+    27,
+    'spooned',
+    [
+      verb('eat spoon sip slurp', {
+        subject: 'PERSON',
+        object: 'soup stew porridge cereal broth yoghurt yogurt ice-cream',
+      }),
+    ],
+    {
+      elements: [
+        certain('spoon', 'props', 'spoon', true),
+        likely('bowl', 'props', 'bowl plate tin can cup mug tub carton pan', true),
+      ],
+    },
+  ),
+  implies(
+    28,
+    'drinking',
+    [
+      verb('drink sip gulp swig guzzle', {
+        subject: 'PERSON',
+        notObject: 'view sight air silence breath scene blood',
+        notNext: 'in',
+      }),
+      verb('drain', { subject: 'PERSON', object: 'VESSEL ALCOHOL' }),
+      verb('toast', { subject: 'PERSON', notObject: 'bread bun marshmallow crumpet bagel hand hands' }),
+      phrase(
+        'take a sip|takes a sip|take a swig|takes a gulp|raise ~ glass|raises ~ glass|clink glasses|clinks glasses|knocks back|knock back|downs ~ pint|downs ~ glass',
+      ),
+    ],
+    {
+      elements: [likely('glass or cup', 'props', 'VESSEL', true)],
+      tasks: [
+        task('Drink: tea or coloured water, a line on the glass for the level, a spare glass, flat drinks look dead.'),
+      ],
+    },
+  ),
+  implies(28, 'drinking-what', [verb('drink', { subject: 'PERSON', object: 'NONE it', notNext: 'in from to' })], {
+    elements: [],
+    questions: [question('what-drink', 'What is drunk here?', 'LIQUID VESSEL')],
+  }),
+  implies(
+    67,
+    'alcohol',
+    [
+      noun('ALCOHOL', { notNear: 'vinegar port-hole harbour ship', notNext: 'cellar crate crates gums' }),
+      state('drunk tipsy drunken', { object: 'PERSON', notNear: 'power' }),
+      phrase('orders a round|at the bar|props up the bar', { notNear: 'snack steel metal', notNext: 'of' }),
+    ],
+    {
+      tasks: [
+        task('Coloured water or cold tea; invented labels; glasses twice.'),
+        caution('No alcohol on set.', 'certain'),
+      ],
+    },
+  ),
+  implies(67, 'which-glass', [verb('drink sip gulp', { subject: 'PERSON', object: 'ALCOHOL' })], {
+    elements: [certain('glass', 'props', 'VESSEL', true)],
+  }),
+  implies(
+    97,
+    'cooking',
+    [
+      verb('cook fry boil simmer roast stir whisk', {
+        subject: 'PERSON',
+        notObject: 'feeling blood trouble heart ash ashes tea coffee',
+        notNear: 'sleep bed chair uneasily awake slightly',
+      }),
+    ],
+    {
+      elements: [
+        likely('pan', 'props', 'pan pot saucepan kettle wok skillet oven bowl frying-pan cauldron cup mug tin', true),
+      ],
+      tasks: [caution('Hot pan and fat: dead stove if you can, lid and fire blanket beside it if not.')],
+    },
+  ),
+  implies(
+    98,
+    'opened-bottle',
+    [
+      phrase(
+        'uncork ~ bottle|uncork the wine|opens a bottle|opens the wine|opens a beer|open a bottle|pops the cork|pop the cork|uncorks a bottle|uncorks the wine',
+      ),
+    ],
+    {
+      elements: [likely('corkscrew or bottle opener', 'props', 'corkscrew opener bottle-opener', true)],
+      tasks: [task('An opened bottle cannot be opened again: one for every take, or seal it anew.')],
+    },
+  ),
+  implies(
+    98,
+    'kettle',
+    [
+      phrase(
+        'make tea|makes tea|make coffee|makes coffee|brews tea|making tea|making coffee|makes a pot of tea|makes a cup of tea|makes PERSON tea',
+      ),
+    ],
+    {
+      elements: [
+        likely('kettle', 'props', 'kettle pot teapot urn machine cafetiere', true),
+        likely('cups', 'props', 'cup mug glass teacup flask', true),
+      ],
+    },
+  ),
+  implies(
+    27,
+    'meal-laid',
+    [
+      noun('dinner lunch breakfast supper picnic feast banquet buffet', {
+        near: 'table eat plate eats plates laid set serve serves spread blanket',
+      }),
+    ],
+    {
+      questions: [question('what-meal', 'What stands on the table for the {head}?', 'FOODS')],
+    },
+  ),
+];

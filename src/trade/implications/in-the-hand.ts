@@ -1,0 +1,154 @@
+import { noun, phrase, verb } from './cue.js';
+import { certain, type Implication, implies, likely, question, task } from './implication.js';
+
+/** Rows 29, 37 to 39 and 81: what is broken, paid, locked, packed. */
+export const inTheHand: readonly Implication[] = [
+  implies(
+    29,
+    'shattered',
+    [
+      verb('smash shatter', {
+        subject: 'PERSON GLASSY',
+        object: 'GLASSY NONE window',
+        notObject: 'PERSON record silence dream nose face door phone radio',
+        notNear: 'record silence dream hopes heart',
+      }),
+      verb('break', { object: 'GLASSY', notSubject: 'sun dawn light day', notNext: 'down up into off out in free' }),
+      verb('break', { subject: 'GLASSY', notNext: 'down up into off out in free', object: 'NONE' }),
+      phrase('glass breaks|glass shatters|sound of breaking glass|broken glass'),
+    ],
+    {
+      elements: [
+        certain('broken pieces', 'props', 'shard piece fragment splinter pieces shards fragments debris', false),
+      ],
+      tasks: [
+        task(
+          'Breakaway copies for every take and one whole that matches; goggles, gloves, sweep up; the pieces stay for the next scene here.',
+        ),
+      ],
+    },
+  ),
+  implies(
+    29,
+    'snapped',
+    [
+      verb('break snap smash', {
+        subject: 'PERSON',
+        object: 'stick pencil pen twig chair cane broom oar key violin guitar ruler phone door lock seal bread-stick',
+      }),
+    ],
+    {
+      tasks: [task('Broken on camera: one {object} for every take, scored beforehand, and a whole one.')],
+    },
+  ),
+  implies(
+    37,
+    'paying',
+    [
+      verb('pay tip bribe', {
+        subject: 'PERSON',
+        notObject:
+          'attention respect mind heed visit tribute price compliment hat cap head bucket bin glass cup lorry wheelbarrow chair table water balance',
+        notNext: 'over off up out backward back',
+        notNear: 'attention heed mind over',
+      }),
+      phrase(
+        'hands over ~ change|counts out ~ change|counts ~ money|drops ~ coin|small change|gives PERSON change|pays with',
+      ),
+    ],
+    {
+      elements: [
+        certain(
+          'money',
+          'props',
+          'cash note coin card wallet purse money change bill banknote coins notes phone cheque pound dollar fiver tenner token fare',
+          true,
+        ),
+      ],
+      tasks: [task('Prop money under the rules of your country; write the amount, the coins and the change.')],
+    },
+  ),
+  implies(
+    37,
+    'cash',
+    [
+      noun('cash banknote banknotes money', { notNear: 'register machine box laundering point' }),
+      phrase('wad of notes|bundle of notes|stack of bills|roll of notes|wad of bills|wad of cash'),
+    ],
+    {
+      tasks: [task('How much money, in what notes? Copies must not pass for real; the law says how.')],
+    },
+  ),
+  implies(
+    38,
+    'locking',
+    [
+      verb('unlock', {
+        subject: 'PERSON',
+        object:
+          'NONE it door gate box chest drawer car cupboard padlock cabinet safe case trunk shed cell boot handcuffs shop shutter bike desk',
+        notObject: 'phone screen mystery',
+      }),
+      verb('lock', {
+        subject: 'PERSON',
+        object: 'it door gate box chest drawer car cupboard cabinet safe case trunk shed cell shop shutter bike',
+        notObject: 'eye eyes arm arms gaze horns',
+        notNear: 'eyes gaze',
+      }),
+    ],
+    {
+      elements: [
+        likely(
+          'key',
+          'props',
+          'key keys keycard code keypad fob combination bolt latch phone keyring padlock bolts',
+          true,
+        ),
+      ],
+      tasks: [task('A lock that works with this key, a spare, and one person who keeps both.')],
+    },
+  ),
+  implies(
+    39,
+    'packing',
+    [
+      verb('pack unpack', {
+        subject: 'PERSON',
+        notNext: 'up in it',
+        notObject: 'punch punches heat lunch meat gun pistol',
+      }),
+      phrase('packs a bag|packs his bag|packs her bag|packs a suitcase|throws clothes into|stuffs clothes into'),
+    ],
+    {
+      elements: [likely('bag or suitcase', 'props', 'BAG boxes cardboard van car', true)],
+      tasks: [task('List what goes in; same contents later; open or closed, full or half?')],
+    },
+  ),
+  implies(
+    39,
+    'luggage',
+    [
+      noun('suitcase trunk holdall rucksack', {
+        near: 'heavy drag drags heave heaves lug lugs carries carry haul hauls packed',
+        notNear: 'tree elephant swimming car',
+      }),
+    ],
+    {
+      tasks: [task('What is in the {head}? Weight it so that it looks full; the same contents in later scenes.')],
+    },
+  ),
+  implies(
+    81,
+    'vague-plural',
+    [
+      phrase(
+        'the usual|his things|her things|their things|the tools|his stuff|her stuff|their stuff|the supplies|her belongings|his belongings|their belongings|all the gear|the equipment|odds and ends|bits and pieces|the essentials|personal effects|assorted junk',
+        { notNear: 'way thinks' },
+      ),
+      noun('belongings paraphernalia bric-a-brac knick-knacks', { notPrev: 'his her their' }),
+    ],
+    {
+      questions: [question('list-what', 'What exactly are "{head}"? List each thing.', 'such including')],
+    },
+  ),
+];

@@ -1,0 +1,188 @@
+import { noun, phrase, verb, voice } from './cue.js';
+import { certain, type Implication, implies, likely, question, task } from './implication.js';
+
+const phones = 'phone telephone mobile receiver handset smartphone cell cellphone radio walkie-talkie intercom';
+
+/** Rows 34, 35, 71, 73 and 78: phones, screens, clocks, knocks, signs. */
+export const screensAndSound: readonly Implication[] = [
+  implies(
+    34,
+    'phone-in-hand',
+    [
+      verb('text phone telephone', { subject: 'PERSON' }),
+      verb('dial redial', { subject: 'PERSON', notNear: 'oven radio safe' }),
+      phrase('hangs up|hang up', {
+        subject: 'PERSON',
+        notObject: 'GARMENT',
+        notNext: 'his her the a their',
+        notNear: 'coat hook washing',
+      }),
+      phrase(
+        'makes a call|make a call|takes the call|takes a call|answers the call|on the line|swipes the screen|scrolls through|scroll through|leaves a message|leave a voicemail|text message|a text arrives|a message pings',
+        { notNear: 'computer laptop washing production' },
+      ),
+      voice('phone'),
+    ],
+    {
+      elements: [certain('phone', 'props', phones, true)],
+      tasks: [
+        task(
+          'Phone: flat or dummy, on silent, its screen made beforehand; who speaks the other side, on the day or recorded?',
+        ),
+      ],
+    },
+  ),
+  implies(
+    34,
+    'phone-there',
+    [
+      noun('phone telephone mobile smartphone', {
+        near: 'ring rings buzz buzzes vibrate vibrates answer answers screen picks dials listens hang hangs beep beeps ping pings lights',
+      }),
+    ],
+    {
+      tasks: [
+        task(
+          'Phone: flat or dummy, on silent, its screen made beforehand; who speaks the other side, on the day or recorded?',
+        ),
+      ],
+    },
+  ),
+  implies(
+    34,
+    'message-on-screen',
+    [
+      verb('text', { subject: 'PERSON' }),
+      phrase(
+        'text message|a text from|message reads|text reads|the screen reads|message from PERSON|a message appears|message pops up',
+      ),
+    ],
+    {
+      elements: [likely('phone screen with the message', 'graphics', 'screenshot', true)],
+      tasks: [task('Write the exact words on the screen, with name, time and date of the story.')],
+    },
+  ),
+  implies(
+    35,
+    'screen-plays',
+    [
+      noun('tv television telly monitor', {
+        near: 'play plays show shows blare blares flicker flickers drone drones on watch watches watching news glow glows cartoon football mutter mutters',
+        notNear: 'baby',
+      }),
+      phrase(
+        'on the news|on the television|on television|watches tv|watch tv|watching tv|watches television|watching television|security footage|cctv footage|on the laptop screen|on the monitor',
+      ),
+      verb('watch', { subject: 'PERSON', object: 'tv television film movie cartoon news match footage video' }),
+    ],
+    {
+      elements: [
+        likely('programme for the screen', 'graphics', 'news film cartoon footage programme video static show', false),
+      ],
+      tasks: [
+        task(
+          'Make what plays on the screen before the shoot; rights; try it on camera for flicker; off in reverse shots?',
+        ),
+      ],
+    },
+  ),
+  implies(
+    35,
+    'radio-plays',
+    [
+      noun('radio', {
+        near: 'play plays blare blares crackle crackles on news song music voice voices mutter mutters announce announces weather',
+        notNear: 'police walkie',
+      }),
+    ],
+    {
+      tasks: [
+        task('Radio: record the programme, invented or cleared; play it only between lines and lay it in later.'),
+      ],
+    },
+  ),
+  implies(35, 'typing', [verb('type', { subject: 'PERSON', notNear: 'blood' })], {
+    elements: [
+      certain(
+        'keyboard, laptop or typewriter',
+        'props',
+        'keyboard laptop typewriter computer phone terminal tablet pc till register machine keypad code',
+        true,
+      ),
+    ],
+    tasks: [task('What does the screen or the page show? Make it beforehand.')],
+  }),
+  implies(
+    71,
+    'time-shown',
+    [
+      noun('clock calendar alarm-clock', { notNear: 'against around biological', notNext: 'tower' }),
+      phrase('the date on|clock reads|clock shows|clock says|clock strikes'),
+    ],
+    { tasks: [task('Clock or calendar: set to the story, stopped, set again for every set-up; the right year.')] },
+  ),
+  implies(
+    73,
+    'knock',
+    [
+      verb('knock rap', {
+        subject: 'PERSON NONE',
+        object: 'NONE',
+        notNext: 'over down out back off into against the his her',
+        notNear: 'glass knees song lyrics over',
+      }),
+      noun('knock', { near: 'door at window' }),
+      phrase(
+        'doorbell rings|the doorbell|bell rings|rings the bell|rings the doorbell|door buzzes|the buzzer|buzzer sounds',
+        { notNear: 'school church bicycle shop' },
+      ),
+      voice('off-screen'),
+    ],
+    {
+      tasks: [
+        task(
+          'Heard from outside the picture: someone gives it on cue, recorded apart later. Is that performer called that day?',
+        ),
+      ],
+    },
+  ),
+  implies(
+    78,
+    'lettering',
+    [
+      noun('logo billboard poster signboard placard hoarding nameplate headline', { notNear: 'bed' }),
+      noun('sign signs banner', {
+        near: 'read reads reading says above door shop neon hang hangs hanging painted window road says: wooden',
+        notNear: 'language vital life',
+      }),
+      phrase('a sign reads|sign reads|the sign above|for sale sign|neon sign|road sign'),
+    ],
+    {
+      tasks: [
+        task('Lettering: invented names, print it with a fixing that comes off; cover real signs and brands in frame.'),
+      ],
+    },
+  ),
+  implies(
+    78,
+    'what-words',
+    [noun('poster placard billboard banner signboard', { notNear: 'bed read reads reading says' })],
+    {
+      questions: [
+        question(
+          'what-does-it-say',
+          'What exactly does the {head} show or say?',
+          'read reads reading saying blank faded',
+        ),
+      ],
+    },
+  ),
+  implies(
+    101,
+    'applause',
+    [phrase('applause breaks out|the audience applauds|crowd applauds|crowd cheers|audience laughs|crowd roars')],
+    {
+      tasks: [task('Crowd sound: record it wild with those who are there, or take it from a library.')],
+    },
+  ),
+];

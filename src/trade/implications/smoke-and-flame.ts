@@ -1,0 +1,179 @@
+import { noun, phrase, state, verb } from './cue.js';
+import { caution, certain, type Implication, implies, likely, question, task } from './implication.js';
+
+const lighting = 'lighter match matchbox lighters matches torch taper candle flint tinderbox';
+
+/** Rows 1, 2 and 19 to 21: tobacco, fire, candles, stoves. */
+export const smokeAndFlame: readonly Implication[] = [
+  implies(
+    1,
+    'lighting-up',
+    [
+      phrase('light up', {
+        subject: 'PERSON',
+        notObject: 'room face eye screen sky street stage house night',
+        notNext: 'at with the when as for in like',
+        notNear: 'face eyes screen smile',
+      }),
+      verb('light', { object: 'cigarette cigarettes cigar pipe smoke joint roll-up fag cheroot' }),
+    ],
+    {
+      elements: [likely('matches or lighter', 'props', lighting)],
+    },
+  ),
+  implies(
+    1,
+    'smoking',
+    [
+      verb('smoke', { subject: 'PERSON', notObject: 'fish ham salmon meat bee bees cigar pipe' }),
+      phrase('light up', {
+        subject: 'PERSON',
+        notObject: 'room face eye screen sky street stage house night',
+        notNext: 'at with the when as for in like',
+        notNear: 'face eyes screen smile',
+      }),
+      noun('cigarette cigarettes roll-up cheroot'),
+      phrase('take a drag|takes a long drag|stub out'),
+    ],
+    {
+      elements: [
+        certain('herbal cigarettes', 'props', 'cigarette cigarettes roll-up cigar pipe joint vape e-cigarette'),
+      ],
+      tasks: [
+        task('Herbal cigarettes only; count about ten for two camera set-ups; match the ash length; ashtray in reach.'),
+        caution('Smoking indoors may be against the law; ask the performer, and keep it away from children.'),
+      ],
+    },
+  ),
+  implies(
+    2,
+    'pipe-or-cigar',
+    [
+      verb('smoke puff light relight chew fill', { subject: 'PERSON', object: 'pipe cigar cheroot' }),
+      phrase('puff on ~ pipe|puff on ~ cigar|draw on ~ pipe|draw on ~ cigar|suck on ~ pipe'),
+    ],
+    {
+      elements: [likely('tobacco substitute', 'props', 'tobacco')],
+      tasks: [task('A pipe or cigar is slow to light again: allow time, have a tamper and spare matches.')],
+    },
+  ),
+  implies(
+    19,
+    'fire',
+    [
+      phrase('catch fire|on fire|burst into flames|goes up in flames|set fire to|set ~ alight|set ~ ablaze'),
+      verb('burn', {
+        subject: 'fire letter paper photo photograph house car barn building candle log wood lamp torch stove flame',
+        notObject: 'calorie',
+      }),
+      verb('burn torch ignite incinerate', {
+        subject: 'PERSON',
+        object: 'PAPER letter photo photograph book house car barn shed evidence file candle',
+      }),
+      noun('bonfire campfire blaze inferno brazier'),
+      noun('flame flames', { notNear: 'old eternal moth candle lamp lantern lighter match wick' }),
+      noun('fire', {
+        notPrev: 'under open ceasefire friendly rapid cease',
+        notNear: 'eyes heart belly engine alarm escape drill brigade truck gun guns rifle pistol electric',
+      }),
+    ],
+    {
+      elements: [certain('extinguisher, fire blanket, bucket of water', 'gear', 'extinguisher', false)],
+      tasks: [
+        task(
+          'Open flame: written leave of the owner, one person who only watches it, a base that cannot burn, a watch after the last take.',
+        ),
+      ],
+    },
+  ),
+  implies(
+    19,
+    'burnt-copies',
+    [verb('burn torch ignite incinerate', { subject: 'PERSON', object: 'PAPER letter photo photograph book file' })],
+    { tasks: [task('One copy to burn for every take and rehearsal: {object}.', 'certain')] },
+  ),
+  implies(
+    20,
+    'candle-lit-on-camera',
+    [
+      verb('light relight', {
+        subject: 'PERSON',
+        object: 'candle candles lantern lamp wick taper stove fire bonfire campfire fuse incense match',
+      }),
+    ],
+    { elements: [likely('matches or lighter', 'props', lighting)] },
+  ),
+  implies(
+    20,
+    'candle',
+    [
+      noun('candle candles oil-lamp taper tealight tea-light candelabra candlestick'),
+      phrase('oil lamp|paraffin lamp|kerosene lamp|storm lantern|paper lantern'),
+    ],
+    {
+      tasks: [
+        task(
+          'Try an electric flicker version first. If real: spare candles burnt to matching lengths, in shooting order.',
+        ),
+        caution('Open flame: keep sleeves, hair and curtains away; extinguisher beside it.'),
+      ],
+    },
+  ),
+  implies(
+    21,
+    'lit-stove',
+    [
+      noun('hearth embers fireside woodstove wood-burner'),
+      noun('fireplace stove', {
+        near: 'fire burn burning lit glow glows glowing crackle crackles crackling roar roars roaring log logs ember embers flame flames',
+      }),
+      phrase('smoke ~ chimney|chimney smokes|light ~ stove|light ~ gas'),
+    ],
+    {
+      tasks: [
+        task('Is the stove really lit? A lamp behind it can give the glow; a real one is heard in every line.'),
+        caution('A real stove indoors: carbon monoxide alarm, aired room, and mind the heat for performers.'),
+      ],
+    },
+  ),
+  implies(
+    88,
+    'birthday-cake',
+    [phrase('blow out ~ candles|blow out ~ candle|blows the candles out'), noun('birthday-cake')],
+    {
+      elements: [likely('birthday cake', 'food', 'cake', false)],
+      tasks: [task('Cakes and candles: one set for every take, all candles the same length.')],
+    },
+  ),
+  implies(89, 'blue-lights', [phrase('blue lights|blue light ~ flash|flashing blue|police lights|emergency lights')], {
+    elements: [likely('flashing blue lamp', 'gear', 'police-car ambulance', false)],
+    tasks: [caution('Flashing light: tell everyone beforehand, some people are hurt by it.')],
+  }),
+  implies(
+    90,
+    'light-goes',
+    [
+      phrase('lights go out|light goes out|power goes out|power cuts out|plunged into darkness|goes dark', {
+        notNear: 'screen phone sky',
+      }),
+      noun('blackout power-cut', { notNear: 'curtain blind' }),
+    ],
+    {
+      tasks: [task('Light change on cue: who throws which switch, and does the room read in the dark?')],
+    },
+  ),
+  implies(
+    91,
+    'strobe',
+    [noun('strobe'), phrase('lights strobe|flickering lights'), state('strobing', { object: 'light lights' })],
+    { tasks: [caution('Flickering or strobing light can start a seizure: warn cast, crew and, later, the audience.')] },
+  ),
+  implies(
+    2,
+    'which-pipe',
+    [noun('pipe', { prev: 'his', notNear: 'smoke light puff water drain gas leak plumber burst radiator' })],
+    {
+      questions: [question('which-pipe', 'Is the pipe a smoking pipe, and is it lit?', 'tobacco smoke')],
+    },
+  ),
+];

@@ -1,0 +1,201 @@
+import { noun, phrase, state, verb } from './cue.js';
+import { caution, certain, type Implication, implies, likely, question, task } from './implication.js';
+
+/** Rows 22 to 25 and 59: water, bath, closeness, bed. */
+export const waterAndIntimacy: readonly Implication[] = [
+  implies(
+    22,
+    'poured-or-spilt',
+    [
+      verb('pour', {
+        subject: 'PERSON',
+        object: 'LIQUID NONE',
+        notNear: 'scorn heart crowd',
+        notNext: 'out over into',
+      }),
+      verb('spill', {
+        object: 'LIQUID NONE',
+        notObject: 'secret secrets bean beans gut guts',
+        notSubject: 'light crowd people passenger moonlight sunlight',
+      }),
+      verb('splash', { subject: 'PERSON water', notNear: 'colour headline' }),
+      phrase('knocks over ~ glass|knocks over ~ cup|pour ~ down|pours himself|pours herself|pours PERSON a'),
+    ],
+    {
+      tasks: [task('Poured or spilt: refill and wipe for every take, dry cuffs, keep leads and lamps away.')],
+    },
+  ),
+  implies(
+    23,
+    'into-the-water',
+    [
+      verb('swim', { subject: 'PERSON', notNear: 'eyes head vision' }),
+      verb('wade', { subject: 'PERSON', notNear: 'paper papers argument crowd' }),
+      verb('dive plunge jump fall leap step walk', {
+        subject: 'PERSON',
+        near: 'into in',
+        notNear: 'boat bag pocket',
+        object: 'river lake sea pond pool',
+      }),
+      phrase(
+        'into the river|into the lake|into the sea|into the pond|into the pool|into the water|in the shallows|waist-deep|knee-deep|chest-deep|treads water|under water|underwater|swept away',
+        {
+          subject: 'PERSON',
+          notNear: 'stone pebble stares looks gazes stare look gaze throws drops tosses flings skims',
+        },
+      ),
+      verb('drown', { subject: 'PERSON', notNear: 'sorrow paperwork noise' }),
+    ],
+    {
+      elements: [certain('dry doubles of the costume', 'costumes', 'costume-double wetsuit', true)],
+      tasks: [
+        task('Someone who can rescue stands by; thin wetsuit under the costume, hot drink, short takes.'),
+        caution('Does it need real open water? Never decide that from one line: depth, cold and current come first.'),
+      ],
+    },
+  ),
+  implies(
+    24,
+    'bath-or-shower',
+    [
+      verb('shower bathe', {
+        subject: 'PERSON',
+        notObject: 'gift kiss PERSON insult praise wound dog baby cat',
+        notNear: 'light praise gifts confetti sparks',
+      }),
+      phrase(
+        'in the bath|in the bathtub|in the tub|in the shower|from the shower|into the bath|into the tub|into the shower|out of the bath|out of the shower|under the shower|run a bath|runs the bath',
+        { notNear: 'dog duck clothes shirt dishes' },
+      ),
+    ],
+    {
+      elements: [
+        likely('modesty wear', 'costumes', 'swimsuit trunks underwear costume', true),
+        likely('towel', 'props', 'towel', true),
+      ],
+      tasks: [
+        task('Warm water enough for every take, steam on the lens, dry robe waiting.'),
+        caution('Agree beforehand what is seen; closed set.'),
+      ],
+    },
+  ),
+  implies(
+    25,
+    'closeness',
+    [
+      verb('kiss', {
+        subject: 'PERSON',
+        notObject:
+          'hand cheek forehead ring photo photograph picture letter cross baby head ball ticket knuckles medal trophy ground cup fingers dog cat crucifix hair',
+        notNear: 'goodnight good-night baby',
+      }),
+      noun('kiss', { notNear: 'cheek forehead blow blows hand' }),
+      verb('undress strip caress', {
+        subject: 'PERSON',
+        notObject: 'wallpaper bed paint wire bark engine tree wires paper sheet sheets',
+      }),
+      state('naked nude topless', { notObject: 'bulb flame eye tree branch light truth wire branches' }),
+      phrase(
+        'make love|makes love|having sex|half dressed|half-dressed|half naked|in ~ underwear|lets ~ dress fall|takes off her bra|unhooks her bra',
+      ),
+    ],
+    {
+      tasks: [
+        caution(
+          'Talk it through before the day and write the consent down; closed set, only those who are needed. Never assume how far it goes.',
+          'certain',
+        ),
+      ],
+    },
+  ),
+  implies(
+    25,
+    'undressed',
+    [
+      verb('undress strip', {
+        subject: 'PERSON',
+        object: 'NONE himself herself PERSON',
+        notNear: 'wallpaper bed paint',
+      }),
+      state('naked nude topless', { object: 'PERSON body back shoulder NONE' }),
+      phrase('make love|makes love|having sex'),
+    ],
+    { elements: [likely('cover garments and a robe', 'costumes', 'robe', true)] },
+  ),
+  implies(
+    59,
+    'in-bed',
+    [
+      phrase(
+        'in bed|into bed|out of bed|lies on ~ bed asleep|under the covers|under the duvet|under the blankets|pulls back the covers|pull the covers',
+        { subject: 'PERSON', notNear: 'flower garden river' },
+      ),
+      verb('sleep wake doze', { subject: 'PERSON', near: 'bed bunk cot mattress duvet pillow sheets covers bedroom' }),
+    ],
+    {
+      elements: [
+        likely(
+          'nightwear',
+          'costumes',
+          'pyjamas pajamas nightgown nightdress nightshirt t-shirt underwear naked nightclothes shirt dress coat suit clothed dressed',
+          true,
+        ),
+        likely('bedding', 'dressing', 'bedding sheet sheets duvet blanket blankets quilt pillow pillows covers', false),
+      ],
+      tasks: [task('Bedding and hair photographed between takes; bare shoulders mean cover garments.')],
+    },
+  ),
+  implies(
+    59,
+    'asleep',
+    [
+      verb('sleep doze', { subject: 'PERSON', notObject: 'foot' }),
+      state('asleep', { object: 'PERSON' }),
+      phrase('wakes up|wake up|wakes with a start', { subject: 'PERSON' }),
+    ],
+    {
+      tasks: [task('Asleep or waking: hair and creases match, something warm within reach.', 'ask')],
+    },
+  ),
+  implies(
+    95,
+    'washing-up',
+    [phrase('wash ~ dishes|washes up|washing up|scrubs ~ pan|dries ~ dishes|does the dishes')],
+    {
+      elements: [likely('dishes, washing-up bowl, cloth', 'props', 'dish dishes sponge cloth', true)],
+      tasks: [task('Does the tap work? Warm water and a way for it to drain.')],
+    },
+  ),
+  implies(96, 'hair-or-face', [verb('shave', { subject: 'PERSON', notObject: 'cheese seconds' })], {
+    elements: [
+      certain('razor without a blade', 'props', 'razor shaver clippers', true),
+      likely('shaving foam', 'props', 'foam lather soap', true),
+    ],
+    tasks: [task('Beard growth is gone after the first real shave: fake it, or shoot it last.')],
+  }),
+  implies(96, 'hair-cut', [verb('cut trim', { subject: 'PERSON', object: 'hair fringe beard' })], {
+    elements: [certain('scissors', 'props', 'scissors clippers razor shears', true)],
+    tasks: [task('Hair cannot be cut twice: wig piece or one take, and after all scenes with long hair.')],
+  }),
+  implies(
+    96,
+    'hair-brush',
+    [
+      verb('brush comb', {
+        subject: 'PERSON',
+        object: 'hair beard mane',
+        notNear: 'hand fingers fingertips eyes face strand lock aside',
+      }),
+    ],
+    {
+      elements: [certain('hairbrush or comb', 'props', 'brush comb hairbrush', true)],
+    },
+  ),
+  implies(96, 'teeth', [verb('brush', { subject: 'PERSON', object: 'tooth teeth' })], {
+    elements: [certain('toothbrush and toothpaste', 'props', 'toothbrush toothpaste', true)],
+    tasks: [task('Water, spit cup and a portion of paste for every take.')],
+  }),
+  implies(24, 'which-bath', [noun('bath', { near: 'sit sits lie lies lying soak soaks', notNear: 'bird mat' })], {
+    questions: [question('bath-seen', 'What is seen of the person in the bath?', 'clothed dressed empty')],
+  }),
+];

@@ -1,0 +1,124 @@
+import { noun, phrase, verb } from './cue.js';
+import { caution, certain, type Implication, implies, likely, task } from './implication.js';
+
+/** Rows 15 to 18: guns and blades. */
+export const weapons: readonly Implication[] = [
+  implies(
+    15,
+    'gun',
+    [
+      noun('WEAPON musket luger derringer', {
+        modifier: true,
+        notNear: 'glue nail staple hair water radar',
+        notNext: 'metal fire dog',
+      }),
+    ],
+    {
+      tasks: [
+        task(
+          'A gun in any form is a weapon: solid replica, one keeper, a box with a lock, a notice to the police, a line on the call sheet.',
+          'certain',
+        ),
+      ],
+    },
+  ),
+  implies(
+    16,
+    'shot',
+    [
+      verb('shoot', {
+        subject: 'PERSON',
+        object: 'PERSON dog horse deer rabbit bird himself herself lock tyre can bottle target NONE',
+        notObject:
+          'look glance smile film scene photo picture video movie footage hoop basket pool commercial documentary',
+        notNext: 'up out to past down hoops back',
+        notNear: 'camera film lens look glance eyebrow hand arm tripod ball goal pool photographs',
+      }),
+      verb('fire', {
+        subject: 'PERSON gun rifle pistol WEAPON',
+        object: 'WEAPON shot round bullet NONE arrow flare cannon',
+        notObject: 'question email clay pot up starter',
+        notNext: 'up him her',
+        notNear: 'email question questions kiln pots engine boiler employee job',
+      }),
+      noun('gunshot gunshots gunfire'),
+      phrase('shot rings out|shots ring out|a shot rings|pulls the trigger|squeezes the trigger|opens fire'),
+    ],
+    {
+      elements: [
+        certain(
+          'replica gun',
+          'props',
+          'WEAPON bow crossbow catapult cannon flare weapon starter-pistol slingshot gunshot gunshots gunfire shot',
+          true,
+        ),
+        likely('gunshot', 'sound', 'shot gunshot gunfire gunshots shots bang', false),
+      ],
+      tasks: [
+        task(
+          'No blanks: add the sound and the flash later; keep the line of the muzzle clear of people; rehearse the reaction.',
+          'certain',
+        ),
+      ],
+    },
+  ),
+  implies(
+    17,
+    'blade',
+    [
+      noun('BLADE', {
+        notObject: 'hook',
+        notNear: 'grass shoulder propeller fan wiper ice hedge coat',
+        notNext: 'of',
+      }),
+    ],
+    {
+      tasks: [
+        task(
+          'Blade: a blunted or soft copy for the shot, the sharp one only for a close shot; one person keeps them. Who cuts, and near whom?',
+        ),
+      ],
+    },
+  ),
+  implies(
+    17,
+    'cutting',
+    [
+      verb('slice chop carve fillet dice', {
+        subject: 'PERSON',
+        notNear: 'air water hand axe',
+        object:
+          'FOODS wood onion onions vegetable vegetables cabbage loaf ham turkey tomato potato potatoes herbs parsley garlic roast lemon',
+      }),
+      verb('cut', {
+        subject: 'PERSON',
+        object: 'FOODS rope string tape cord loaf ribbon onion tomato',
+        notNear: 'scissors',
+      }),
+    ],
+    {
+      elements: [likely('knife', 'props', 'BLADE', true)],
+      tasks: [caution('A real blade in hand: blunt it where the shot allows, and keep children away.')],
+    },
+  ),
+  implies(
+    18,
+    'stabbing',
+    [
+      verb('stab knife', {
+        subject: 'PERSON',
+        notObject: 'finger button food air key egg sausage steak cigarette potato fork screen',
+        notNear: 'fork button',
+      }),
+      verb('slit slash', { subject: 'PERSON', object: 'throat PERSON wrist face arm' }),
+    ],
+    {
+      elements: [
+        certain('soft knife', 'props', '', true),
+        certain('stage blood', 'makeup', 'blood', true),
+        likely('clean double of the costume', 'costumes', 'costume-double', false),
+      ],
+      tasks: [caution('Staged outdoors, passers-by may take it for real: tell the police and put up signs.')],
+    },
+  ),
+];

@@ -1,0 +1,151 @@
+import { heading, noun, phrase, state, verb } from './cue.js';
+import { caution, type Implication, implies, likely, question, task } from './implication.js';
+
+const rainfall = 'rain downpour rainstorm drizzle cloudburst monsoon thunderstorm';
+
+/** Rows 4 to 8, 55 to 58 and 72: weather, night, low sun, moving light, breath. */
+export const weatherAndLight: readonly Implication[] = [
+  implies(
+    4,
+    'rain-outside',
+    [
+      verb('rain drizzle', { setting: 'EXT', notSubject: 'PERSON blow blows' }),
+      noun(rainfall, { setting: 'EXT', notPrev: 'since after before of', notNear: 'window radio forecast smell' }),
+      noun('storm', { setting: 'EXT', notNear: 'lantern cellar drain door porch shelter' }),
+      verb('pour', { subject: 'it sky heavens', setting: 'EXT' }),
+    ],
+    {
+      tasks: [
+        task(
+          'Is rain needed in the picture? Light rain hardly shows; hose or rain bar, water point and a wet-down of the ground do.',
+        ),
+        task('Covers for camera and sound, dry clothes, umbrellas for everyone behind the camera.'),
+      ],
+      questions: [question('rain-or-cover', 'Must it rain in the picture, or may it be dry on the day?', '')],
+    },
+  ),
+  implies(
+    5,
+    'rain-heard',
+    [
+      verb('rain drizzle', { setting: 'INT', notSubject: 'PERSON' }),
+      noun(`${rainfall} thunder`, { setting: 'INT', notNear: 'coat' }),
+      noun('storm', { setting: 'INT', notNear: 'lantern cellar drain' }),
+    ],
+    {
+      elements: [likely('rain at the window', 'sound', `${rainfall} thunder`, false)],
+      tasks: [
+        task(
+          'Heard or seen through glass only: record or lay in the sound; a hose on the pane does the rest. No rain rig.',
+        ),
+      ],
+    },
+  ),
+  implies(
+    6,
+    'snow',
+    [
+      verb('snow', { notSubject: 'PERSON' }),
+      noun('snow snowflakes snowstorm blizzard snowdrift', { notNear: 'television globe tv screen' }),
+      state('snow-covered snowy'),
+    ],
+    {
+      elements: [likely('snow material', 'effects', 'snow snowflakes snowstorm blizzard snowdrift', false)],
+      tasks: [
+        task(
+          'Real snow, material, or added later? Flakes on coats for each take; they melt indoors; clear everything away after.',
+        ),
+        caution('Snow and its substitutes are slippery, and leftovers pollute.'),
+      ],
+    },
+  ),
+  implies(
+    7,
+    'wind',
+    [
+      noun('wind gale gust gusts breeze', { notPrev: 'second', notNear: 'instrument chimes farm' }),
+      verb('billow', { notSubject: 'smoke' }),
+      phrase('blow in the wind|blow away|blow off|blow across'),
+      state('windswept windblown wind-blown'),
+    ],
+    {
+      elements: [likely('fan', 'gear', 'fan leaf-blower', false)],
+      tasks: [task('A fan ruins the sound: plan to replace it. Pin papers and hair; candles will go out.')],
+    },
+  ),
+  implies(
+    8,
+    'fog',
+    [
+      noun('fog mist haze', {
+        notNext: 'of',
+        notNear: 'perfume spray war sleep memory brain mind red eyes drink pain',
+        notPrev: 'red',
+      }),
+      phrase('dry ice|ground fog|wreathed in mist'),
+      state('foggy misty hazy', {
+        object: 'street moor hill morning field harbour river night road wood woods air valley quay',
+      }),
+    ],
+    {
+      elements: [likely('fog machine and fluid', 'gear', 'fog-machine hazer', false)],
+      tasks: [
+        task('Fog needs still air; arrange the fire alarm with the owner and tell the neighbours.'),
+        caution('Warn everyone beforehand; ask about asthma.'),
+      ],
+    },
+  ),
+  implies(55, 'night-outside', [heading('EXT', 'night')], {
+    tasks: [
+      task(
+        'Night outside: lamps and their power (generator or batteries), cable, torches, a warm room, late transport, neighbours told.',
+      ),
+      task('Would dusk do instead of night? It may save the lamps.', 'ask'),
+    ],
+  }),
+  implies(56, 'low-sun', [heading('EXT', 'dawn dusk')], {
+    tasks: [
+      task(
+        'The light lasts about half an hour: rehearse beforehand, one place only, have a second evening or morning in hand.',
+      ),
+      caution('Two such scenes do not fit into one day.'),
+    ],
+    source: 'common practice; length of twilight: US Naval Observatory definitions',
+  }),
+  implies(57, 'night-inside', [heading('INT', 'night')], {
+    tasks: [task('If shot by day: blackout cloth and tape on every window in frame; keep air coming in.', 'ask')],
+  }),
+  implies(
+    58,
+    'moving-light',
+    [
+      noun('headlights headlamps searchlight', { notNear: 'bonnet switch' }),
+      noun('lightning', { notNext: 'rod fast', notNear: 'like' }),
+      phrase('torch beam ~ window|lights sweep|light sweeps|beams sweep'),
+    ],
+    {
+      elements: [likely('moving lamp with an operator', 'gear', 'lamp-operator', false)],
+      tasks: [task('Light on cue: one person moves or flashes the lamp; agree the cue word.')],
+    },
+  ),
+  implies(58, 'lightning-notice', [noun('lightning', { notNext: 'rod' })], {
+    tasks: [caution('Flashes can start a seizure: warn cast and crew.')],
+  }),
+  implies(
+    72,
+    'breath-or-steam',
+    [
+      verb('cloud steam fog mist plume smoke', { subject: 'breath' }),
+      phrase('see ~ breath|breath hangs|breath visible|breath in the cold'),
+      noun('steam', { notNear: 'engine iron locomotive train room' }),
+      verb('steam', { subject: 'tea coffee soup kettle cup mug bowl pan bath plate food', notObject: 'PERSON' }),
+      state('steaming', { object: 'tea coffee soup kettle cup mug bowl pan bath plate food mugs cups' }),
+    ],
+    {
+      tasks: [task('Steam or breath must be seen: hot liquid renewed each take, or a cold set; back light shows it.')],
+    },
+  ),
+  implies(92, 'dust-in-light', [phrase('dust motes|dust hangs|dust dances|shafts of light|beam of light')], {
+    tasks: [task('A beam shows only in haze or dust: a little haze, and mind the alarm.', 'ask')],
+  }),
+];
