@@ -18,8 +18,8 @@ export const renderMessages = {
     'warning',
     'A scene too full for its sheet',
     ({ scene, lines }) => ({
-      reason: `Expected the sheet of scene ${scene} to fit one page, found ${lines} lines too many even when folded: they are left off and the sheet says so.`,
-      hint: 'Split the scene in two with a heading of its own for the second half; the packs, indexes and breakdown.json hold everything.',
+      reason: `Expected the sheet of scene ${scene} to fit one page, found ${lines} lines too many even when folded: they stand at the end under “Left over”.`,
+      hint: 'Split the scene in two with a heading of its own for the second half; then each half has a sheet of its own.',
     }),
   ),
 } as const satisfies MessageTable;

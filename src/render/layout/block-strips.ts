@@ -1,7 +1,7 @@
 import type { Block, EntriesBlock, FrameBlock, HeadingBlock, ParagraphBlock, SectionBlock } from './blocks.js';
 import { tick } from './inline.js';
 import { sizes, weights, writingLine } from './measures.js';
-import type { Item } from './page-tree.js';
+import { type Item, lowerItem } from './page-tree.js';
 import { heightOf, keepTogether, lineStrips, type Strip, strip, whiteStrip, withItems } from './strips.js';
 import { marginBar, setTable } from './table-strips.js';
 import type { Typesetter } from './typesetter.js';
@@ -116,7 +116,9 @@ function layBeside(content: readonly Strip[], lines: readonly (readonly Item[])[
   const strips = missing > 0 ? [...content, strip({ height: missing })] : [...content];
   const first = strips[0];
   if (!first) return [];
-  const beside = lines.reduce((one, items, i) => withItems(one, items, i * height), first);
+  // The label comes first, so that a reader of the file hears it before what it names.
+  const labels = lines.flatMap((items, i) => items.map((item) => lowerItem(item, i * height)));
+  const beside = { ...first, items: [...labels, ...first.items] };
   return strips
     .map((one, i) => (i === 0 ? beside : one))
     .map((one, i) => (i < lines.length - 1 ? { ...one, keep: true } : one));

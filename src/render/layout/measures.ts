@@ -1,3 +1,5 @@
+import { papers } from '../../trade/page-measures.js';
+
 /** Points in so many millimetres. */
 export function mm(length: number): number {
   return (length * 72) / 25.4;
@@ -5,12 +7,6 @@ export function mm(length: number): number {
 
 export type Paper = 'letter' | 'a4';
 export type Orientation = 'portrait' | 'landscape';
-
-/** Paper sizes in points. ISO 216: A4 is 210 × 297 mm. ANSI/ASME Y14.1: Letter (A) is 8.5 × 11 in. */
-const papers: Record<Paper, { readonly width: number; readonly height: number }> = {
-  letter: { width: 612, height: 792 },
-  a4: { width: mm(210), height: mm(297) },
-};
 
 /** White on the binding side (left) and elsewhere: punched holes and printers' edges (common practice). */
 export const margins = { binding: mm(20), edge: mm(12) } as const;

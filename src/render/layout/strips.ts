@@ -1,4 +1,4 @@
-import { type Item, lowerItem } from './page-tree.js';
+import type { Item } from './page-tree.js';
 import type { SetLine } from './wrap.js';
 
 /** A horizontal slice of a document that no page end may cut. `x` of its items is final, `y` counts from its top. */
@@ -46,10 +46,9 @@ export function keepTogether(strips: readonly Strip[], last = false): Strip[] {
   return strips.map((one, i) => ({ ...one, keep: i < strips.length - 1 ? true : last || one.keep }));
 }
 
-/** Adds items to a strip, `down` points below its top. */
-export function withItems(one: Strip, items: readonly Item[], down = 0): Strip {
-  const lowered = down === 0 ? items : items.map((item) => lowerItem(item, down));
-  return { ...one, items: [...one.items, ...lowered] };
+/** Adds items to a strip. */
+export function withItems(one: Strip, items: readonly Item[]): Strip {
+  return { ...one, items: [...one.items, ...items] };
 }
 
 /** Height of all strips in points. */

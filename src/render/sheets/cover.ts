@@ -4,7 +4,7 @@ import { categories } from '../../trade/categories.js';
 import type { Block } from '../layout/blocks.js';
 import { blank, bold, danger, type Inline, tick } from '../layout/inline.js';
 import { labelOf, type SheetContext } from './sheet-context.js';
-import { countWords, pageWords, timeWords } from './sheet-words.js';
+import { countWords, pageWords, rangeWords } from './sheet-words.js';
 
 /** The first page: what this is, how long it is in both measures, what is in it, what is open, how to read it. */
 export function writeCover(context: SheetContext): Block[] {
@@ -46,7 +46,10 @@ function lengthEntries(breakdown: Breakdown): Inline[] {
       bold(countWords(breakdown.scenes.length, 'scene')),
       `; their lengths add up to ${pageWords(eighths)}, the script is ${countWords(pages, 'page')} long`,
     ],
-    [bold('On screen, from what happens: '), timeWords(screenTime, true)],
+    [
+      bold('On screen, from what happens: '),
+      `${formatDuration(screenTime.seconds)} (${rangeWords(screenTime)})${screenTime.noted ? ', some scenes set by the writer' : ''}`,
+    ],
     [bold('On screen, by the page rule: '), `${formatDuration(screenTime.pageRule)}, a minute a page`],
     'A page a minute holds roughly over many films and poorly for any single one: so says a study of 761 films made (2020). Read the scenes aloud with a stopwatch before you trust either figure.',
   ];

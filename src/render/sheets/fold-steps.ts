@@ -21,26 +21,30 @@ export type SectionName = (typeof sectionOrder)[number];
 export interface FoldStep {
   readonly section: SectionName;
   readonly fold: number;
-  /** What the sheet says was folded; null when nothing is lost but white. */
+  /** What the sheet says was folded; null when the section only runs on in one paragraph. */
   readonly says: string | null;
 }
 
 /**
- * Steps in the order in which they are taken, after the lines to write on are gone (common practice: what a department
- * can look up elsewhere goes first; who, what, in which state and what is dangerous never goes).
+ * Steps in the order in which they are taken, after the lines to write on are gone (common practice: what can be looked
+ * up elsewhere goes first; who, what, in which state and what is dangerous never goes).
  */
 export const foldSteps: readonly FoldStep[] = [
   { section: 'tasks', fold: 1, says: 'doubtful tasks' },
-  { section: 'place', fold: 1, says: 'dressing' },
+  { section: 'place', fold: 1, says: 'the place' },
   { section: 'sound', fold: 1, says: 'sound' },
   { section: 'tasks', fold: 2, says: 'tasks' },
-  { section: 'questions', fold: 1, says: 'questions' },
+  { section: 'danger', fold: 1, says: 'what to read about each danger' },
+  { section: 'questions', fold: 1, says: 'some questions' },
   { section: 'notes', fold: 1, says: null },
   { section: 'on-body', fold: 1, says: null },
   { section: 'questions', fold: 2, says: 'questions' },
-  { section: 'in-hand', fold: 1, says: null },
   { section: 'continuity', fold: 1, says: 'what must match' },
-  { section: 'danger', fold: 1, says: 'what to read about each danger' },
-  { section: 'people', fold: 1, says: 'costumes' },
-  { section: 'danger', fold: 2, says: 'precautions beyond their first sentence' },
+  { section: 'in-hand', fold: 1, says: null },
+  { section: 'people', fold: 1, says: 'what people wear' },
+  { section: 'danger', fold: 2, says: 'parts of the precautions' },
+  { section: 'notes', fold: 2, says: 'notes' },
+  { section: 'effects', fold: 1, says: 'effects' },
+  { section: 'on-body', fold: 2, says: 'costume and make-up' },
+  { section: 'danger', fold: 3, says: 'the precautions' },
 ];

@@ -10,12 +10,14 @@ import { footOf, missingOf, openType, paint } from '../pdf/render-document.js';
 import type { Rendered, RenderInput } from '../types.js';
 import { writeCautions } from './cautions.js';
 import { writeCover } from './cover.js';
+import { writeLeftOver } from './left-over.js';
 import { writeSceneList } from './scene-list.js';
 import { type SceneSheet, setSceneSheet } from './scene-sheet.js';
 import { createContext, labelOf, type SheetContext } from './sheet-context.js';
 
 /**
- * Renders `sheets.pdf`: the cover, the list of scenes, one page for each scene, and the pages of cautions. A scene too
+ * Renders `sheets.pdf`: the cover, the list of scenes, one page for each scene, what full
+ * sheets had to leave over, and the pages of cautions. A scene too
  * full for one page even when folded gets a message.
  */
 export async function renderSheets(input: RenderInput): Promise<Rendered> {
@@ -26,10 +28,12 @@ export async function renderSheets(input: RenderInput): Promise<Rendered> {
   const part = (blocks: readonly Block[], orientation: Orientation = 'portrait'): SetPart[] =>
     blocks.length === 0 ? [] : [setPart(blocks, areaOf(breakdown.paper, orientation), type)];
   const sheets = breakdown.scenes.map((scene) => ({ scene, sheet: setSceneSheet(scene, context, area, type) }));
+  const leftOver = sheets.map(({ scene, sheet }) => ({ scene, names: sheet.leftOver }));
   const parts = [
     ...part(writeCover(context)),
     ...part(writeSceneList(context), 'landscape'),
     ...sheets.map(({ sheet }) => ({ area, strips: sheet.strips })),
+    ...part(writeLeftOver(leftOver, context)),
     ...part(writeCautions(context)),
   ];
   const name = 'Scene sheets';

@@ -51,8 +51,13 @@ function lightWords(scene: BreakdownScene): string {
   return scene.light ?? written;
 }
 
+/** How many names a row lists before it counts. */
+const mostPeople = 9;
+
 function peopleWords(scene: BreakdownScene): string {
   const cast = scene.cast.map((person) => (person.presence === 'heard' ? `${person.name} (heard)` : person.name));
   const extras = scene.extras.map((extra) => (extra.count === null ? extra.name : `${extra.count} ${extra.name}`));
-  return [...cast, ...extras].join(', ');
+  const all = [...cast, ...extras];
+  const more = all.length - mostPeople;
+  return more > 1 ? `${all.slice(0, mostPeople).join(', ')} and ${more} more` : all.join(', ');
 }

@@ -1,6 +1,6 @@
 import { formatDuration } from '../../base/duration.js';
 import { type Eighths, formatEighths } from '../../base/eighths.js';
-import type { BreakdownScene, StoryDay } from '../../breakdown/types.js';
+import type { BreakdownScene, ScreenTime, StoryDay } from '../../breakdown/types.js';
 import type { Light, Setting } from '../../script/types.js';
 
 const settings: Record<Setting, string> = { INT: 'Inside', EXT: 'Outside', 'INT/EXT': 'Inside and outside' };
@@ -56,14 +56,23 @@ export function dayWords(day: StoryDay): string {
   return `${day.series === 'F' ? 'flashback day' : 'story day'} ${day.label}${day.sure ? '' : ' ?'}`;
 }
 
-/** `0:50 (0:40 to 1:05)`; a time that the writer set is said to be so. */
-export function timeWords(time: { seconds: number; low: number; high: number; noted: boolean }, total = false): string {
-  const range = `${formatDuration(time.seconds)} (${formatDuration(time.low)} to ${formatDuration(time.high)})`;
-  if (!time.noted) return range;
-  return total ? `${range}, some set by the writer` : `${formatDuration(time.seconds)}, set by the writer`;
+/** `0:50 on screen (0:40 to 1:05)`; a time that the writer set is said to be so. */
+export function timeWords(time: ScreenTime): string {
+  if (time.noted) return `${formatDuration(time.seconds)} on screen (set by the writer)`;
+  return `${formatDuration(time.seconds)} on screen (${rangeWords(time)})`;
+}
+
+/** `0:40 to 1:05`. */
+export function rangeWords(time: ScreenTime): string {
+  return `${formatDuration(time.low)} to ${formatDuration(time.high)}`;
 }
 
 /** `1 scene`, `3 scenes`. */
 export function countWords(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;
+}
+
+/** What stands in a section's place when it is folded to a count: `4 things: see “Left over” at the end`. */
+export function foldedWords(count: number, one: string): string {
+  return `${countWords(count, one)}: see “Left over” at the end`;
 }

@@ -1,6 +1,7 @@
 import type { Link } from '../../../breakdown/types.js';
 import { bold, type Inline } from '../../layout/inline.js';
 import type { Section, SheetContext } from '../sheet-context.js';
+import { foldedWords } from '../sheet-words.js';
 
 /** What must match the scenes before, and what later scenes must match. */
 export const writeContinuity: Section = (scene, context, fold) => {
@@ -13,6 +14,6 @@ export const writeContinuity: Section = (scene, context, fold) => {
 
 function linkWords(way: string, link: Link, context: SheetContext, fold: number): Inline {
   const label = context.labels.get(link.scene) ?? link.scene;
-  const what = fold > 0 ? `${link.what.length} things, see the packs` : link.what.join('; ');
+  const what = fold > 0 ? foldedWords(link.what.length, 'thing') : link.what.join('; ');
   return [bold(`${way} scene ${label}: `), what];
 }

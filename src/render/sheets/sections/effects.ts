@@ -1,14 +1,15 @@
 import type { CategoryName } from '../../../trade/categories.js';
 import { categoryOf } from '../../../trade/categories.js';
-import { bold, type Inline, inlineRuns } from '../../layout/inline.js';
+import { type Inline, inlineRuns } from '../../layout/inline.js';
 import { stateWords } from '../../layout/known-words.js';
 import type { Section } from '../sheet-context.js';
+import { foldedWords } from '../sheet-words.js';
 import { elementName, elementsIn } from './element-words.js';
 
 const made: readonly CategoryName[] = ['stunts', 'effects', 'visual-effects', 'gear'];
 
-/** Effects, stunts, weather and special gear, each kind in words. */
-export const writeEffects: Section = (scene, context) => {
+/** Effects, stunts, weather and special gear, each kind in words; folded, a count. */
+export const writeEffects: Section = (scene, context, fold) => {
   const entries = made.flatMap((category): Inline[] => {
     const elements = elementsIn(scene, [category]);
     if (elements.length === 0) return [];
@@ -18,7 +19,7 @@ export const writeEffects: Section = (scene, context) => {
     });
     return [[`${categoryOf(category).label}: `, ...names]];
   });
-  return entries.length === 0
-    ? []
-    : [{ kind: 'section', label: bold('Effects'), blocks: [{ kind: 'entries', entries }] }];
+  if (entries.length === 0) return [];
+  const shown = fold > 0 ? [foldedWords(elementsIn(scene, made).length, 'thing')] : entries;
+  return [{ kind: 'section', label: 'Effects', blocks: [{ kind: 'entries', entries: shown }] }];
 };

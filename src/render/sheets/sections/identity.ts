@@ -31,7 +31,7 @@ export function sceneTitle(scene: BreakdownScene, context: SheetContext): string
 function measureWords(scene: BreakdownScene): string {
   const measures = [
     pageWords(scene.eighths),
-    `${timeWords(scene.screenTime)} on screen`,
+    timeWords(scene.screenTime),
     `${formatDuration(scene.screenTime.pageRule)} by the page rule`,
     dayWords(scene.storyDay),
     `script page ${scene.page}`,

@@ -2,11 +2,13 @@ import type { BreakdownScene, Garment } from '../../../breakdown/types.js';
 import { bold, type Inline } from '../../layout/inline.js';
 import { stateWords } from '../../layout/known-words.js';
 import type { Section, SheetContext } from '../sheet-context.js';
+import { foldedWords } from '../sheet-words.js';
 import { elementName, elementsIn } from './element-words.js';
 
-/** What happens to clothes, hair and skin inside the scene; folded, in running text. */
+/** What happens to clothes, hair and skin inside the scene; folded, in running text, then a count. */
 export const writeOnBody: Section = (scene, context, fold) => {
-  const entries = [...garmentActions(scene), ...otherEntries(scene, context)];
+  const all = [...garmentActions(scene), ...otherEntries(scene, context)];
+  const entries: Entry[] = fold > 1 && all.length > 0 ? [[foldedWords(all.length, 'thing')]] : all;
   if (entries.length === 0) return [];
   const blocks =
     fold > 0

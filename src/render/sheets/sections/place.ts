@@ -1,7 +1,7 @@
 import type { SceneElement } from '../../../breakdown/types.js';
 import type { Inline } from '../../layout/inline.js';
 import type { Section, SheetContext } from '../sheet-context.js';
-import { countWords } from '../sheet-words.js';
+import { foldedWords } from '../sheet-words.js';
 import { categoriesOf, elementsIn, elementWords } from './element-words.js';
 
 const thePlace = categoriesOf('the place');
@@ -10,10 +10,7 @@ const thePlace = categoriesOf('the place');
 export const writePlace: Section = (scene, context, fold) => {
   const elements = elementsIn(scene, thePlace);
   if (elements.length === 0) return [];
-  const entries =
-    fold > 0
-      ? [`${countWords(elements.length, 'thing')}: see this place in the indexes`]
-      : placeEntries(elements, context);
+  const entries = fold > 0 ? [foldedWords(elements.length, 'thing')] : placeEntries(elements, context);
   return [{ kind: 'section', label: 'The place', blocks: [{ kind: 'entries', entries }] }];
 };
 

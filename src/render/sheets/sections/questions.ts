@@ -1,7 +1,7 @@
 import type { Question } from '../../../breakdown/types.js';
 import { type Inline, tick } from '../../layout/inline.js';
 import type { Section } from '../sheet-context.js';
-import { countWords } from '../sheet-words.js';
+import { foldedWords } from '../sheet-words.js';
 
 const shown = 3;
 
@@ -10,8 +10,7 @@ export const writeQuestions: Section = (scene, _context, fold) => {
   if (scene.questions.length === 0) return [];
   const some = scene.questions.slice(0, fold === 0 ? undefined : fold === 1 ? shown : 0);
   const left = scene.questions.length - some.length;
-  const rest: Inline[] =
-    left > 0 ? [`${countWords(left, some.length > 0 ? 'more question' : 'question')}: see the questions`] : [];
+  const rest: Inline[] = left > 0 ? [foldedWords(left, some.length > 0 ? 'more question' : 'question')] : [];
   return [
     {
       kind: 'section',

@@ -2,7 +2,7 @@ import type { SceneTask } from '../../../breakdown/types.js';
 import type { Strength } from '../../../find/types.js';
 import { bold, type Inline, italic, tick } from '../../layout/inline.js';
 import type { Section } from '../sheet-context.js';
-import { countWords } from '../sheet-words.js';
+import { foldedWords } from '../sheet-words.js';
 
 const strengths: readonly Strength[] = ['certain', 'likely', 'ask'];
 
@@ -22,5 +22,5 @@ function strengthEntries(tasks: readonly SceneTask[], strength: Strength, fold: 
 }
 
 function folded(tasks: readonly SceneTask[]): Inline {
-  return `${countWords(tasks.length, 'more task')} implied: see breakdown.json`;
+  return foldedWords(tasks.length, 'task');
 }
