@@ -82,7 +82,7 @@ class PageBreaker {
     const block = unit[split.rest.block] as TypesetBlock;
     if (!split.more) return;
     this.used += 1;
-    const line: Row = { paragraph: more, from: 0, to: more.tokens.length, block: split.rest.block, index: -1 };
+    const line: Row = { paragraph: more, from: 0, to: more.tokens.starts.length, block: split.rest.block, index: -1 };
     this.pages.at(-1)?.push({ row: this.used, line, block });
   }
 

@@ -73,5 +73,5 @@ function cutAfter(unit: Unit, rows: readonly (Row | null)[], at: number, row: Ro
 /** A parenthetical alone is no speech to go on with. */
 function hasSpokenOrSeen(unit: Unit, rest: Position): boolean {
   const left = (unit[rest.block] as TypesetBlock).paragraphs.slice(rest.paragraph);
-  return left.some(({ kind, tokens }) => kind !== 'parenthetical' && tokens.length > 0);
+  return left.some(({ kind, tokens }) => kind !== 'parenthetical' && tokens.starts.length > 0);
 }

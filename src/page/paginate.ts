@@ -50,6 +50,6 @@ function findStartPages(pages: readonly Page[], scenes: number): number[] {
 
 function reportCutWords(blocks: readonly TypesetBlock[]): Diagnostic[] {
   return blocks.flatMap(({ paragraphs, at }) =>
-    paragraphs.flatMap(({ cut }) => (cut === null ? [] : [sayPage('page-word-cut', { word: cut }, at)])),
+    paragraphs.flatMap(({ tokens: { cut } }) => (cut === null ? [] : [sayPage('page-word-cut', { word: cut }, at)])),
   );
 }

@@ -67,25 +67,27 @@ function continueCue(cue: string): Paragraph {
 /** The place after token `token - 1` of a row, or null when the unit's block ends there. */
 export function positionAfter(unit: Unit, row: Row, token: number): Position | null {
   const block = unit[row.block] as TypesetBlock;
-  if (token < row.paragraph.tokens.length) return { block: row.block, paragraph: row.index, token };
+  if (token < row.paragraph.tokens.starts.length) return { block: row.block, paragraph: row.index, token };
   const next = row.index + 1;
   return next < block.paragraphs.length ? { block: row.block, paragraph: next, token: 0 } : null;
 }
 
 /** Whether a sentence ends with this token of a row. */
 export function isSentenceEnd(unit: Unit, row: Row, token: number): boolean {
-  const { tokens, text } = row.paragraph;
-  const word = wordEndingAt(row.paragraph, token);
-  const next = tokens[token + 1];
-  if (next) return endsSentence(word, text.slice(next.start, next.end));
+  const { paragraph } = row;
+  const word = wordEndingAt(paragraph, token);
+  if (token + 1 < paragraph.tokens.starts.length) return endsSentence(word, tokenText(paragraph, token + 1));
   const following = (unit[row.block] as TypesetBlock).paragraphs[row.index + 1];
-  const first = following?.tokens[0];
-  return endsSentence(word, following && first ? following.text.slice(first.start, first.end) : null);
+  return endsSentence(word, following && following.tokens.starts.length > 0 ? tokenText(following, 0) : null);
+}
+
+function tokenText({ tokens, text }: Paragraph, token: number): string {
+  return text.slice(tokens.starts[token], tokens.ends[token]);
 }
 
 /** A word may be several tokens: its pieces touch. */
 function wordEndingAt({ tokens, text }: Paragraph, token: number): string {
   let first = token;
-  while (first > 0 && tokens[first]?.gap === 0) first -= 1;
-  return text.slice(tokens[first]?.start ?? 0, tokens[token]?.end ?? 0);
+  while (first > 0 && tokens.gaps[first] === 0) first -= 1;
+  return text.slice(tokens.starts[first], tokens.ends[token]);
 }

@@ -2,7 +2,7 @@ import type { Range } from '../base/text-range.js';
 import type { Block, Heading, Line, Scene, Script, Span, Speech } from '../script/types.js';
 import { type MeasureName, pageMeasures } from '../trade/page-measures.js';
 import type { PageLineKind } from './types.js';
-import { type Token, tokenize, type WrappedLine, wrapTokens } from './wrap.js';
+import { type Tokens, tokenize, type WrappedLine, wrapTokens } from './wrap.js';
 
 /** One source line, ready to be filled into lines of the page. */
 export interface Paragraph {
@@ -10,11 +10,9 @@ export interface Paragraph {
   readonly measure: MeasureName;
   readonly text: string;
   readonly spans: readonly Span[];
-  readonly tokens: readonly Token[];
+  readonly tokens: Tokens;
   /** The lines it takes when nothing parts it. */
   readonly wrapped: readonly WrappedLine[];
-  /** A word wider than its line, or null. */
-  readonly cut: string | null;
 }
 
 /** A block of the script, measured. */
@@ -101,8 +99,8 @@ export function setText(
   spans: readonly Span[] = [],
 ): Paragraph {
   const { width } = pageMeasures[measure];
-  const { list, cut } = tokenize(text, width);
-  return { kind, measure, text, spans, tokens: list, wrapped: wrapTokens(list, 0, width), cut };
+  const tokens = tokenize(text, width);
+  return { kind, measure, text, spans, tokens, wrapped: wrapTokens(tokens, 0, width) };
 }
 
 function finish(

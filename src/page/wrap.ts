@@ -1,17 +1,16 @@
-import { measureText, splitGraphemes } from './text-width.js';
+import { isOneCellEach, measureText, splitGraphemes } from './text-width.js';
 
-/** A stretch of text that no line end may part, at most one line wide. */
-export interface Token {
-  readonly start: number;
-  readonly end: number;
-  /** Cells. */
-  readonly width: number;
-  /** Cells of white space before it; 0 when it touches the token before. */
-  readonly gap: number;
-}
-
+/**
+ * Stretches of text that no line end may part, each at most one line wide. Kept as columns, one entry a token,
+ * because a script has many thousands of them.
+ */
 export interface Tokens {
-  readonly list: readonly Token[];
+  readonly starts: readonly number[];
+  readonly ends: readonly number[];
+  /** Cells. */
+  readonly widths: readonly number[];
+  /** Cells of white space before each; 0 when it touches the token before. */
+  readonly gaps: readonly number[];
   /** A word that had to be cut because no line can hold it, or null. */
   readonly cut: string | null;
 }
@@ -26,51 +25,91 @@ export interface WrappedLine {
 const words = /[^ \t\n\r\f\v\u1680\u2000-\u2006\u2008-\u200a\u2028\u2029\u205f\u3000]+/g;
 const ideograph = /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}]/u;
 
+class TokenBuilder implements Tokens {
+  readonly starts: number[] = [];
+  readonly ends: number[] = [];
+  readonly widths: number[] = [];
+  readonly gaps: number[] = [];
+  cut: string | null = null;
+
+  push(start: number, end: number, width: number, gap: number): void {
+    this.starts.push(start);
+    this.ends.push(end);
+    this.widths.push(width);
+    this.gaps.push(gap);
+  }
+}
+
 /** Takes text apart at white space and between ideographs; cuts what is wider than a line. Never hyphenates. */
 export function tokenize(text: string, width: number): Tokens {
-  const list: Token[] = [];
-  let cut: string | null = null;
+  const tokens = new TokenBuilder();
+  if (isOneCellEach(text)) tokenizeSimple(tokens, text, width);
+  else tokenizeAny(tokens, text, width);
+  return tokens;
+}
+
+/** Text in which every character is one cell wide and the only white space is the space. */
+function tokenizeSimple(tokens: TokenBuilder, text: string, width: number): void {
+  let end = 0;
+  for (let at = 0; at < text.length; ) {
+    if (text.charCodeAt(at) === 0x20) {
+      at += 1;
+      continue;
+    }
+    const gap = tokens.starts.length === 0 ? 0 : at - end;
+    const space = text.indexOf(' ', at);
+    end = space < 0 ? text.length : space;
+    if (end - at > width) tokens.cut ??= text.slice(at, end);
+    for (let start = at; start < end; start += width) {
+      const stop = Math.min(end, start + width);
+      tokens.push(start, stop, stop - start, start === at ? gap : 0);
+    }
+    at = end;
+  }
+}
+
+function tokenizeAny(tokens: TokenBuilder, text: string, width: number): void {
   let last = 0;
   for (const match of text.matchAll(words)) {
     const word = match[0];
     const start = match.index;
-    const gap = list.length === 0 ? 0 : Math.max(1, measureText(text.slice(last, start)));
+    const gap = tokens.starts.length === 0 ? 0 : Math.max(1, measureText(text.slice(last, start)));
     last = start + word.length;
     const cells = measureText(word);
-    if (cells <= width && !ideograph.test(word)) {
-      list.push({ start, end: last, width: cells, gap });
-      continue;
+    if (ideograph.test(word)) {
+      pushPieces(tokens, word, start, gap, width);
+    } else if (cells > width) {
+      tokens.cut ??= word;
+      pushPieces(tokens, word, start, gap, width);
+    } else {
+      tokens.push(start, last, cells, gap);
     }
-    if (cells > width && !ideograph.test(word)) cut ??= word;
-    pushPieces(list, word, start, gap, width);
   }
-  return { list, cut };
 }
 
 /** Adds the pieces of a word that may be parted: at each ideograph, else where the line is full. */
-function pushPieces(list: Token[], word: string, start: number, gap: number, width: number): void {
-  let piece = { start, end: start, width: 0, gap };
+function pushPieces(tokens: TokenBuilder, word: string, start: number, gap: number, width: number): void {
+  let [from, to, cells, before] = [start, start, 0, gap];
   let free = false;
   for (const grapheme of splitGraphemes(word)) {
-    const cells = measureText(grapheme);
+    const wide = measureText(grapheme);
     const breakable = ideograph.test(grapheme);
-    const end = piece.end + grapheme.length;
-    if (piece.width > 0 && (piece.width + cells > width || breakable || free)) {
-      list.push(piece);
-      piece = { start: piece.end, end, width: cells, gap: 0 };
-    } else {
-      piece = { ...piece, end, width: piece.width + cells };
+    if (cells > 0 && (cells + wide > width || breakable || free)) {
+      tokens.push(from, to, cells, before);
+      [from, cells, before] = [to, 0, 0];
     }
+    to += grapheme.length;
+    cells += wide;
     free = breakable;
   }
-  list.push(piece);
+  tokens.push(from, to, cells, before);
 }
 
 /** Fills lines of `width` cells from token `from` on; stops after `most` lines. */
-export function wrapTokens(tokens: readonly Token[], from: number, width: number, most = Infinity): WrappedLine[] {
+export function wrapTokens(tokens: Tokens, from: number, width: number, most = Infinity): WrappedLine[] {
   const lines: WrappedLine[] = [];
   let start = from;
-  while (start < tokens.length && lines.length < most) {
+  while (start < tokens.starts.length && lines.length < most) {
     const to = fillLine(tokens, start, width);
     lines.push({ from: start, to });
     start = to;
@@ -78,11 +117,11 @@ export function wrapTokens(tokens: readonly Token[], from: number, width: number
   return lines;
 }
 
-function fillLine(tokens: readonly Token[], start: number, width: number): number {
-  let cells = (tokens[start] as Token).width;
+function fillLine({ widths, gaps }: Tokens, start: number, width: number): number {
+  let cells = widths[start] as number;
   let to = start + 1;
-  for (let next = tokens[to]; next; next = tokens[to]) {
-    cells += next.gap + next.width;
+  while (to < widths.length) {
+    cells += (gaps[to] as number) + (widths[to] as number);
     if (cells > width) break;
     to += 1;
   }

@@ -4,8 +4,8 @@ import { measureText, splitGraphemes } from '../../src/page/text-width.js';
 import { tokenize, wrapTokens } from '../../src/page/wrap.js';
 
 function wrap(text: string, width: number): string[] {
-  const { list } = tokenize(text, width);
-  return wrapTokens(list, 0, width).map(({ from, to }) => text.slice(list[from]?.start, list[to - 1]?.end));
+  const tokens = tokenize(text, width);
+  return wrapTokens(tokens, 0, width).map(({ from, to }) => text.slice(tokens.starts[from], tokens.ends[to - 1]));
 }
 
 describe('wrapping', () => {

@@ -71,7 +71,7 @@ function centre(line: string): number {
 
 function wrapLines(text: string, width: number): string[] {
   return text.split('\n').flatMap((one) => {
-    const { list } = tokenize(one, width);
-    return wrapTokens(list, 0, width).map(({ from, to }) => one.slice(list[from]?.start, list[to - 1]?.end));
+    const tokens = tokenize(one, width);
+    return wrapTokens(tokens, 0, width).map(({ from, to }) => one.slice(tokens.starts[from], tokens.ends[to - 1]));
   });
 }
