@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
 import { renderers } from '../../src/render/renderers.js';
 import type { OutputName } from '../../src/render/types.js';
@@ -13,6 +14,7 @@ vi.mock('pdfkit', async (importOriginal) => {
 
 const render = async (name: OutputName, breakdown = breadVan) =>
   (await renderers[name].load())(makeRenderInput(breakdown, breadVanPurchases));
+const told = /^(?:name|words|state|stateIn|stateOut|by|text|settle|description|synopsis|heading|place|title|draft)$/;
 const onPaper: OutputName[] = ['sheets', 'costumes', 'props', 'indexes', 'purchases', 'questions'];
 
 describe('the record of renderers', () => {
@@ -46,5 +48,20 @@ describe('the record of renderers', () => {
     const elements = breadVan.elements.map((one, i) => (i === 0 ? { ...one, name: 'sign \u05d0' } : one));
     const { messages } = await render(name, { ...breadVan, scenes, elements });
     expect(messages.map((message) => message.code)).toEqual(['font-glyph-missing']);
+  });
+
+  it.each(['json', 'scenes', ...onPaper] as OutputName[])('%s prints whatever a name holds', async (name) => {
+    const text = fc.oneof(fc.string({ unit: 'binary' }), fc.constant(''), fc.constant('x'.repeat(400)));
+    await fc.assert(
+      fc.asyncProperty(text, fc.nat(400), async (word, count) => {
+        const breakdown = JSON.parse(JSON.stringify(breadVan), (key, value) => {
+          if (key === 'count') return count;
+          return typeof value === 'string' && told.test(key) ? word : value;
+        });
+        const { files } = await render(name, breakdown);
+        expect(files.map((file) => file.name)).toEqual(renderers[name].files);
+      }),
+      { numRuns: 20 },
+    );
   });
 });

@@ -1,7 +1,6 @@
 import type { Breakdown, BreakdownScene, PersonEntry } from '../../breakdown/types.js';
 import { type Block, bold, type Inline } from '../layout/kit.js';
 import { pickScenes, type SceneIndex, scenesWords } from '../words/scene-list-words.js';
-import { capitalize, dayWords } from '../words/story-words.js';
 
 /** More story days than this go into a further table. */
 const mostDays = 5;
@@ -21,11 +20,16 @@ function gridTable(days: readonly string[], people: readonly GridRow[]): Block {
   const there = people.filter(({ cells }) => days.some((day) => cells.has(day)));
   return {
     kind: 'table',
-    columns: [{ head: 'Person', share: 1 }, ...days.map((day) => ({ head: capitalize(dayWords(day)), share: 1 }))],
+    columns: [{ head: 'Person', share: 1 }, ...days.map((day) => ({ head: dayHead(day), share: 1 }))],
     rows: there.map(({ name, cells }) => ({
       cells: [bold(name), ...days.map((day) => ({ stack: cells.get(day) ?? [] }))],
     })),
   };
+}
+
+/** A story day at the head of a column: short, so that five fit beside each other. */
+function dayHead(label: string): string {
+  return `${label.startsWith('F') ? 'Flashback' : 'Day'} ${label}`;
 }
 
 interface GridRow {

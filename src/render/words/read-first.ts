@@ -1,9 +1,9 @@
 import type { Breakdown, Question } from '../../breakdown/types.js';
-import { type CategoryName, categoryOf } from '../../trade/categories.js';
+import type { CategoryName } from '../../trade/categories.js';
 import { hazards as hazardTable } from '../../trade/hazards.js';
 import { type Block, blank, bold, danger, type Inline } from '../layout/kit.js';
-import { labelOf, listScenes, type SceneIndex } from '../words/scene-list-words.js';
-import { draftWords } from '../words/story-words.js';
+import { labelOf, listScenes, type SceneIndex } from './scene-list-words.js';
+import { draftWords } from './story-words.js';
 
 /** What the first page of a helper's pack says. */
 export interface ReadFirst {
@@ -79,9 +79,13 @@ function dangerEntries(breakdown: Breakdown, index: SceneIndex): Inline[] {
 const mostQuestions = 8;
 
 function questionBlock(breakdown: Breakdown, index: SceneIndex, wanted: ReadonlySet<CategoryName>): Block {
+  const kinds = new Map(
+    breakdown.elements.flatMap(({ id, name, category }) => [id, name].map((key) => [key, category] as const)),
+  );
+  const concerns = ({ element }: Question) => element !== null && wanted.has(kinds.get(element) ?? 'cast');
   const all = breakdown.scenes.flatMap((scene) =>
     scene.questions
-      .filter((question) => concerns(question, breakdown, wanted))
+      .filter(concerns)
       .map((question): Inline => [`? sc ${labelOf(scene.id, index)}: ${question.text} `, blank(110)]),
   );
   const shown = all.slice(0, mostQuestions);
@@ -89,10 +93,4 @@ function questionBlock(breakdown: Breakdown, index: SceneIndex, wanted: Readonly
   const rest: Inline[] = more > 0 ? [`and ${more} more: see the list of questions.`] : [];
   const entries = all.length === 0 ? ['None about these things.'] : [...shown, ...rest];
   return { kind: 'section', label: 'Open questions', blocks: [{ kind: 'entries', entries }] };
-}
-
-function concerns(question: Question, breakdown: Breakdown, wanted: ReadonlySet<CategoryName>): boolean {
-  if (question.element === null) return false;
-  const entry = breakdown.elements.find((one) => one.id === question.element || one.name === question.element);
-  return entry !== undefined && wanted.has(categoryOf(entry.category).name);
 }

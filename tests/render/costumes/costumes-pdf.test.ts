@@ -26,7 +26,7 @@ describe('costumes.pdf', () => {
 
   it('shows people by story days, the change in each cell', () => {
     const grid = linesAfter('Who wears which change');
-    expect(grid[0]).toBe('Person Story day D1 Flashback day F1 Story day D2');
+    expect(grid[0]).toBe('Person Day D1 Flashback F1 Day D2');
     expect(grid[1]).toBe('Nora change 1, sc 1, 2 change 2, sc 3 change 3, sc 4A');
     expect(grid[2]).toBe('Tomi change 1, sc 1');
   });
