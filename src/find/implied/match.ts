@@ -66,7 +66,8 @@ function tokenEnd(tokens: readonly Token[], at: number): number {
 }
 
 function countsIn<Owner>(sentence: Sentence, { limits }: IndexedCue<Owner>): boolean {
-  if (sentence.kind === 'heading') return limits.heading === true;
+  if (sentence.kind === 'heading') return limits.heading !== undefined && limits.heading !== false;
+  if (limits.heading === 'only') return false;
   if (sentence.kind === 'speech') return limits.spoken === true || limits.onlySpoken === true;
   return limits.onlySpoken !== true;
 }

@@ -18,8 +18,8 @@ export interface Limits {
   readonly near?: string;
   readonly notNear?: string;
   readonly setting?: 'INT' | 'EXT';
-  /** True when the cue also counts in the words of a heading. */
-  readonly heading?: boolean;
+  /** True when the cue also counts in the words of a heading; `only` when it counts nowhere else. */
+  readonly heading?: boolean | 'only';
   /** True when the cue counts in speech alone: what is plainly present ("drop the gun"). */
   readonly spoken?: boolean;
   /** True when the noun also counts before another noun ("gun case"). */

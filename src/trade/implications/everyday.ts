@@ -97,7 +97,7 @@ export const everyday: readonly Implication[] = [
       tasks: [caution('An axe that is swung needs empty ground around it, and someone who has done it before.')],
     },
   ),
-  implies(103, 'painting', [verb('paint', { ...who, notObject: 'picture-less smile nails toenails face lips' })], {
+  implies(103, 'painting', [verb('paint', { ...who, notObject: ' smile nails toenails face lips' })], {
     elements: [certain('paintbrush and paint', 'props', 'brush paintbrush roller spray paint', true)],
     tasks: [task('Paint that dries or wipes off; how far is it painted in each shot?')],
   }),

@@ -79,7 +79,7 @@ export const paper: readonly Implication[] = [
     32,
     'read-on-camera',
     [
-      verb('read', { subject: 'PERSON', object: 'READABLE', notObject: 'face mind room lip future thought map-less' }),
+      verb('read', { subject: 'PERSON', object: 'READABLE', notObject: 'face mind room lip future thought' }),
       verb('scan study skim', {
         subject: 'PERSON',
         object: 'letter note newspaper form menu telegram list contract document report',

@@ -9,7 +9,7 @@ export const telling: readonly Implication[] = [
     68,
     'mirror',
     [
-      noun('mirror reflection', { notNear: 'rear-view rearview wing bedroom-less thought', notNext: 'image' }),
+      noun('mirror reflection', { notNear: 'rear-view rearview wing thought', notNext: 'image' }),
       phrase('reflected in|reflects in ~ window|reflects in ~ glass|in the shop window'),
     ],
     {

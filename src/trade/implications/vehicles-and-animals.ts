@@ -45,8 +45,8 @@ export const vehiclesAndAnimals: readonly Implication[] = [
     'in-a-car',
     [
       noun('car taxi cab van truck lorry limousine hearse', {
-        heading: true,
-        near: 'int int/ext i/e',
+        heading: 'only',
+        setting: 'INT',
         notNext: 'park',
       }),
     ],
@@ -60,8 +60,8 @@ export const vehiclesAndAnimals: readonly Implication[] = [
     'driver-too',
     [
       noun('taxi cab minicab bus coach', {
-        heading: true,
-        near: 'int int/ext i/e',
+        heading: 'only',
+        setting: 'INT',
         notNear: 'stop station shelter rank office depot',
       }),
     ],
@@ -99,8 +99,8 @@ export const vehiclesAndAnimals: readonly Implication[] = [
     'public-transport',
     [
       noun('train bus tram ferry subway plane aeroplane airplane ship', {
-        heading: true,
-        near: 'int int/ext i/e',
+        heading: 'only',
+        setting: 'INT',
         notNext: 'station stop shelter ticket timetable set driver depot terminal platform yard yards crossing',
         notNear: 'station stop shelter depot toy terminal',
       }),
@@ -204,7 +204,7 @@ export const vehiclesAndAnimals: readonly Implication[] = [
       noun('VERMIN', {
         notNear:
           'web computer cricket keyboard screen baseball mouse-mat trouser trousers fishing zip phone pad wall-fly',
-        notNext: 'race trap web mat jar-less',
+        notNext: 'race trap web mat',
         notPrev: 'love you',
       }),
     ],

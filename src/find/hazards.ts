@@ -1,0 +1,145 @@
+import type { Script } from '../script/types.js';
+import { type HazardCues, hazardCues } from '../trade/hazards-cues.js';
+import { listMinors, type Minor, readAges } from './implied/ages.js';
+import { indexCues } from './implied/cue-index.js';
+import { type Evidence, readEvidence, readSettings } from './implied/evidence.js';
+import { matchCues } from './implied/match.js';
+import { readNamedThings } from './implied/names-as-sentences.js';
+import type { Sentence } from './reading.js';
+import type { Find, HazardFind } from './types.js';
+
+let index: ReturnType<typeof indexCues<HazardCues>> | null = null;
+
+/** One reason to raise a hazard; `rank` orders reasons, the lowest first. */
+interface Reason extends HazardFind {
+  readonly rank: number;
+}
+
+/**
+ * Raises hazards from action, headings, marks, notes, definitions, finds, implications and ages: one find a hazard and
+ * scene, with its strongest words. No confidence is asked, and nothing is ever called harmless.
+ */
+export function raiseHazards(sentences: readonly Sentence[], script: Script, elements: readonly Find[]): HazardFind[] {
+  index ??= indexCues(hazardCues);
+  const reasons = [
+    ...readEvidence(script, sentences, index, elements).map(fromWords),
+    ...readSettings(script, hazardCues, elements).map(fromSetting),
+    ...fromNames(script, elements, index),
+    ...fromAges(script, sentences),
+  ];
+  return strongest(reasons);
+}
+
+type Raised = Evidence<HazardCues>;
+
+const ranks = { action: 1, parenthetical: 1, heading: 3, speech: 2, element: 4 } as const;
+const places = {
+  action: 'the action',
+  parenthetical: 'a parenthetical',
+  heading: 'the heading',
+  speech: 'speech that means a thing present',
+  element: 'the elements of the scene',
+} as const;
+
+function fromWords({ owner, scene, words, at, kind }: Raised): Reason {
+  return { scene, hazard: owner.id, words, at, because: places[kind], rank: ranks[kind] };
+}
+
+function fromSetting(raised: Raised): Reason {
+  const reason = fromWords(raised);
+  return raised.kind === 'heading' ? { ...reason, because: `the heading: outside, ${raised.head}` } : reason;
+}
+
+function fromNames(script: Script, elements: readonly Find[], cues: NonNullable<typeof index>): Reason[] {
+  return readNamedThings(script, elements).flatMap(({ sentence, because }) =>
+    matchCues(sentence, cues)
+      .filter(({ cue }) => cue.on !== 'verb')
+      .map(({ owner, start, end }) => ({
+        scene: sentence.scene,
+        hazard: owner.id,
+        words: sentence.text.slice(start, end),
+        at: sentence.place(start, end),
+        because,
+        rank: 0,
+      })),
+  );
+}
+
+/** A minor raises the hazard of children in every scene that names the person or gives the lines. */
+function fromAges(script: Script, sentences: readonly Sentence[]): Reason[] {
+  const reasons: Reason[] = [];
+  const minors = new Map<string, Minor>(listMinors(script).map((minor) => [minor.name, minor]));
+  for (const { minor, sentence, start, end } of sentences.flatMap(readAges)) {
+    if (!minors.has(minor.name)) minors.set(minor.name, minor);
+    reasons.push(ageReason(sentence, start, end, 'an age in the action', 0));
+  }
+  for (const sentence of sentences) {
+    const minor = minors.get(sentence.speaker ?? '');
+    if (minor && sentence.kind === 'speech')
+      reasons.push(ageReason(sentence, 0, sentence.text.length, sayAge(minor), 2, minor.name));
+    if (sentence.kind !== 'action') continue;
+    for (const token of sentence.tokens) {
+      const named = minors.get(token.person ?? (token.tag === 'name' ? token.text : ''));
+      if (named) reasons.push(ageReason(sentence, token.start, token.end, sayAge(named), 1));
+    }
+  }
+  for (const scene of script.scenes) {
+    for (const note of scene.notes) {
+      if (note.kind !== 'items' || note.category !== 'cast') continue;
+      for (const { name, at } of note.items) {
+        const minor = [...minors.values()].find((one) => one.name.toLowerCase() === name.toLowerCase());
+        if (minor)
+          reasons.push({ scene: scene.index, hazard: 'H15', words: name, at, because: sayAge(minor), rank: 1 });
+      }
+    }
+  }
+  return reasons;
+}
+
+function sayAge({ name, age, from }: Minor): string {
+  return `the age of ${name}: ${age} (${from === 'cast' ? 'front matter' : 'action'})`;
+}
+
+function ageReason(
+  sentence: Sentence,
+  start: number,
+  end: number,
+  because: string,
+  rank: number,
+  words?: string,
+): Reason {
+  return {
+    scene: sentence.scene,
+    hazard: 'H15',
+    words: words ?? sentence.text.slice(start, end),
+    at: sentence.place(start, end),
+    because,
+    rank,
+  };
+}
+
+/** One find a hazard and scene: what the writer wrote before what was read, then the longer words. */
+function strongest(reasons: readonly Reason[]): HazardFind[] {
+  const groups = new Map<string, Reason[]>();
+  for (const reason of reasons) {
+    const key = `${reason.scene} ${reason.hazard}`;
+    groups.set(key, [...(groups.get(key) ?? []), reason]);
+  }
+  return [...groups.values()]
+    .map(asFind)
+    .sort((a, b) => a.scene - b.scene || Number(a.hazard.slice(1)) - Number(b.hazard.slice(1)));
+}
+
+function asFind(group: readonly Reason[]): HazardFind {
+  const [first, ...rest] = [...group].sort(
+    (a, b) => a.rank - b.rank || b.words.length - a.words.length || a.at.start.offset - b.at.start.offset,
+  ) as [Reason, ...Reason[]];
+  const { rank: _, because, ...find } = first;
+  const other = rest.find(({ words }) => !overlap(words, first.words));
+  return { ...find, because: other ? `${because}; also “${other.words}”` : because };
+}
+
+function overlap(one: string, other: string): boolean {
+  const [a, b] = [one.toLowerCase(), other.toLowerCase()];
+  return a.includes(b) || b.includes(a);
+}

@@ -1,0 +1,106 @@
+import type { Range } from '../../base/text-range.js';
+import type { Definition, Line, Scene, Script } from '../../script/types.js';
+import type { Sentence, Token } from '../reading.js';
+import type { Find } from '../types.js';
+import { nameWords } from './present.js';
+
+/** Words outside the action that name a thing of a scene, made readable for cues. */
+export interface NamedThing {
+  readonly sentence: Sentence;
+  /** What the words are, in plain words. */
+  readonly because: string;
+}
+
+/** What marks under another name, notes, definitions and plain speech name, scene by scene. */
+export function readNamedThings(script: Script, elements: readonly Find[]): NamedThing[] {
+  return script.scenes.flatMap((scene) => [
+    ...ofMarks(scene),
+    ...ofNotes(scene),
+    ...ofDefinitions(scene, script.definitions, elements),
+    ...ofSpeech(scene, elements),
+  ]);
+}
+
+function ofMarks(scene: Scene): NamedThing[] {
+  return linesOf(scene)
+    .flatMap(({ marks }) => marks)
+    .filter(({ form }) => form === 'words and name')
+    .map(({ name, at }) => ({ sentence: asSentence(scene.index, name, at), because: 'a mark' }));
+}
+
+function linesOf(scene: Scene): Line[] {
+  return scene.blocks.flatMap((block) =>
+    block.kind === 'action' ? block.lines : block.kind === 'speech' ? block.lines.map(({ line }) => line) : [],
+  );
+}
+
+function ofNotes(scene: Scene): NamedThing[] {
+  const because = 'a note';
+  return scene.notes.flatMap((note): NamedThing[] => {
+    if (note.kind === 'items')
+      return note.items.map(({ name, description, at }) => ({
+        sentence: asSentence(scene.index, description ? `${name}, ${description}` : name, at),
+        because,
+      }));
+    if (note.kind === 'costume')
+      return note.garments.map(({ name, at }) => ({ sentence: asSentence(scene.index, name, at), because }));
+    if (note.kind === 'state')
+      return [{ sentence: asSentence(scene.index, `${note.element}, ${note.state}`, note.at), because }];
+    return [];
+  });
+}
+
+/** A definition speaks in every scene that marks, notes or finds its element. */
+function ofDefinitions(scene: Scene, definitions: readonly Definition[], elements: readonly Find[]): NamedThing[] {
+  if (definitions.length === 0) return [];
+  const here = new Set(
+    [
+      ...linesOf(scene).flatMap(({ marks }) => marks.map(({ name }) => name)),
+      ...scene.notes.flatMap((note) => (note.kind === 'items' ? note.items.map(({ name }) => name) : [])),
+      ...elements.filter((find) => find.scene === scene.index).map(({ name }) => name),
+    ].map(folded),
+  );
+  return definitions
+    .filter((definition) => [definition.name, ...definition.was].some((name) => here.has(folded(name))))
+    .map(({ name, description, at }) => ({
+      sentence: asSentence(scene.index, description ? `${name}, ${description}` : name, at),
+      because: `the definition of “${name}”`,
+    }));
+}
+
+function folded(name: string): string {
+  return nameWords(name).join(' ');
+}
+
+/** What speech names counts only when the finder holds it to be there. */
+function ofSpeech(scene: Scene, elements: readonly Find[]): NamedThing[] {
+  const speeches = scene.blocks.filter((block) => block.kind === 'speech');
+  const spoken = (at: Range) =>
+    speeches.some((block) => at.start.offset >= block.at.start.offset && at.end.offset <= block.at.end.offset);
+  return elements
+    .filter((find) => find.scene === scene.index && spoken(find.at))
+    .map(({ name, at }) => ({
+      sentence: asSentence(scene.index, name, at),
+      because: 'speech that means a thing present',
+    }));
+}
+
+/** Words as a sentence of nouns; every stretch of it has the same place. */
+function asSentence(scene: number, text: string, at: Range): Sentence {
+  const tokens: Token[] = [...text.matchAll(/[\p{L}\p{N}]+(?:[-'’][\p{L}\p{N}]+)*|[,;]/gu)].map((match) => {
+    const lower = match[0].toLowerCase();
+    const end = match.index + match[0].length;
+    const isWord = /[\p{L}\p{N}]/u.test(lower);
+    const lemma = nameWords(lower).at(-1) ?? lower;
+    return {
+      text: match[0],
+      lower,
+      lemma,
+      tag: isWord ? 'noun' : 'punctuation',
+      start: match.index,
+      end,
+      person: null,
+    };
+  });
+  return { scene, kind: 'action', speaker: null, paragraph: -1, text, tokens, place: () => at };
+}

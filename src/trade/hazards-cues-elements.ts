@@ -1,0 +1,147 @@
+import { type Cue, noun, phrase, state, verb } from './implications/cue.js';
+
+const flameNouns =
+  'candle candles bonfire campfire torchlight brazier blowtorch firework sparkler lighter matchbox matchstick inferno blaze embers oil-lamp tealight candelabra incense hearth';
+
+/** What raises the hazards of fire, air, water, cold, power and bad places. */
+export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
+  H5: [
+    noun(flameNouns, { notNear: 'electric led moth', notNext: 'company' }),
+    noun('match matches', {
+      near: 'strike strikes light lights lit box burn burns flame flares flare candle cigarette head',
+      notNear: 'football tennis cricket boxing referee',
+    }),
+    noun('torch', { near: 'flame flames burn burns burning flaming lit pitch', notNear: 'battery electric' }),
+    noun('fire flame flames', {
+      notPrev: 'under open opens friendly rapid cease old',
+      notNear: 'eyes heart belly engine alarm escape drill brigade truck rifle pistol moth electric extinguisher',
+      notNext: 'escape engine alarm door exit station drill truck extinguisher brigade hydrant',
+    }),
+    noun('cigarette cigar pipe', {
+      notNear: 'drain water gas leak burst plumbing radiator sewer under',
+      notNext: 'machine packet case',
+    }),
+    noun('lantern', { notNear: 'electric led battery' }),
+    noun('stove', {
+      near: 'lit burn burns burning roaring crackling glow glows flame light lights embers log logs hot',
+    }),
+    verb('burn ignite', {
+      notNear: 'shame eyes toast calories cheeks desire rage anger lungs sun',
+      notObject: 'toast calorie bridge hand hands tongue',
+      notSubject: 'eye cheek lung throat face skin sun',
+    }),
+    verb('light relight', { object: 'FLAME' }),
+    verb('smoke', { subject: 'PERSON', notObject: 'fish ham salmon bee bees' }),
+    phrase('light up', {
+      subject: 'PERSON',
+      notObject: 'room face eye screen sky street stage house',
+      notNear: 'face eyes screen smile',
+      notNext: 'at with the when as',
+    }),
+    phrase(
+      'catch fire|on fire|set fire to|set ~ alight|set ~ ablaze|burst into flames|oil lamp|paraffin lamp|storm lantern|strike a match|gas burner|gas ring',
+      {},
+    ),
+  ],
+  H6: [
+    noun('smoke fog mist haze', {
+      notNext: 'alarm detector screen signal of',
+      notNear: 'alarm perfume mirror memory sleep drink eyes',
+      notPrev: 'red',
+    }),
+    noun('dust', {
+      near: 'cloud clouds storm billow billows swirls swirl fills raise raises falls explode explosion plaster flour throws thick choking',
+      notNear: 'dustbin cover',
+    }),
+    noun('sandstorm smog steam', {
+      notNear: 'engine iron train locomotive cup mug tea coffee kettle soup bowl',
+      notNext: 'train engine iron',
+    }),
+    phrase('dry ice|tear gas|smoke bomb|smoke machine|cloud of dust|clouds of dust|cloud of flour'),
+    verb('smoke', { subject: 'PERSON', setting: 'INT', notObject: 'fish ham salmon' }),
+  ],
+  H7: [
+    noun(
+      'river lake sea ocean canal pond pool reservoir dock quay jetty pier harbour harbor weir waterfall beach shore marina swimming-pool estuary creek',
+      {
+        heading: true,
+        notNear: 'painting postcard photograph photo map poster blood',
+        notNext: 'table view hall cue room bird street road front',
+        notPrev: 'car motor gene',
+      },
+    ),
+    verb('swim wade drown', { subject: 'PERSON NONE', notNear: 'sorrow vision head eyes paperwork papers' }),
+    noun('BOAT raft', { heading: true, notNear: 'model toy paper gravy', notNext: 'train' }),
+    noun('flood floodwater', { notNear: 'light memories tears', notPrev: 'in' }),
+    noun('bathtub jacuzzi aquarium', {}),
+    noun('bath shower', {
+      near: 'sit sits lie lies water steam soak in run runs step steps out',
+      notNear: 'bird sparks confetti curtain mat robe',
+    }),
+    verb('shower bathe', { subject: 'PERSON', notNear: 'praise gifts confetti sparks light' }),
+    noun('rain downpour rainstorm', { notNear: 'window forecast coat smell', setting: 'EXT' }),
+    verb('rain', { setting: 'EXT', notSubject: 'PERSON blow' }),
+    phrase(
+      'into the water|in the water|under water|underwater|knee-deep|waist-deep|swept away|in the shallows|falls overboard|fall overboard|man overboard|wet floor|burst pipe',
+    ),
+    verb('dive', { subject: 'PERSON', notNear: 'bag pocket cover book ball bed table behind' }),
+  ],
+  H16: [
+    noun('generator pylon substation fuse-box fusebox transformer', { notNear: 'random idea' }),
+    noun('cable cables wires', {
+      near: 'bare live spark sparks power electric extension trailing water wet hang hangs',
+      notNear: 'car knit television',
+    }),
+    noun('wire', { near: 'bare live spark sparks electric' }),
+    verb('electrocute short-circuit', {}),
+    noun('neon', { modifier: true }),
+    noun('sparks', {
+      notNear: 'fire eyes fly conversation',
+      near: 'socket wire wires cable plug switch lamp panel fuse grinder weld welding electric',
+    }),
+    phrase(
+      'electric shock|live wire|power line|power lines|extension lead ~ water|toaster ~ bath|hairdryer ~ bath|radio ~ bath|electric fence|extension lead|welding torch',
+    ),
+    verb('rewire weld', { subject: 'PERSON' }),
+  ],
+  H17: [
+    noun('desert blizzard snowstorm heatwave glacier snowdrift hailstorm hurricane tornado', {
+      heading: true,
+      notNear: ' food',
+      notNext: 'boot boots island',
+    }),
+    noun('snow ice', {
+      setting: 'EXT',
+      notNear: 'drink cream glass whisky cube cubes lolly bucket globe',
+      notNext: 'cream cube white',
+    }),
+    noun('lightning thunderstorm', { setting: 'EXT', notNext: 'rod fast' }),
+    noun('storm gale', { setting: 'EXT', notNext: 'lantern drain cellar door', notNear: 'lantern' }),
+    verb('snow', { notSubject: 'PERSON', setting: 'EXT' }),
+    phrase(
+      'freezing cold|bitterly cold|scorching heat|blazing sun|baking heat|frozen lake|heat haze|walk-in freezer|cold store',
+    ),
+    state('freezing', { setting: 'EXT', object: 'PERSON water river lake sea rain wind' }),
+  ],
+  H18: [
+    state('abandoned derelict disused ruined boarded-up burnt-out crumbling condemned', {
+      heading: true,
+      notObject:
+        'dog baby child cup plate meal bike toy car plan attempt trolley dinner coffee sandwich shoe newspaper woman man reputation career evening dress',
+    }),
+    noun('sewer cave mineshaft catacomb crypt crawlspace bunker silo culvert', { heading: true, notNear: 'golf' }),
+    noun('tunnel', { heading: true, notNear: 'vision carpal', notNext: 'vision' }),
+    noun('mine', { heading: true, notNear: 'is yours', near: 'ext int shaft coal tin old enters entrance' }),
+    noun('cellar basement attic loft', { heading: 'only', notNext: 'flat conversion apartment' }),
+    noun('cellar basement attic loft', { near: 'flooded damp rot rotten collapsed mould' }),
+    noun('ruin ruins wreck rubble', {
+      heading: true,
+      notNear: 'career life financial reputation nervous',
+      notPrev: 'in',
+    }),
+    phrase(
+      'lift shaft|mine shaft|manhole|air vent|ventilation shaft|caved in|rotten floorboards|building site|construction site|demolition site',
+      { heading: true },
+    ),
+  ],
+};

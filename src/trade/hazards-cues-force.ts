@@ -1,0 +1,169 @@
+import { type Cue, category, noun, phrase, state, verb } from './implications/cue.js';
+
+/** What raises the hazards of force: weapons, fights, explosions, height, crime in view. */
+export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
+  H1: [
+    noun('WEAPON musket blunderbuss luger derringer holster ammunition cartridge squib silencer', {
+      modifier: true,
+      notNear: 'glue staple nail radar ink printer grease',
+      notPrev: 'glue staple nail radar water ink big',
+      notNext: 'metal dog fire',
+    }),
+    noun('gunshot gunfire muzzle', { notNear: 'dog horse strap' }),
+    noun('bullet bullets', { notPrev: 'silver magic', notNext: 'point points train' }),
+    verb('shoot', {
+      subject: 'PERSON NONE',
+      notObject:
+        'look glance smile film scene photo picture video movie footage hoop basket pool commercial documentary glances',
+      notNext: 'up out to past down hoops back',
+      notNear: 'camera film lens tripod ball goal pool photographs glance eyebrow',
+    }),
+    verb('fire', {
+      subject: 'PERSON WEAPON',
+      object: 'WEAPON shot round bullet NONE flare cannon PERSON',
+      notObject: 'question email clay pot up starter him her them employee assistant kiln engine boiler',
+      notNext: 'up him her them me you',
+      notNear: 'email question questions kiln pots engine boiler employee job',
+    }),
+    phrase(
+      'shot ring out|pull the trigger|squeeze the trigger|open fire|take aim|at gunpoint|held at gunpoint|starting pistol',
+    ),
+    phrase(
+      'drop the gun|drop the rifle|drop the pistol|put the gun down|put down the gun|put that gun|lower the gun|drop that gun|give me the gun|put the rifle down',
+      {
+        spoken: true,
+      },
+    ),
+    state('armed', {
+      object: 'PERSON guard guards officer men man soldier robber robbers police',
+      notNear: 'forces tattooed',
+    }),
+  ],
+  H2: [
+    noun('BLADE lance rapier cutlass dagger bayonet stiletto harpoon pitchfork', {
+      notNear: 'propeller fan wiper grass shoulder ice coat crochet',
+      notNext: 'of block',
+      notPrev: 'grappling coat cup curtain picture',
+    }),
+    noun('saw', { near: 'cut cuts blade wood hand teeth log logs bench' }),
+    verb('stab slash', { subject: 'PERSON NONE', notObject: 'finger button air key price prices budget' }),
+    verb('slice chop carve fillet', { subject: 'PERSON', notNear: 'air' }),
+    phrase('slit ~ throat|knife to ~ throat|at knifepoint|cut ~ throat'),
+    phrase(
+      'drop the knife|put the knife down|put down the knife|put that knife|give me the knife|drop that knife|lower the knife|put that blade',
+      {
+        spoken: true,
+      },
+    ),
+  ],
+  H3: [
+    verb('punch headbutt strangle throttle tackle pummel wrestle grapple brawl choke', {
+      notObject: 'number code ticket time card air button clock keypad hole button',
+      notNear: 'ticket hole',
+    }),
+    verb('slap kick hit beat shove strike push', {
+      subject: 'PERSON',
+      object: 'PERSON face cheek shin jaw stomach ribs',
+      notObject:
+        'button ball door trolley pram cart wheelchair brake brakes light switch road note table desk wall tyre egg eggs drum back thigh knee plate chair bike button',
+      notNear: 'wheelchair swing pram trolley',
+    }),
+    verb('fight struggle', {
+      subject: 'PERSON',
+      notObject: 'tear tears sleep urge smile yawn wind laughter cold panic fire impulse nausea exhaustion',
+      notNext: 'back for against to off',
+      notNear:
+        'lock jar lid zip bag bags words breath key suitcase button umbrella tears tie box boxes corkscrew luggage trolley',
+    }),
+    verb('collapse tumble topple', {
+      subject: 'PERSON',
+      notNear: 'chair sofa couch bed armchair seat laughter laughing pillows pillow bench',
+    }),
+    verb('trip stumble', { subject: 'PERSON', near: 'GROUND down over fall falls forward on root', notNear: 'words' }),
+    verb('fall', {
+      subject: 'PERSON',
+      near: 'GROUND down off over from backwards through headlong onto into overboard',
+      notNear: 'asleep love silent silence step bed sofa place behind habit chair pillow',
+    }),
+    verb('jump leap dive vault plunge', {
+      subject: 'PERSON',
+      near: 'from off over into onto across through out down',
+      notNear: 'conclusion queue skin sound noise bed joy rope fridge pocket bag page',
+    }),
+    verb('chase', { subject: 'PERSON', notObject: 'ball story money dream' }),
+    verb('faint', { subject: 'PERSON' }),
+    verb('throw hurl fling', {
+      subject: 'PERSON',
+      object: 'PERSON',
+      notNear: 'look glance ball keys kiss towel apple arms coat jacket smile',
+    }),
+    phrase(
+      'come to blows|fight break out|thrown against|thrown from|thrown to|knock PERSON down|knock PERSON over|knocked to|knocked down|struggle with PERSON|hang from|dangle from|slip on|lose ~ footing|drag PERSON',
+    ),
+    noun('fistfight brawl scuffle stunt', {}),
+    phrase('tie PERSON to|tied to a|tied to the|bind ~ wrists|bind ~ hands|plastic bag over|noose around', {
+      notNear: 'boat dog horse apron post rope',
+    }),
+    category('stunts'),
+  ],
+  H4: [
+    verb('explode detonate blow', {
+      notNear: 'laughter applause nose candle candles kiss anger rage whistle smoke wind horn hair dust',
+      notObject: 'nose candle kiss whistle horn bubble',
+      subject: 'car bomb building house bridge NONE van truck shed grenade device PERSON boiler gas tank shell',
+      notSubject: 'wind PERSON breeze',
+    }),
+    verb('detonate', {}),
+    noun(
+      'explosion explosive grenade dynamite gunpowder detonator firecracker pyrotechnics fireball landmine fireworks firework',
+      {
+        notPrev: 'population',
+        notNear: 'population',
+      },
+    ),
+    noun('bomb bombs', { notPrev: 'bath photo cherry', notNext: 'shelter' }),
+    phrase('light ~ fuse|blow up ~ car|blow up ~ bridge|blow up ~ house|petrol bomb|sets off a banger|sparkler'),
+    noun('flare', { near: 'fire fires light lights distress red sea' }),
+  ],
+  H11: [
+    noun('rooftop ledge scaffold scaffolding precipice parapet cliff gantry crane quarry', {
+      heading: true,
+      notNear: 'paper bird',
+      notNext: 'office',
+    }),
+    noun('roof', {
+      heading: true,
+      notNear: 'rain car mouth sound convertible sun van leak leaks under',
+      notNext: 'of rack garden tile',
+    }),
+    noun('ladder stepladder', { notNear: 'tights stockings career social', notNext: 'back' }),
+    noun('balcony bridge', { heading: true, notNear: 'nose guitar violin card loan dental', notNext: 'of' }),
+    verb('climb scale clamber', {
+      subject: 'PERSON',
+      notNear:
+        'bed bath car taxi cab van stairs stair steps step staircase seat aboard lap sofa bus covers hill path train',
+    }),
+    phrase(
+      'over the edge|edge of the|hang from|dangle from|over the railing|over the balcony|at the top of the tower|out of the window',
+      {
+        near: 'cliff roof platform building ledge drop quarry window railing balcony leans climbs climb jump jumps lean hangs dangles hang dangle bridge sits fall falls PERSON',
+        notNear:
+          'bed table desk seat chair bath stage lake river look looks stare stares gaze gazes town village field wood woods page crowd frame',
+      },
+    ),
+    noun('treehouse lighthouse steeple belfry', { heading: true, near: 'climb climbs top roof ledge ladder ext' }),
+  ],
+  H21: [
+    verb('rob mug burgle abduct kidnap', { subject: 'PERSON NONE', notNear: 'cradle sleep' }),
+    noun('robbery heist hostage kidnapper robber burglar mugging hold-up', {}),
+    noun('policeman policewoman constable policemen', {}),
+    noun('siren', { notNear: 'song', notNext: 'song call' }),
+    phrase(
+      'police officer|police officers|police car|police uniform|armed police|balaclava|ski mask|bank robbery|held at gunpoint|prison uniform|army uniform',
+    ),
+    noun('police', { modifier: true, heading: true, notNear: 'grammar' }),
+    noun('uniform', { near: 'police army guard soldier officer security paramedic military' }),
+    noun('soldier paramedic', { notNear: 'toy lead tin' }),
+    verb('handcuff arrest', { object: 'PERSON wrist wrists' }),
+  ],
+};

@@ -1,0 +1,141 @@
+import { type Cue, category, heading, noun, phrase, state, verb } from './implications/cue.js';
+
+/** What raises the hazards of living beings, vehicles, night and the body. */
+export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
+  H8: [
+    category('animals'),
+    noun('ANIMALS snake spider rat wasp hornet bee bees scorpion python cobra', {
+      notNear:
+        'toy stuffed porcelain china photo photograph painting poster statue far distant distance somewhere off offscreen hot pepper balloon cartoon logo mask costume tattoo soft knitted plastic story picture',
+      notNext: 'tag mat lead food bed gate',
+      notPrev: 'toy stuffed hot',
+    }),
+    verb('saddle', { subject: 'PERSON' }),
+    phrase('on horseback|let the dog|drop the dog'),
+  ],
+  H9: [
+    verb('drive', {
+      notObject: 'nail stake point bargain screw wedge golf',
+      notNear: 'mad crazy nail golf wild',
+      notSubject: 'rain wind snow',
+    }),
+    noun('VEHICLE', {
+      heading: true,
+      notNear: 'toy model keys photo photograph magazine advert brochure picture distant wheelbarrow lego insurance',
+      notNext: 'key keys park alarm horn insurance battery magazine sale licence registration wash dealer',
+      notPrev: 'toy model matchbox sleeping dining restaurant railway cable basketball football',
+    }),
+    verb('ride', { subject: 'PERSON', object: 'motorbike motorcycle scooter moped bicycle bike quad' }),
+    verb('cycle', { subject: 'PERSON', notNear: 'channels photos' }),
+    verb('skid swerve speed accelerate reverse overtake', {
+      subject: 'VEHICLE motorcycle bicycle bike PERSON',
+      notNear: 'decision sentence lens camera',
+    }),
+    noun('tractor forklift digger excavator motorcycle motorbike bicycle quad-bike go-kart lorry motorhome', {
+      heading: true,
+      notNear: 'toy model photo',
+    }),
+    phrase(
+      'behind the wheel|car crash|run over by|hit by a car|seat belt|car chase|slam on the brakes|start the engine|pull over|traffic ~ road|busy road|dual carriageway',
+      { heading: true, notNear: 'boat mower' },
+    ),
+    noun('motorway highway', { heading: true, notNext: 'code' }),
+    category(
+      'vehicles',
+      'BOAT TRAINS pram wheelchair stroller buggy pushchair trolley sled sledge wheelbarrow aeroplane airplane plane helicopter aircraft glider balloon lifeboat spaceship',
+    ),
+  ],
+  H10: [
+    noun('train railway railroad locomotive', {
+      heading: true,
+      notNear: 'toy model thought dress wedding whistle distance distant far',
+      notNext: 'ticket tickets set timetable of',
+      notPrev: 'toy model',
+    }),
+    noun('platform', {
+      heading: true,
+      near: 'train station railway tube underground tracks rails ext guard whistle',
+      notNear: 'shoe shoes diving political oil',
+    }),
+    phrase(
+      'railway track|railway tracks|railway line|level crossing|train tracks|on the tracks|along the tracks|on the rails|subway platform|tube station|metro station|railway station|train station|across the tracks',
+      { heading: true },
+    ),
+    noun('subway tube', { heading: 'only', notNear: 'paint inner test' }),
+    noun('tram', { heading: true, notNear: 'toy model' }),
+  ],
+  H12: [
+    noun('helicopter aeroplane airplane biplane glider parachute paraglider seaplane cockpit propeller', {
+      heading: true,
+      notNear: 'toy model paper photo photograph distant distance',
+      notPrev: 'toy model paper',
+    }),
+    noun('plane', {
+      heading: true,
+      notNear: 'toy model paper wood carpenter shaving tree ticket distant',
+      notNext: 'tree ticket tickets',
+    }),
+    phrase('hot-air balloon|hot air balloon'),
+    verb('skydive parachute', {}),
+  ],
+  H13: [
+    noun('drone', { notNear: 'bee bees hum engine fridge voice bagpipe bagpipes' }),
+    phrase("aerial shot|aerial view|bird's-eye view|drone shot|from high above", { heading: true }),
+  ],
+  H14: [heading('EXT', 'night dusk dawn')],
+  H15: [
+    noun('child baby toddler infant newborn schoolboy schoolgirl teenager schoolchild kid pupil', {
+      notNear: 'photo photograph portrait doll grand tomato corn shower monitor statue painting poster',
+      notNext: 'monitor shower grand seat clothes bottle powder proof labour',
+      notPrev: 'grown wonder',
+    }),
+    noun('boy girl', {
+      notNear: 'photo photograph portrait poster delivery',
+      notNext: 'friend band scout',
+      notPrev: 'delivery golden poster old bad good call weather',
+    }),
+    noun('playground classroom nursery kindergarten schoolyard', {
+      heading: true,
+      notNear: 'empty deserted plant plants',
+    }),
+    noun('school', { heading: 'only', notNear: 'night art driving law medical', notNext: 'reunion' }),
+  ],
+  H19: [
+    noun('syringe needle hypodermic', {
+      notNear: 'knit knitting thread sew sewing haystack pine record wool gauge compass stylus',
+      notNext: 'of',
+    }),
+    verb('inject', { subject: 'PERSON NONE' }),
+    noun('acid poison bleach petrol chemical chemicals arsenic cyanide solvent ammonia', {
+      notNear: 'rain test tongue ivy jazz station pump',
+      notNext: 'ivy rain station',
+    }),
+    noun('blood', {
+      notNear:
+        'pressure type orange bank donor relative brother cold boil boils drain drains ran rush rushes test sample',
+      notPrev: 'in flesh',
+    }),
+    verb('bleed', { subject: 'PERSON BODY wound nose cut NONE', notNear: 'radiator' }),
+    state('bloody bloodied blood-soaked bloodstained blood-stained blood-spattered blood-smeared', {
+      notObject: 'hell mary fool idiot thing nuisance',
+    }),
+    noun('pill pills medicine drugs heroin cocaine', { notNear: 'store', notNext: 'store cabinet' }),
+  ],
+  H20: [
+    verb('kiss', {
+      subject: 'PERSON',
+      notObject:
+        'cheek forehead ring photo photograph picture letter cross baby head ball ticket knuckles medal ground cup dog cat crucifix trophy',
+      notNear: 'goodnight',
+    }),
+    noun('kiss', { notNear: 'cheek forehead blow blows' }),
+    state('naked nude topless half-naked undressed', { notObject: 'bulb flame eye tree branch light truth wire' }),
+    verb('undress', { subject: 'PERSON' }),
+    verb('strip', { subject: 'PERSON', object: 'NONE himself herself off', notNear: 'wallpaper bed paint engine' }),
+    phrase(
+      'make love|have sex|in ~ underwear|in bed together|in bed with|out of the shower|in the shower|into the shower|in the bath|get into bed beside|climb into bed|into bed',
+      { notNear: 'dog birds cat duck child' },
+    ),
+    verb('grope molest', { subject: 'PERSON', object: 'PERSON' }),
+  ],
+};

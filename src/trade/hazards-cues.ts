@@ -1,0 +1,16 @@
+import { hazards } from './hazards.js';
+import { cuesOfElements } from './hazards-cues-elements.js';
+import { cuesOfForce } from './hazards-cues-force.js';
+import { cuesOfLiving } from './hazards-cues-living.js';
+import type { Cue } from './implications/cue.js';
+
+/** The cues of one hazard. The words are our own choice. */
+export interface HazardCues {
+  readonly id: string;
+  readonly cues: readonly Cue[];
+}
+
+const cues: Readonly<Record<string, readonly Cue[]>> = { ...cuesOfForce, ...cuesOfElements, ...cuesOfLiving };
+
+/** What raises each hazard, in the order of the table. */
+export const hazardCues: readonly HazardCues[] = hazards.map(({ id }) => ({ id, cues: cues[id] ?? [] }));
