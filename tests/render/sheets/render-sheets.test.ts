@@ -123,7 +123,8 @@ describe('the sheets, read by pdfjs-dist', async () => {
     expect(text).toContain('matches (implied, likely)');
     expect(text).toContain('van key (carried from sc 1) Tomi in Tomi’s pocket');
     expect(text).toContain('change 1 : white apron, clean → soaked; grey jumper; no scarf');
-    expect(text).toContain('heard only, off screen: called that day');
+    expect(text).toContain('heard only, off screen:');
+    expect(text).toContain('called that day');
     expect(text).toContain('MINOR , age 16');
   });
 
