@@ -1,0 +1,43 @@
+import { define, type MessageTable } from './define.js';
+
+const categoryHint =
+  'Use one of: cast, extras, prop, food, graphic, vehicle, animal, costume, makeup, dressing, plant, stunt, effect, visual-effect, sound, music, gear.';
+
+/** Messages about marks and definitions. */
+export const elementMessages = {
+  'bracket-open': define('warning', 'A bracket that nothing closes', () => ({
+    reason: 'Expected `]` on the same line, found none; the bracket prints as typed and marks nothing.',
+    hint: 'Close it behind the words: `[storm lantern]`.',
+  })),
+  'category-unknown': define<{ written: string }>('warning', 'A category nobody knows', ({ written }) => ({
+    reason: `Expected a category, found ${written === '' ? 'nothing' : `\`${written}\``}.`,
+    hint: categoryHint,
+    actual: written,
+  })),
+  'definition-not-read': define<{ name: string; taken: boolean }>(
+    'warning',
+    'A definition that Markdown does not read',
+    ({ name, taken }) => ({
+      reason: `Expected a blank line above, one word for the category and only one pair of straight quotes in the definition of \`${name}\`, found otherwise.`,
+      hint: taken
+        ? `It is taken as a definition all the same; write it as \`[${name}]: prop "2; carried by Nora"\` after a blank line.`
+        : `It prints as action; write it as \`[${name}]: prop "2; carried by Nora"\` after a blank line.`,
+    }),
+  ),
+  'definition-twice': define<{ name: string }>('warning', 'A second definition of one element', ({ name }) => ({
+    reason: `Expected one definition of \`${name}\`, found another; the first one counts.`,
+    hint: 'Put all into one of them and delete the other.',
+  })),
+  'definition-unused': define<{ name: string }>('info', 'A definition that nothing refers to', ({ name }) => ({
+    reason: `Expected brackets or a note that name \`${name}\`, found only its definition.`,
+    hint: `Put brackets round it where it appears: \`[${name}]\`.`,
+  })),
+  'definition-person-unknown': define<{ name: string }>(
+    'info',
+    'A definition with a person nobody knows',
+    ({ name }) => ({
+      reason: `Expected a person of the script, found \`${name}\`.`,
+      hint: 'Write the name as it stands over the speeches, or add it to `cast:`.',
+    }),
+  ),
+} as const satisfies MessageTable;

@@ -1,0 +1,59 @@
+import { define, type MessageTable } from './define.js';
+
+/** Messages about speech, action, tags and private text. */
+export const lineMessages = {
+  'comment-open': define('error', 'Private text without its end', () => ({
+    reason: 'Expected `-->` at the end of the private text, found the end of the file.',
+    hint: 'Write `-->` where the private text ends; until then nothing below `<!--` is read.',
+  })),
+  'tag-printed': define<{ tag: string }>('info', 'A tag that prints as typed', ({ tag }) => ({
+    reason: `Expected plain words, found the tag \`${tag}\`; it prints as typed.`,
+    hint: 'Take it out, or write `<!-- … -->` round what nobody shall see.',
+  })),
+  'cue-alone': define<{ name: string }>('warning', 'A name with a blank line under it', ({ name }) => ({
+    reason: `Expected what ${name} says on the line right below the name, found a blank line; both are read as action.`,
+    hint: 'Delete the blank line between the name and the words.',
+  })),
+  'cue-inside': define<{ name: string }>('info', 'A name in the middle of a paragraph', ({ name }) => ({
+    reason: `Expected a blank line before ${name} speaks, found none.`,
+    hint: 'It is read as a new speech; put a blank line before the name.',
+  })),
+  'cue-near': define<{ name: string; other: string }>('info', 'A name one letter from another', ({ name, other }) => ({
+    reason: `Is ${name} the same person as ${other}? The name stands over one speech only.`,
+    hint: `Write ${other} there, or add \`${name}\` to \`cast:\` when they are two people.`,
+    actual: name,
+    expected: [other],
+  })),
+  'cue-colon': define<{ name: string }>('info', 'A name with a colon', ({ name }) => ({
+    reason: `Expected the name alone on its line, found \`${name}:\`.`,
+    hint: `It is read as a speech; write \`${name}\` without the colon.`,
+  })),
+  'cue-bare-extension': define<{ extension: string }>('info', 'V.O. or O.S. without parentheses', ({ extension }) => ({
+    reason: `Expected \`(${extension})\` behind the name, found it without parentheses.`,
+    hint: `It is read as meant; write \`(${extension})\`.`,
+  })),
+  'speech-on-one-line': define<{ name: string }>('info', 'A name and words on one line', ({ name }) => ({
+    reason: `Expected ${name} on a line of its own, found the words behind a colon; the line is read as action.`,
+    hint: `If ${name} speaks, write the name on one line and the words on the next.`,
+  })),
+  'speech-sign': define<{ sign: string }>('info', 'A list or heading sign in a speech', ({ sign }) => ({
+    reason: `Expected words right under a speech, found the sign \`${sign}\`; the line is read as speech.`,
+    hint: 'If it is no speech, put a blank line before it.',
+  })),
+  'transition-inside': define<{ text: string }>('info', 'A transition without blank lines round it', ({ text }) => ({
+    reason: `Expected a blank line before and after \`${text}\`, found text right beside it.`,
+    hint: 'It is read as a transition; put a blank line there.',
+  })),
+  'line-not-in-note': define('warning', 'A line under a note without its sign', () => ({
+    reason: 'Expected `>` before a further line of the note, found none; the line is read as script and prints.',
+    hint: 'Write `> ` before it, or put a blank line between the two.',
+  })),
+  'line-not-in-item': define('info', 'A line under a list item without its indent', () => ({
+    reason: 'Expected spaces before a further line of the list item, found none; the line is read by itself.',
+    hint: 'Put spaces before it, or a blank line between the two.',
+  })),
+  'picture-left-out': define('info', 'A picture in the script', () => ({
+    reason: 'Expected words, found a picture; the script prints without it.',
+    hint: 'Name pictures in the production book, where the sheets find them.',
+  })),
+} as const satisfies MessageTable;

@@ -1,0 +1,43 @@
+import { define, type MessageTable } from './define.js';
+
+/** Messages about notes. */
+export const noteMessages = {
+  'note-new-element': define<{ name: string }>('info', 'A note that makes a new element', ({ name }) => ({
+    reason: `Expected a category, a person or a known element before the colon, found \`${name}\`; it is noted as a new element.`,
+    hint: `If it is only a remark, leave the colon out; else nothing need be done.`,
+  })),
+  'note-day-unreadable': define<{ value: string }>('warning', 'A story day that cannot be read', ({ value }) => ({
+    reason: `Expected a story day such as \`2\`, \`2 night\` or \`flashback\`, found \`${value}\`.`,
+    hint: 'Write `> day: 2`.',
+    actual: value,
+  })),
+  'note-time-unreadable': define<{ value: string }>('warning', 'A screen time that cannot be read', ({ value }) => ({
+    reason: `Screen time expected, such as \`0:40\` or \`40 s\`, found \`${value}\`.`,
+    hint: 'Write `> time: 0:40`; the time of day stands in the heading.',
+    actual: value,
+  })),
+  'note-person-unclear': define<{ person: string; value: string }>(
+    'warning',
+    'A note on a person that says nothing known',
+    ({ person, value }) => ({
+      reason: `Expected wears, changes to, puts on, takes off or without, found \`${value}\`; the note stays a remark.`,
+      hint: `Write \`> ${person}: wears a coat, boots\`, or \`> makeup: ${value} (${person})\`.`,
+    }),
+  ),
+  'note-empty': define<{ key: string }>('warning', 'A note with nothing behind its colon', ({ key }) => ({
+    reason: `Expected something behind \`${key}:\`, found nothing.`,
+    hint: 'Write it on the same line, or take the note out.',
+  })),
+  'note-person-no-colon': define<{ person: string; verb: string }>(
+    'info',
+    'A note on a person without a colon',
+    ({ person, verb }) => ({
+      reason: `Expected a colon behind ${person}, found \`${verb}\`; the note stays a remark.`,
+      hint: `If it is about clothes, write \`> ${person}: ${verb} …\`.`,
+    }),
+  ),
+  'note-looks-like-script': define<{ text: string }>('info', 'A note that looks like script', ({ text }) => ({
+    reason: `Expected a note behind \`>\`, found \`${text}\`; it is not read as script.`,
+    hint: 'Take the `>` away if it belongs to the script.',
+  })),
+} as const satisfies MessageTable;

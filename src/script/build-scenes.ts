@@ -1,0 +1,128 @@
+import type { Diagnostic } from '../base/diagnostic.js';
+import type { Point, Range } from '../base/text-range.js';
+import { sayScript } from '../messages/script.js';
+import type { Piece } from './read-blocks.js';
+import type { HeadingParts } from './scene-heading.js';
+import { readTime } from './time-of-day.js';
+import type { Block, Heading, Light, Line, Note, Scene } from './types.js';
+
+/** The scenes of a script and what prints around them. */
+export interface BuiltScenes {
+  readonly opening: readonly Block[];
+  readonly scenes: readonly Omit<Scene, 'notes'>[];
+  readonly closing: readonly Block[];
+}
+
+/** A light carried over more headings than this gets a message (trade usage: long runs lose it). */
+const longestCarry = 3;
+
+interface OpenScene {
+  readonly heading: Heading;
+  readonly lead: readonly Block[];
+  readonly part: string | null;
+  readonly blocks: Block[];
+}
+
+/** Gathers pieces into scenes: light carried, parts and omitted numbers put before the heading they precede. */
+export function buildScenes(pieces: readonly Piece[], messages: Diagnostic[]): BuiltScenes {
+  const builder = new SceneBuilder(messages);
+  for (const piece of pieces) {
+    if (piece.kind === 'scene') builder.open(piece.parts, piece.line);
+    else builder.add(piece);
+  }
+  return builder.finish();
+}
+
+class SceneBuilder {
+  #messages: Diagnostic[];
+  #opening: Block[] = [];
+  #scenes: OpenScene[] = [];
+  /** Parts, omitted numbers and page breaks that nothing of the scene has followed yet. */
+  #pending: Block[] = [];
+  #part: string | null = null;
+  #light: Light | null = null;
+  #carried = 0;
+  #lightFrom = '';
+
+  constructor(messages: Diagnostic[]) {
+    this.#messages = messages;
+  }
+
+  open(parts: HeadingParts, line: Line): void {
+    const isFirst = this.#scenes.length === 0;
+    if (isFirst) this.#opening.push(...this.#pending);
+    const lead = isFirst ? [] : this.#pending;
+    this.#pending = [];
+    this.#scenes.push({ heading: this.#carryLight(parts, line), lead, part: this.#part, blocks: [] });
+  }
+
+  add(block: Block): void {
+    if (block.kind === 'part') {
+      this.#part = block.line.text || this.#part;
+      this.#checkPart(block.line);
+    }
+    if (block.kind === 'part' || block.kind === 'omitted' || block.kind === 'page break') {
+      this.#pending.push(block);
+      return;
+    }
+    const target = this.#scenes[this.#scenes.length - 1]?.blocks ?? this.#opening;
+    if (target === this.#opening && block.kind !== 'transition') this.#sayEarlyText(block);
+    target.push(...this.#pending, block);
+    this.#pending = [];
+  }
+
+  finish(): BuiltScenes {
+    if (this.#scenes.length === 0) {
+      return { opening: [...this.#opening, ...this.#pending], scenes: [], closing: [] };
+    }
+    const scenes = this.#scenes.map((scene, index) => ({ index, ...scene, at: rangeOf(scene) }));
+    return { opening: this.#opening, scenes, closing: this.#pending };
+  }
+
+  #sayEarlyText(block: Block): void {
+    const isFirst = this.#opening.every((other) => other.kind !== 'action' && other.kind !== 'speech');
+    if (isFirst) this.#messages.push(sayScript('text-before-scene', undefined, block.at));
+  }
+
+  #checkPart(line: Line): void {
+    const last = line.text.split(/\s[-\u2010-\u2015]+\s/).pop() as string;
+    const isTime = last !== line.text && readTime(last) !== null;
+    if (isTime) this.#messages.push(sayScript('part-or-scene', { text: line.text }, line.at));
+  }
+
+  #carryLight(parts: HeadingParts, line: Line): Heading {
+    const inherits = parts.light === null && parts.time !== null;
+    if (!inherits) {
+      this.#light = parts.light;
+      this.#carried = 0;
+      this.#lightFrom = parts.text;
+    } else this.#carried += 1;
+    if (inherits && this.#light !== null && this.#carried > longestCarry) {
+      const params = { light: this.#light, from: this.#lightFrom };
+      this.#messages.push(sayScript('light-carried-far', params, line.at));
+    }
+    return { ...parts, light: this.#light, lightInherited: inherits, line, at: line.at };
+  }
+}
+
+function rangeOf(scene: OpenScene): Range {
+  const start: Point = scene.heading.at.start;
+  const end: Point = scene.blocks[scene.blocks.length - 1]?.at.end ?? scene.heading.at.end;
+  return { start, end };
+}
+
+/** Gives each scene the notes that stand between its heading and the next; those before the first are the script's. */
+export function placeNotes(
+  scenes: readonly Omit<Scene, 'notes'>[],
+  notes: readonly Note[],
+): { scenes: Scene[]; script: Note[] } {
+  const script: Note[] = [];
+  const perScene: Note[][] = scenes.map(() => []);
+  let scene = -1;
+  for (const note of notes) {
+    while (scene + 1 < scenes.length && (scenes[scene + 1] as Scene).heading.at.start.offset < note.at.start.offset)
+      scene += 1;
+    (perScene[scene] ?? script).push(note);
+  }
+  return { scenes: scenes.map((one, index) => ({ ...one, notes: perScene[index] ?? [] })), script };
+}

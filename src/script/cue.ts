@@ -1,0 +1,129 @@
+import { foldName } from '../base/slug.js';
+import { cueExtensions, nameAbbreviations } from '../trade/cue-extensions.js';
+import { neverCues } from '../trade/transitions.js';
+import { readTime } from './time-of-day.js';
+import type { VoiceKind } from './types.js';
+
+/** A line that may be a speaker's name. */
+export interface CueShape {
+  readonly text: string;
+  readonly name: string;
+  readonly extensions: readonly string[];
+  readonly voice: VoiceKind;
+  /** True when a colon closed the line, or an extension stood without its parentheses. */
+  readonly colon: boolean;
+  readonly bare: boolean;
+}
+
+/** At most this many characters (rule L7). */
+const longestCue = 38;
+const extensionNames = new Map(
+  cueExtensions.flatMap((row) => [row.name, ...row.written].map((written) => [written, row] as const)),
+);
+const abbreviations = new Set(nameAbbreviations);
+const never = new Set(neverCues.map((row) => row.written));
+
+/** Reads a line as a cue (rule L7); null when it cannot be one. `isCastName` tells names that `cast:` holds, in any case. */
+export function readCue(line: string, isCastName: (name: string) => boolean): CueShape | null {
+  const text = line.trim();
+  if (text.length > longestCue + 1 || text === '') return null;
+  const colon = /[^:]:$/.test(text);
+  const closed = colon ? text.slice(0, -1).trimEnd() : text;
+  if (closed.length > longestCue) return null;
+  const { name: full, extensions: bracketed } = takeExtensions(closed);
+  const bareMatch = bracketed.length === 0 ? bareExtension(full) : null;
+  const name = bareMatch ? bareMatch.name : full;
+  const extensions = bareMatch ? [bareMatch.extension] : bracketed;
+  if (!(isCastName(name) || isCueName(name))) return null;
+  return {
+    text: printCue(name, extensions),
+    name,
+    extensions,
+    voice: voiceOf(extensions),
+    colon,
+    bare: bareMatch !== null,
+  };
+}
+
+function printCue(name: string, extensions: readonly string[]): string {
+  return [name.toUpperCase(), ...extensions.map((one) => `(${one})`)].join(' ');
+}
+
+function isCueName(name: string): boolean {
+  if (!/\p{L}/u.test(name) || /[:]/.test(name)) return false;
+  if (/\p{Ll}/u.test(withoutSmallParts(name))) return false;
+  if (/[!?,;…。！？、，；։؟।\-\u2010-\u2015)\]]$/.test(name)) return false;
+  if (name.endsWith('.') && !endsInAbbreviation(name)) return false;
+  if (/^["“'‘(].*["”'’)]$/.test(name)) return false;
+  return !isNeverCue(name);
+}
+
+/** Small letters that capitals keep: McCLANE, 2nd MAN, ß. */
+function withoutSmallParts(name: string): string {
+  return name.replace(/\bM(?:a)?c(?=\p{Lu})|(?<=\d)(?:st|nd|rd|th)\b|ß/gu, '');
+}
+
+function endsInAbbreviation(name: string): boolean {
+  const last = (name.split(/\s/).pop() as string).slice(0, -1);
+  return abbreviations.has(last) || /^(?:\p{L}\.)*\p{L}$/u.test(last);
+}
+
+/** True for a line in capitals under which nobody speaks: MONTAGE, LATER, INSERT - THE LETTER. */
+export function isNeverCue(text: string): boolean {
+  const plain = text.trim().replace(/[:.]+$/, '');
+  const head = plain.split(/\s+[-\u2010-\u2015]+\s+|:/)[0] as string;
+  return never.has(plain) || never.has(head) || readTime(plain) !== null;
+}
+
+function takeExtensions(text: string): { name: string; extensions: string[] } {
+  let name = text;
+  const extensions: string[] = [];
+  for (let found = /\s*\(([^()]*)\)$/.exec(name); found && found.index > 0; found = /\s*\(([^()]*)\)$/.exec(name)) {
+    extensions.unshift(...splitExtensions(found[1] as string));
+    name = name.slice(0, found.index).trimEnd();
+  }
+  return { name, extensions };
+}
+
+/** `V.O., CONT'D` is two extensions; one that the table knows is never split. */
+function splitExtensions(inside: string): string[] {
+  const whole = foldExtension(inside);
+  if (whole === '') return [];
+  if (extensionNames.has(whole)) return [canonical(whole)];
+  return whole
+    .split(/\s*[,;/]\s*/)
+    .filter((one) => one !== '')
+    .map(canonical);
+}
+
+function foldExtension(text: string): string {
+  return text
+    .trim()
+    .replace(/[\u2019\u2018]/g, "'")
+    .replace(/\s+/g, ' ')
+    .toUpperCase();
+}
+
+function canonical(extension: string): string {
+  return extensionNames.get(extension)?.name ?? extension;
+}
+
+/** `NORA V.O.` and `NORA, O.S.`: the extension without its parentheses. */
+function bareExtension(text: string): { name: string; extension: string } | null {
+  const found = /^(.+?),?\s+(V\.?\s?O\.?|O\.?\s?S\.?|V\/O|O\/S)$/.exec(text);
+  if (!found) return null;
+  return { name: found[1] as string, extension: canonical((found[2] as string).replace(/\s/g, '')) };
+}
+
+function voiceOf(extensions: readonly string[]): VoiceKind {
+  for (const extension of extensions) {
+    const voice = extensionNames.get(extension)?.voice;
+    if (voice) return voice;
+  }
+  return 'on-screen';
+}
+
+/** A key for cues that are the same speaker. */
+export function cueKey(cue: CueShape): string {
+  return foldName(cue.name);
+}

@@ -1,0 +1,40 @@
+import { foldName } from '../base/slug.js';
+import type { Piece } from './read-blocks.js';
+import type { Line, Note } from './types.js';
+
+/** Folded names of all marks. */
+export function markNames(pieces: readonly Piece[]): Set<string> {
+  const names = new Set<string>();
+  for (const piece of pieces) {
+    for (const line of linesOf(piece)) for (const mark of line.marks) names.add(foldName(mark.name));
+  }
+  return names;
+}
+
+function linesOf(piece: Piece): readonly Line[] {
+  switch (piece.kind) {
+    case 'action':
+      return piece.lines;
+    case 'speech':
+      return piece.lines.map((one) => one.line);
+    case 'scene':
+    case 'transition':
+    case 'part':
+      return [piece.line];
+    case 'page break':
+    case 'omitted':
+      return [];
+  }
+}
+
+/** Folded names of all that notes name. */
+export function noteNames(notes: readonly Note[]): string[] {
+  return notes.flatMap(namesOf).map(foldName);
+}
+
+function namesOf(note: Note): readonly string[] {
+  if (note.kind === 'items') return note.items.map((item) => item.name);
+  if (note.kind === 'costume') return [note.person, ...note.garments.map((item) => item.name)];
+  if (note.kind === 'state') return [note.element];
+  return note.kind === 'no' ? note.names : [];
+}

@@ -1,0 +1,120 @@
+import type { Range } from '../base/text-range.js';
+import { readNumber } from '../trade/number-words.js';
+import { findPerson } from './people.js';
+import type { NoteItem, Person } from './types.js';
+
+/** A piece of a note's text: `start` and `end` count in the text it was cut from. */
+export interface Piece {
+  readonly text: string;
+  readonly start: number;
+  readonly end: number;
+}
+
+/** Reads things named in a note: `2 crates of apples (Nora), torch, "a, b"`. `from` is where the list begins in the text. */
+export function readItems(
+  text: string,
+  from: number,
+  people: readonly Person[],
+  placeOf: (start: number, end: number) => Range,
+): NoteItem[] {
+  const items: NoteItem[] = [];
+  for (const piece of splitList(text.slice(from))) {
+    const item = readItem(piece, people);
+    if (item.name !== '') items.push({ ...item, at: placeOf(from + piece.start, from + piece.end) });
+  }
+  return items;
+}
+
+/** Splits at commas and semicolons, save inside quotes and parentheses and within a number (1,000). */
+export function splitList(text: string): Piece[] {
+  const pieces: Piece[] = [];
+  let start = 0;
+  let depth = 0;
+  let quote: string | null = null;
+  const push = (end: number) => {
+    const raw = text.slice(start, end);
+    const trimmed = raw.trim();
+    const at = start + raw.length - raw.trimStart().length;
+    if (trimmed !== '') pieces.push({ text: trimmed, start: at, end: at + trimmed.length });
+    start = end + 1;
+  };
+  const lastClose = { '"': text.lastIndexOf('"'), '”': text.lastIndexOf('”'), ')': text.lastIndexOf(')') };
+  for (let at = 0; at < text.length; at += 1) {
+    const sign = text[at] as string;
+    if (quote !== null) quote = sign === quote ? null : quote;
+    else if (sign === '(' && lastClose[')'] > at) depth += 1;
+    else if (sign === ')') depth = Math.max(0, depth - 1);
+    else if (depth > 0) continue;
+    else if (sign === '"' && lastClose['"'] > at && opensQuote(text, start, at)) quote = '"';
+    else if (sign === '“' && lastClose['”'] > at) quote = '”';
+    else if ((sign === ',' && !isDigitComma(text, at)) || sign === ';') push(at);
+  }
+  push(text.length);
+  return pieces;
+}
+
+/** A straight quote opens a name at an item's start or behind its count; elsewhere it may be an inch sign. */
+function opensQuote(text: string, start: number, at: number): boolean {
+  const before = text.slice(start, at).trim();
+  return before === '' || readNumber(before) !== null;
+}
+
+function isDigitComma(text: string, at: number): boolean {
+  return /\d/.test(text[at - 1] ?? '') && /^\d{3}(?!\d)/.test(text.slice(at + 1, at + 5));
+}
+
+function readItem(piece: Piece, people: readonly Person[]): Omit<NoteItem, 'at'> {
+  const { head, inside } = takeParenthesis(piece.text);
+  const { count, name } = takeCount(head);
+  return { name: unquote(name), count, ...readParenthesis(inside, people) };
+}
+
+function takeParenthesis(text: string): { head: string; inside: string | null } {
+  const open = text.endsWith(')') ? matchingOpen(text) : -1;
+  if (open <= 0) return { head: text, inside: null };
+  return { head: text.slice(0, open).trim(), inside: text.slice(open + 1, -1).trim() };
+}
+
+function matchingOpen(text: string): number {
+  let depth = 0;
+  for (let at = text.length - 1; at >= 0; at -= 1) {
+    if (text[at] === ')') depth += 1;
+    else if (text[at] === '(') depth -= 1;
+    if (depth === 0) return at;
+  }
+  return -1;
+}
+
+/** A person in the parenthesis is who has it; what else stands there describes it. */
+function readParenthesis(
+  inside: string | null,
+  people: readonly Person[],
+): { by: string | null; description: string | null } {
+  if (inside === null || inside === '') return { by: null, description: null };
+  const whole = findPerson(people, inside);
+  if (whole) return { by: whole.name, description: null };
+  const comma = inside.search(/[,;]/);
+  const first = comma === -1 ? null : findPerson(people, inside.slice(0, comma));
+  return first
+    ? { by: first.name, description: inside.slice(comma + 1).trim() || null }
+    : { by: null, description: inside };
+}
+
+/** A leading count in digits or words: `2 crates`, `2x torch`, `three crates`. `a pair of gloves` keeps its words. */
+function takeCount(text: string): { count: number | null; name: string } {
+  const times = /^(\d[\d,]*)\s*[x\u00d7]\s+(?=\S)/i.exec(text);
+  if (times) return { count: toNumber(times[1] as string), name: text.slice(times[0].length) };
+  const found = /^(\d[\d,]*|[A-Za-z]+(?:-[a-z]+)?)\s+(?=\S)/.exec(text);
+  const count = found ? toNumber(found[1] as string) : null;
+  return found && count !== null ? { count, name: text.slice(found[0].length) } : { count: null, name: text };
+}
+
+function toNumber(text: string): number | null {
+  return readNumber(/^\d/.test(text) ? text.replaceAll(',', '') : text);
+}
+
+/** A name without the quotes round it. */
+export function unquote(text: string): string {
+  const found = /^(?:"([^"]*)"|“([^”]*)”|‘([^’]*)’)$/.exec(text.trim());
+  return found ? (found[1] ?? found[2] ?? found[3] ?? '').trim() : text.trim();
+}

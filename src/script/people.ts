@@ -1,0 +1,70 @@
+import { foldName } from '../base/slug.js';
+import { nameTitles } from '../trade/cue-extensions.js';
+import type { Person } from './types.js';
+
+const titles = new Set(nameTitles);
+
+interface PeopleIndex {
+  readonly byName: ReadonlyMap<string, Person>;
+  /** By name without its title; null where two people share it. */
+  readonly byPlainName: ReadonlyMap<string, Person | null>;
+}
+
+const indexes = new WeakMap<readonly Person[], PeopleIndex>();
+
+/**
+ * The person a name means, or null: by any of their names, whatever the case, white space and quotes (rule E6), else without a
+ * title (`Dr. Osei`, `OSEI`) when only one person fits. The list must not change after the first call with it.
+ */
+export function findPerson(people: readonly Person[], name: string): Person | null {
+  const index = indexes.get(people) ?? makeIndex(people);
+  const folded = foldName(name);
+  const exact = index.byName.get(folded);
+  if (exact) return exact;
+  const plain = splitTitle(folded);
+  const person = index.byPlainName.get(plain.name) ?? null;
+  if (person === null || plain.title === null) return person;
+  return person.names.some((one) => agrees(splitTitle(foldName(one)), plain)) ? person : null;
+}
+
+/** Everyone a cue means: one person, or all of `NORA AND TOM` when each of them is known. Empty when nobody is. */
+export function findSpeakers(people: readonly Person[], cueName: string): readonly Person[] {
+  const one = findPerson(people, cueName);
+  if (one) return [one];
+  const parts = cueName.split(/\s*[/&+,]\s*|\s+and\s+/i).filter((part) => part !== '');
+  const all = parts.map((part) => findPerson(people, part));
+  return parts.length > 1 && all.every((person) => person !== null) ? [...new Set(all)] : [];
+}
+
+function makeIndex(people: readonly Person[]): PeopleIndex {
+  const byName = new Map<string, Person>();
+  const byPlainName = new Map<string, Person | null>();
+  for (const person of people) {
+    for (const name of person.names) {
+      const folded = foldName(name);
+      if (!byName.has(folded)) byName.set(folded, person);
+      const plain = splitTitle(folded).name;
+      const other = byPlainName.get(plain);
+      byPlainName.set(plain, other === undefined || other === person ? person : null);
+    }
+  }
+  const index = { byName, byPlainName };
+  indexes.set(people, index);
+  return index;
+}
+
+interface TitledName {
+  readonly title: string | null;
+  readonly name: string;
+}
+
+/** Splits a folded name: `dr. osei` is title `dr` and name `osei`. A title alone is the name. */
+function splitTitle(folded: string): TitledName {
+  const found = /^([^\s.]+)\.?\s+(.+)$/.exec(folded);
+  if (!found || !titles.has(found[1] as string)) return { title: null, name: folded };
+  return { title: found[1] as string, name: found[2] as string };
+}
+
+function agrees(one: TitledName, other: TitledName): boolean {
+  return one.name === other.name && (one.title === null || one.title === other.title);
+}

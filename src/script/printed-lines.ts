@@ -1,0 +1,252 @@
+import type { Heading, Definition as MarkdownDefinition, Paragraph, Parent, Root, RootContent } from 'mdast';
+import { decodeReference } from './parse-markdown.js';
+import { privateCharacter } from './private-text.js';
+import { type RawKind, type RawLine, StretchBuilder } from './raw-line.js';
+import { lineEnd, lineStart, rangeAt, type SourceText } from './source-text.js';
+import type { TextStyle } from './types.js';
+
+/** The lines of a script and the definitions among them, both in source order. */
+export interface PrintedLines {
+  readonly lines: readonly RawLine[];
+  readonly definitions: readonly MarkdownDefinition[];
+}
+
+/** What stands around a block: how many quotes, and the column of the list item it opens or lies in. */
+interface Surround {
+  readonly quotes: number;
+  /** 1-based column of the item's sign, 0 outside items. */
+  readonly item: number;
+  readonly opensItem: boolean;
+}
+
+interface Job {
+  readonly node: RootContent;
+  readonly around: Surround;
+}
+
+/** Takes a Markdown tree apart into source lines: what each prints, and from which place of the source. */
+export function printLines(root: Root, source: SourceText, forPrint: string): PrintedLines {
+  const lines: RawLine[] = [];
+  const definitions: MarkdownDefinition[] = [];
+  const printer = new LinePrinter(source, forPrint, lines);
+  // A stack of our own: containers may nest deeper than calls can.
+  const jobs: Job[] = [];
+  pushChildren(jobs, root, { quotes: 0, item: 0, opensItem: false });
+  for (let job = jobs.pop(); job; job = jobs.pop()) {
+    const { node, around } = job;
+    if (node.type === 'paragraph' || node.type === 'heading') printer.addBlock(node, around);
+    else if (node.type === 'thematicBreak')
+      printer.addSigns(node, around, printer.isPageBreak(node) ? 'page break' : 'rule');
+    else if (node.type === 'definition') definitions.push(node);
+    else if (node.type === 'listItem' && node.children.length === 0) printer.addSigns(node, around, 'item');
+    else if ('children' in node) pushChildren(jobs, node as Parent, surround(node, around));
+  }
+  return { lines, definitions };
+}
+
+function pushChildren(jobs: Job[], parent: Parent, around: Surround): void {
+  for (let index = parent.children.length - 1; index >= 0; index -= 1) {
+    jobs.push({
+      node: parent.children[index] as RootContent,
+      around: index === 0 ? around : { ...around, opensItem: false },
+    });
+  }
+}
+
+function surround(node: RootContent, around: Surround): Surround {
+  if (node.type === 'blockquote') return { ...around, quotes: around.quotes + 1 };
+  if (node.type === 'listItem') return { ...around, item: node.position?.start.column ?? 1, opensItem: true };
+  return { ...around, opensItem: around.opensItem };
+}
+
+class LinePrinter {
+  #source: SourceText;
+  #forPrint: string;
+  #lines: RawLine[];
+
+  constructor(source: SourceText, forPrint: string, lines: RawLine[]) {
+    this.#source = source;
+    this.#forPrint = forPrint;
+    this.#lines = lines;
+  }
+
+  isPageBreak(node: RootContent): boolean {
+    return this.#source.text[node.position?.start.offset ?? 0] === '*';
+  }
+
+  /** A block without text: a rule, a page break, an item with nothing after its sign. */
+  addSigns(node: RootContent, around: Surround, kind: RawKind): void {
+    const start = node.position?.start.offset ?? 0;
+    const end = node.position?.end.offset ?? start;
+    const line = node.position?.start.line ?? 1;
+    const sign = this.#source.text.slice(start, Math.min(end, lineEnd(this.#source, line))).trim();
+    this.#lines.push({
+      kind: around.quotes > 0 ? 'note' : kind,
+      line,
+      depth: 0,
+      sign,
+      itemLine: false,
+      stray: null,
+      text: '',
+      spans: [],
+      literal: null,
+      at: rangeAt(this.#source, start, start + sign.length),
+    });
+  }
+
+  /** Each source line of a paragraph or heading. */
+  addBlock(node: Paragraph | Heading, around: Surround): void {
+    const depth = node.type === 'heading' ? node.depth : 0;
+    const segments = flatSegments(node);
+    const firstLine = node.position?.start.line ?? 1;
+    const lastLine = node.position?.end.line ?? firstLine;
+    let next = 0;
+    for (let line = firstLine; line <= lastLine; line += 1) {
+      const end = lineEnd(this.#source, line);
+      const builder = new StretchBuilder();
+      let content = -1;
+      for (; next < segments.length; next += 1) {
+        const segment = segments[next] as Segment;
+        if (segment.start >= end) break;
+        const from = Math.max(segment.start, this.#contentStart(line, segment, around));
+        if (content === -1) content = from;
+        this.#printSegment(builder, from, Math.min(segment.end, end), segment.style);
+        if (segment.end > end) break;
+      }
+      this.#addLine(builder, line, line === firstLine, depth, content === -1 ? end : content, around);
+    }
+  }
+
+  /** Where the text of a line begins: behind its indent and quote signs when the segment came from the line before. */
+  #contentStart(line: number, segment: Segment, around: Surround): number {
+    let at = lineStart(this.#source, line);
+    if (segment.start >= at) return segment.start;
+    let quotes = around.quotes;
+    for (;;) {
+      const sign = this.#source.text[at];
+      if (sign === '>' && quotes > 0) quotes -= 1;
+      else if (sign !== ' ' && sign !== '\t') return at;
+      at += 1;
+    }
+  }
+
+  #addLine(
+    builder: StretchBuilder,
+    line: number,
+    first: boolean,
+    depth: number,
+    content: number,
+    around: Surround,
+  ): void {
+    const start = lineStart(this.#source, line);
+    const before = this.#forPrint.slice(start, content).replaceAll(privateCharacter, ' ');
+    const quoted = around.quotes > 0;
+    const sign = first
+      ? before
+          .replace(/^[\s>]+/, '')
+          .replace(/[*_\\]+$/, '')
+          .trim()
+      : '';
+    const stretch = builder.finish();
+    if (stretch.text === '' && sign === '') return;
+    const opens = first && around.opensItem && depth === 0;
+    const stray = first ? null : strayUnder(this.#source.text.slice(start, lineEnd(this.#source, line)), around);
+    const isNote = quoted && stray !== 'note';
+    const source = this.#source.text.slice(start, lineEnd(this.#source, line));
+    this.#lines.push({
+      ...stretch,
+      kind: isNote ? 'note' : depth > 0 ? 'heading' : opens ? 'item' : 'text',
+      line,
+      depth,
+      sign,
+      itemLine: !first && around.opensItem && stray === null && !quoted,
+      stray,
+      at: rangeAt(this.#source, start + source.length - source.trimStart().length, start + source.trimEnd().length),
+    });
+  }
+
+  /** Prints source text: escapes and references decoded, private text left out, white space made spaces. */
+  #printSegment(builder: StretchBuilder, from: number, to: number, style: TextStyle): void {
+    const text = this.#forPrint;
+    let at = from;
+    while (at < to) {
+      const plain = plainRun(text, at, to);
+      builder.addRun(plain.replace(/[\t\v\f\u0085\u2028\u2029]/g, ' '), at, style);
+      at += plain.length;
+      if (at >= to) return;
+      at = this.#printSpecial(builder, at, to, style);
+    }
+  }
+
+  #printSpecial(builder: StretchBuilder, at: number, to: number, style: TextStyle): number {
+    const text = this.#forPrint;
+    const sign = text[at] as string;
+    if (sign === privateCharacter) {
+      let end = at;
+      while (end < to && text[end] === privateCharacter) end += 1;
+      const spaced = builder.text === '' || /\s$/.test(builder.text);
+      while (spaced && end < to && (text[end] === ' ' || text[end] === '\t')) end += 1;
+      return end;
+    }
+    if (sign === '\\' && at + 1 < to && /[!-/:-@[-`{-~]/.test(text[at + 1] as string)) {
+      builder.addLiteral(text[at + 1] as string, at + 1, style);
+      return at + 2;
+    }
+    const reference = sign === '&' ? matchReference(text, at) : null;
+    const decoded = reference === null ? null : decodeReference(reference);
+    if (reference !== null && decoded !== null && decoded !== reference) {
+      builder.addLiteral(decoded.replace(/\s/g, ' '), at, style);
+      return at + reference.length;
+    }
+    builder.addRun(sign === '\0' ? '\uFFFD' : sign, at, style);
+    return at + 1;
+  }
+}
+
+/** The text up to the next sign that needs a look. */
+function plainRun(text: string, from: number, to: number): string {
+  const piece = text.slice(from, to);
+  const special = piece.search(/[\\&\uFFFF\0]/);
+  return special === -1 ? piece : piece.slice(0, special);
+}
+
+const reference = /&(?:#x[0-9a-f]{1,6}|#\d{1,7}|[a-z][a-z\d]{0,31});/iy;
+
+function matchReference(text: string, at: number): string | null {
+  reference.lastIndex = at;
+  return reference.exec(text)?.[0] ?? null;
+}
+
+/** Tells whether a further line of a note or item lacks its own sign or indent (rule L10). */
+function strayUnder(line: string, around: Surround): 'note' | 'item' | null {
+  if (around.quotes > 0) return /^[ \t]*>/.test(line) ? null : 'note';
+  const indent = line.length - line.trimStart().length;
+  return around.item > 0 && indent < around.item ? 'item' : null;
+}
+
+interface Segment {
+  readonly start: number;
+  readonly end: number;
+  readonly style: TextStyle;
+}
+
+/** The text nodes of a block in order, each with its style. */
+function flatSegments(block: Parent): Segment[] {
+  const segments: Segment[] = [];
+  const stack: { node: RootContent; style: TextStyle }[] = [];
+  const push = (parent: Parent, style: TextStyle) => {
+    for (let index = parent.children.length - 1; index >= 0; index -= 1) {
+      stack.push({ node: parent.children[index] as RootContent, style });
+    }
+  };
+  push(block, 'plain');
+  for (let top = stack.pop(); top; top = stack.pop()) {
+    const { node, style } = top;
+    if (node.type === 'text' && node.position) {
+      segments.push({ start: node.position.start.offset ?? 0, end: node.position.end.offset ?? 0, style });
+    } else if (node.type === 'emphasis')
+      push(node, style === 'bold' || style === 'bold italic' ? 'bold italic' : 'italic');
+    else if (node.type === 'strong') push(node, style === 'italic' || style === 'bold italic' ? 'bold italic' : 'bold');
+  }
+  return segments;
+}

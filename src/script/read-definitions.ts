@@ -1,0 +1,86 @@
+import type { Definition as MarkdownDefinition } from 'mdast';
+import type { Diagnostic } from '../base/diagnostic.js';
+import { foldName } from '../base/slug.js';
+import type { Range } from '../base/text-range.js';
+import { sayScript } from '../messages/script.js';
+import { findCategory } from '../trade/categories.js';
+import type { PrintedLines } from './printed-lines.js';
+import type { RawLine } from './raw-line.js';
+import { rangeAt, type SourceText } from './source-text.js';
+
+/** A definition as written, before its people are known (rule E5). */
+export interface WrittenDefinition {
+  readonly name: string;
+  /** The category as typed; empty when there is none. */
+  readonly category: string;
+  readonly text: string;
+  /** False for one that Markdown does not read. */
+  readonly regular: boolean;
+  readonly at: Range;
+}
+
+/** The lines without the definitions among them, and all definitions. */
+export interface SortedDefinitions {
+  readonly lines: readonly RawLine[];
+  readonly definitions: readonly WrittenDefinition[];
+}
+
+/** Takes definitions out of the lines: those that Markdown reads, and those it does not but that are plain enough (rule E5). */
+export function sortOutDefinitions(
+  printed: PrintedLines,
+  source: SourceText,
+  messages: Diagnostic[],
+): SortedDefinitions {
+  const definitions = takeRegular(printed.definitions, source);
+  const lines = printed.lines.filter((line) => {
+    const loose = line.text.startsWith('[') ? readLoose(line) : null;
+    if (loose === null) return true;
+    const taken = isTakable(loose);
+    messages.push(sayScript('definition-not-read', { name: loose.name, taken }, line.at));
+    if (taken) definitions.push(loose);
+    return !taken;
+  });
+  return { lines, definitions };
+}
+
+function takeRegular(nodes: readonly MarkdownDefinition[], source: SourceText): WrittenDefinition[] {
+  return nodes.map((node) => ({
+    name: (node.label ?? node.identifier).replace(/\s+/g, ' ').trim(),
+    category: node.url,
+    text: node.title ?? '',
+    regular: true,
+    at: rangeAt(source, node.position?.start.offset ?? 0, node.position?.end.offset ?? 0),
+  }));
+}
+
+const shape = /^\[([^[\]]+)\]\s?:\s*(.*)$/;
+
+/**
+ * A line that was meant as a definition but that Markdown reads as text: no blank line above it, a category of two words, quotes
+ * within quotes. Null for any other line.
+ */
+function readLoose(line: RawLine): WrittenDefinition | null {
+  if (line.kind !== 'text' || line.literal?.has(0)) return null;
+  const found = shape.exec(line.text);
+  const name = found?.[1]?.trim() ?? '';
+  if (!found || name === '') return null;
+  const rest = (found[2] as string).trim();
+  const quote = rest.search(/["“(]/);
+  const category = (quote === -1 ? rest : rest.slice(0, quote)).trim().replace(/^<(.*)>$/, '$1');
+  const text = quote === -1 ? '' : unwrap(rest.slice(quote));
+  return { name, category, text, regular: false, at: line.at };
+}
+
+function unwrap(quoted: string): string {
+  return quoted.slice(1).replace(/["”)]$/, '');
+}
+
+/** True when a loose definition is plain enough to be taken: its category is known, or it has none but a text in quotes. */
+function isTakable(definition: WrittenDefinition): boolean {
+  return findCategory(definition.category) !== null || (definition.category === '' && definition.text !== '');
+}
+
+/** Folded names of definitions, for telling marks in speech. */
+export function definedNames(definitions: readonly WrittenDefinition[]): Set<string> {
+  return new Set(definitions.map((definition) => foldName(definition.name)));
+}
