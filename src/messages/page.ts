@@ -7,9 +7,9 @@ export const pageMessages = {
     hint: 'Put a space or a line break in it where it may be parted.',
     actual: word,
   })),
-  'page-sentence-split': define('info', 'A page ends inside a sentence', () => ({
-    reason: 'Expected a sentence to end within the last third of the page, found none; the page ends inside a sentence',
-    hint: 'Part the paragraph in two, or end a sentence earlier, if the printed page matters.',
+  'page-sentence-split': define<{ page: number }>('info', 'A page ends inside a sentence', ({ page }) => ({
+    reason: `Expected a sentence to end in the last third of page ${page}, found none; the page ends inside a sentence`,
+    hint: 'Part the paragraph in two, or end a sentence earlier, if the printed script matters.',
   })),
 } as const satisfies MessageTable;
 

@@ -13,8 +13,13 @@ export interface PlacedRow {
 
 export interface BrokenPages {
   readonly pages: readonly (readonly PlacedRow[])[];
-  /** Blocks that had to be parted inside a sentence. */
-  readonly forced: readonly TypesetBlock[];
+  readonly forced: readonly ForcedSplit[];
+}
+
+/** A block that had to be parted inside a sentence, and the page (1-based) that ends there. */
+export interface ForcedSplit {
+  readonly block: TypesetBlock;
+  readonly page: number;
 }
 
 const more = setText(breakRules.more, 'more', 'more');
@@ -31,7 +36,7 @@ export function breakPages(units: readonly Unit[], height: number): BrokenPages 
 
 class PageBreaker {
   readonly pages: PlacedRow[][] = [[]];
-  readonly forced: TypesetBlock[] = [];
+  readonly forced: ForcedSplit[] = [];
   /** Rows used on the last page. */
   private used = 0;
 
@@ -70,8 +75,8 @@ class PageBreaker {
     if (empty <= this.height * breakRules.mostEmpty) return split;
     const anyway = splitAtLine(unit, rows, room);
     if (anyway) {
-      const parted = unit[anyway.rest.block];
-      if (parted && this.forced.at(-1) !== parted) this.forced.push(parted);
+      const block = unit[anyway.rest.block] as TypesetBlock;
+      if (this.forced.at(-1)?.block !== block) this.forced.push({ block, page: this.pages.length });
       return anyway;
     }
     return split ?? (this.used === 0 ? splitAnywhere(unit, rows, room) : null);

@@ -32,7 +32,7 @@ export function paginate(script: Script): { pages: Pages; messages: Diagnostic[]
     pages: { pages, scenes, eighths: sumEighths(scenes.map((scene) => scene.eighths)), paper },
     messages: [
       ...reportCutWords(blocks),
-      ...broken.forced.map((block) => sayPage('page-sentence-split', undefined, block.at)),
+      ...broken.forced.map(({ block, page }) => sayPage('page-sentence-split', { page }, block.at)),
     ],
   };
 }

@@ -1,11 +1,11 @@
-/** Words that end in a full stop without ending a sentence. */
-const abbreviations = new Set(
-  'mr mrs ms dr st prof sgt lt capt col gen rev jr sr hon no vs etc e.g i.e a.m p.m approx ft min sec vol dept'.split(
-    ' ',
-  ),
-);
+import { nameAbbreviations } from '../trade/cue-extensions.js';
 
-const stop = /([.!?\u2026\u3002\uff01\uff1f])[.!?\u2026]*["'\u2019\u201d\u00bb)\]*_]*$/u;
+/** Words, besides titles, that end in a full stop without ending a sentence: common practice. */
+const shortened = ['vs', 'etc', 'e.g', 'i.e', 'a.m', 'p.m', 'approx', 'vol', 'fig', 'cf', 'al'];
+
+const abbreviations = new Set([...nameAbbreviations.map((word) => word.toLowerCase()), ...shortened]);
+
+const stop = /([.!?\u2026\u3002\uff01\uff1f])[.!?\u2026]*["'\u2019\u201d\u00bb\u300d\u300f)\]*_]*$/u;
 const opensLow = /^["'\u2018\u201c\u00ab([*_\u2026.\u2014\u2013-]*\p{Ll}/u;
 
 /**
@@ -15,13 +15,16 @@ const opensLow = /^["'\u2018\u201c\u00ab([*_\u2026.\u2014\u2013-]*\p{Ll}/u;
 export function endsSentence(word: string, next: string | null): boolean {
   const found = stop.exec(word);
   if (!found) return false;
-  if (next !== null && opensLow.test(next)) return false;
+  if (next === null) return true;
+  if (opensLow.test(next)) return false;
   if (found[1] !== '.' || word.includes('..')) return true;
-  const bare = word
-    .slice(0, found.index)
-    .replace(/^[^\p{L}\p{N}]+/u, '')
-    .toLowerCase();
-  if (abbreviations.has(bare)) return next === null;
-  // One letter and a stop is an initial, save for the pronoun.
-  return !(/^\p{L}$/u.test(bare) && bare !== 'i') || next === null;
+  const bare = word.slice(0, found.index).replace(/^[^\p{L}\p{N}]+/u, '');
+  return !isShortened(bare, next);
+}
+
+/** A title, a word cut short, or an initial. "No." is a word unless a number follows; "I." is the pronoun. */
+function isShortened(bare: string, next: string): boolean {
+  const word = bare.toLowerCase();
+  if (word === 'no') return /^\d/.test(next);
+  return abbreviations.has(word) || (/^\p{Lu}$/u.test(bare) && bare !== 'I');
 }
