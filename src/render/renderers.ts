@@ -48,3 +48,6 @@ export const renderers: Record<OutputName, Renderer> = {
     load: async () => (await import('./script/render-script-pages.js')).renderScriptPages,
   },
 };
+
+/** The names of all outputs, in their usual order. */
+export const outputNames = Object.keys(renderers) as readonly OutputName[];

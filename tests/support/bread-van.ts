@@ -266,6 +266,7 @@ export const breadVan: Breakdown = makeBreakdown({
       id: 'bakery',
       name: 'Bakery',
       areas: ['back room'],
+      sets: [{ setting: 'INT', place: 'Bakery - back room', scenes: ['bakery-kneading'] }],
       scenes: ['bakery-kneading'],
       dressing: [{ id: 'wall-clock', name: 'wall clock', known: 'found', scenes: ['bakery-kneading'] }],
     }),

@@ -156,6 +156,7 @@ export function makePlace(part: Partial<PlaceEntry> & Pick<PlaceEntry, 'name'>):
     id: part.name.toLowerCase().replaceAll(' ', '-'),
     settings: ['INT'],
     areas: [],
+    sets: [],
     scenes: [],
     dressing: [],
     ...part,

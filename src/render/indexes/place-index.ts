@@ -19,13 +19,20 @@ export function placeIndex(breakdown: Breakdown, index: SceneIndex): Block[] {
 
 function placeRow(place: PlaceEntry, index: SceneIndex): TableRow {
   return {
-    cells: [{ stack: placeCell(place) }, listScenes(place.scenes, index), { stack: dressingCell(place, index) }],
+    cells: [{ stack: placeCell(place, index) }, listScenes(place.scenes, index), { stack: dressingCell(place, index) }],
   };
 }
 
-function placeCell(place: PlaceEntry): Inline[] {
-  const areas = place.areas.length > 0 ? [`with ${place.areas.map((area) => placeWords([area])).join(', ')}`] : [];
-  return [bold(placeWords([place.name])), place.settings.map(settingWords).join(', '), ...areas];
+function placeCell(place: PlaceEntry, index: SceneIndex): Inline[] {
+  const several = place.sets.length > 1;
+  const sets = several
+    ? place.sets.map(
+        (set) => `${settingWords(set.setting)}, ${placeWords([set.place])}: sc ${listScenes(set.scenes, index)}`,
+      )
+    : [];
+  const areas =
+    !several && place.areas.length > 0 ? [`with ${place.areas.map((area) => placeWords([area])).join(', ')}`] : [];
+  return [bold(placeWords([place.name])), place.settings.map(settingWords).join(', '), ...areas, ...sets];
 }
 
 function dressingCell(place: PlaceEntry, index: SceneIndex): Inline[] {

@@ -71,6 +71,7 @@ function placeJson(place: PlaceEntry) {
     settings: place.settings,
     areas: place.areas,
     scenes: place.scenes,
+    sets: place.sets.map(({ setting, place: name, scenes }) => ({ setting, place: name, scenes })),
     dressing: place.dressing.map(({ id, name, known, scenes }) => ({ id, name, known, scenes })),
   };
 }

@@ -1,6 +1,6 @@
 import type { Breakdown, ElementEntry } from '../../breakdown/types.js';
-import { type Block, bold, type Inline, type TableRow } from '../layout/kit.js';
-import { labelOf, type SceneIndex } from '../words/scene-list-words.js';
+import { type Block, blank, bold, type Inline, type TableRow } from '../layout/kit.js';
+import { labelOf, listScenes, type SceneIndex } from '../words/scene-list-words.js';
 import { handledCategories } from './prop-categories.js';
 
 const columns = [
@@ -11,10 +11,10 @@ const columns = [
 
 /** Things that look different at different times, each with its chain of states. */
 export function changingBlocks(breakdown: Breakdown, index: SceneIndex): Block[] {
-  const things = breakdown.elements.filter((one) => handledCategories.has(one.category) && one.states.length > 0);
+  const things = breakdown.elements.filter((one) => handledCategories.has(one.category) && changes(one));
   if (things.length === 0) return [];
   return [
-    { kind: 'heading', level: 2, text: 'Things that change', bookmark: 'Things that change' },
+    { kind: 'heading', level: 2, text: 'Things that change or are used up', bookmark: 'Things that change' },
     { kind: 'paragraph', text: explanation, keepWithNext: true },
     { kind: 'table', columns, rows: things.map((thing) => chainRow(thing, index)) },
   ];
@@ -23,8 +23,14 @@ export function changingBlocks(breakdown: Breakdown, index: SceneIndex): Block[]
 const explanation =
   'A change on camera that cannot be undone uses up one piece in every take. A change between scenes uses none, but it needs one piece for each look, unless the earlier scene is shot first.';
 
+function changes(thing: ElementEntry): boolean {
+  return thing.states.length > 0 || thing.category === 'food';
+}
+
 function chainRow(thing: ElementEntry, index: SceneIndex): TableRow {
-  return { cells: [bold(thing.name), { stack: thing.states.map((state) => stateLine(state, index)) }, ''] };
+  const eaten = thing.category === 'food' ? [`used up in each take, sc ${listScenes(thing.scenes, index)}`] : [];
+  const states = thing.states.map((state) => stateLine(state, index));
+  return { cells: [bold(thing.name), { stack: [...states, ...eaten] }, blank(80)] };
 }
 
 function stateLine({ state, scene, onCamera }: ElementEntry['states'][number], index: SceneIndex): Inline {

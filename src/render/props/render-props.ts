@@ -4,8 +4,10 @@ import { readFirstBlocks } from '../words/read-first.js';
 import { indexScenes } from '../words/scene-list-words.js';
 import { changingBlocks } from './changing-things.js';
 import { dressingBlocks } from './dressing-by-place.js';
+import { paperBlocks } from './paper-and-screens.js';
 import { handledCategories, placeCategories } from './prop-categories.js';
 import { runningBlocks } from './running-list.js';
+import { weaponBlocks } from './weapons-sheet.js';
 
 const howTo = [
   '1. The list by scene tells the story: what is in hand, who has it, how it looks, and where it goes next.',
@@ -26,7 +28,9 @@ export const renderProps: Render = async (input) => {
       ...readFirstBlocks(breakdown, index, { title: 'Props', howTo, categories }),
       ...runningBlocks(breakdown, index),
       ...changingBlocks(breakdown, index),
+      ...paperBlocks(breakdown, index),
       ...dressingBlocks(breakdown, index),
+      ...weaponBlocks(breakdown, index),
     ],
   });
 };

@@ -1,14 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { renderProps } from '../../../src/render/props/render-props.js';
 import { breadVan } from '../../support/bread-van.js';
-import { makeBreakdown, makeElement, makeScene } from '../../support/make-breakdown.js';
+import { makeBreakdown, makeElement, makeHazard, makeScene } from '../../support/make-breakdown.js';
 import { pdfLines } from '../../support/pdf-lines.js';
+import { readPdf } from '../../support/pdf-positions.js';
 import { makeRenderInput } from '../../support/render-input.js';
 
 const linesOf = async (breakdown = breadVan) =>
   pdfLines((await renderProps(makeRenderInput(breakdown))).files[0]?.content);
 const lines = await linesOf();
-const list = lines.slice(lines.indexOf('In hand, scene by scene'), lines.indexOf('Things that change'));
+const list = lines.slice(lines.indexOf('In hand, scene by scene'), lines.indexOf('Things that change or are used up'));
 
 describe('props.pdf', () => {
   it('names the dangers on the first page, with a blank for the person in charge', () => {
@@ -64,8 +65,30 @@ describe('props.pdf', () => {
   });
 
   it('shows the chain of states', () => {
-    const chain = lines.slice(lines.indexOf('Things that change'));
+    const chain = lines.slice(lines.indexOf('Things that change or are used up'));
     expect(chain).toContain('storm lantern lit: from sc 2');
     expect(chain).toContain('broken: changes on camera in sc 2');
+  });
+
+  it('says of food that each take uses it up', () => {
+    expect(lines).toContain('bread dough used up in each take, sc 1');
+  });
+
+  it('gives every paper lines for its exact words', () => {
+    expect(lines).toContain('letter: sc 3');
+  });
+
+  it('has a weapons sheet of its own only when there are weapons', async () => {
+    expect(lines.join(' ')).not.toContain('Weapons and blades');
+    const blade = makeHazard({ id: 'H2', title: 'Blades and points', words: 'bread knife', precaution: 'Blunt it.' });
+    const scenes = [1, 2].map((order) => makeScene({ order, place: 'Yard', hazards: [blade] }));
+    const { files } = await renderProps(makeRenderInput(makeBreakdown({ scenes })));
+    const { texts, pages } = await readPdf(files[0]?.content as Uint8Array);
+    const title = texts.find((piece) => piece.text.includes('Weapons and blades'));
+    expect(title?.page).toBe(pages.length);
+    expect(title?.y).toBeLessThan(80);
+    const sheet = (await pdfLines(files[0]?.content)).join(' ');
+    expect(sheet).toContain('Blades and points: sc 1, 2. “bread knife” Blunt it.');
+    expect(sheet).toContain('One adult keeps them and nobody else:');
   });
 });

@@ -1,0 +1,31 @@
+import type { Breakdown } from '../../breakdown/types.js';
+import { type Block, bold, knownWords } from '../layout/kit.js';
+import { listScenes, type SceneIndex } from '../words/scene-list-words.js';
+
+/** Letters, forms, signs and screens: each with lines for its exact words. Nothing when the script has none. */
+export function paperBlocks(breakdown: Breakdown, index: SceneIndex): Block[] {
+  const papers = breakdown.elements.filter((element) => element.category === 'graphics');
+  if (papers.length === 0) return [];
+  return [
+    { kind: 'heading', level: 2, text: 'Paper and screens', bookmark: 'Paper and screens' },
+    { kind: 'paragraph', text: explanation },
+    ...papers.map((paper): Block => {
+      const known = knownWords(paper, index.labels);
+      const details = [
+        `sc ${listScenes(paper.scenes, index)}`,
+        ...(paper.description === null ? [] : [paper.description]),
+      ];
+      const text = [bold(paper.name), known === '' ? '' : ` ${known}`, `: ${details.join('; ')}`];
+      return {
+        kind: 'keep',
+        blocks: [
+          { kind: 'paragraph', text, keepWithNext: true },
+          { kind: 'lines', count: 2 },
+        ],
+      };
+    }),
+  ];
+}
+
+const explanation =
+  'Write the exact words before anything is printed, with the spelling of the period. No real names, numbers, addresses or brands. Big enough to read on camera: test it.';
