@@ -1,7 +1,7 @@
 import type { SceneHazard } from '../../breakdown/types.js';
 import { hazardCaution } from '../../trade/hazards.js';
 import type { Block } from '../layout/blocks.js';
-import { blank, bold, danger, type Inline } from '../layout/inline.js';
+import { blank, bold, danger, type Inline, joinInline } from '../layout/inline.js';
 import { raisedBy } from './sections/danger.js';
 import { labelOf, type SheetContext } from './sheet-context.js';
 
@@ -17,7 +17,7 @@ export function writeCautions(context: SheetContext): Block[] {
   return [
     { kind: 'heading', level: 1, text: [danger, ' Cautions'], bookmark: 'Cautions' },
     { kind: 'paragraph', after: 8, text: hazardCaution },
-    ...cautions.map(writeCaution),
+    ...cautions.map((caution): Block => ({ kind: 'keep', blocks: [writeCaution(caution)] })),
   ];
 }
 
@@ -46,7 +46,7 @@ function writeCaution({ hazard, raised }: Caution): Block {
     labelWidth: 116,
     blocks: [
       { kind: 'paragraph', text },
-      { kind: 'entries', entries: raised },
+      { kind: 'paragraph', text: joinInline(raised, '; ') },
     ],
   };
 }

@@ -12,9 +12,11 @@ export interface LeftOver {
   readonly names: readonly SectionName[];
 }
 
-/** What the sheets folded, in full, by scene; an empty list when nothing was. */
+/** What the sheets folded, in full, by scene; an empty list when nothing was. Dangers stand in full among the cautions. */
 export function writeLeftOver(leftOver: readonly LeftOver[], context: SheetContext): Block[] {
-  const some = leftOver.filter(({ names }) => names.length > 0);
+  const some = leftOver
+    .map(({ scene, names }) => ({ scene, names: names.filter((name) => name !== 'danger') }))
+    .filter(({ names }) => names.length > 0);
   if (some.length === 0) return [];
   return [
     { kind: 'heading', level: 1, text: 'Left over: what full sheets could not show', bookmark: 'Left over' },

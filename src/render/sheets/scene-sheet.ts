@@ -39,7 +39,10 @@ function notWhole({ folds }: Folded): SectionName[] {
 
 function setFoldNote(said: readonly string[], area: Area, type: Typesetter): Strip[] {
   if (said.length === 0) return [];
-  const text = [bold('Too full for one page. Folded: '), `${said.join(', ')}. In full under “Left over” at the end.`];
+  const text = [
+    bold('Too full for one page. Folded: '),
+    `${said.join(', ')}. All of it is at the end of these sheets.`,
+  ];
   return setBlocks([{ kind: 'rule' }, { kind: 'paragraph', size: 10, text }], area, type);
 }
 

@@ -13,7 +13,7 @@ export const writeSound: Section = (scene, context, fold) => {
     ...voices,
     ...(sounds.length > 0 ? [sounds.map((one) => elementWords(one, context)).join('; ')] : []),
   ];
-  const counted = [`${countWords(sounds.length, 'sound')}, ${countWords(voices.length, 'voice')} to record`];
+  const counted = [countedWords(sounds.length, voices.length)];
   return [{ kind: 'section', label: 'Sound', blocks: [{ kind: 'entries', entries: fold > 0 ? counted : all }] }];
 };
 
@@ -24,4 +24,12 @@ function voiceEntries(scene: BreakdownScene): Inline[] {
       const how = person.voice === 'phone' ? 'the far end of the phone' : 'the voice';
       return [`record ${how}: `, bold(person.name)];
     });
+}
+
+function countedWords(sounds: number, voices: number): string {
+  const parts = [
+    sounds > 0 ? countWords(sounds, 'sound') : '',
+    voices > 0 ? `${countWords(voices, 'voice')} to record` : '',
+  ];
+  return `${parts.filter((part) => part !== '').join(', ')}: see “Left over” at the end`;
 }
