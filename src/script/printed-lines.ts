@@ -1,9 +1,8 @@
 import type { Heading, Definition as MarkdownDefinition, Paragraph, Parent, Root, RootContent } from 'mdast';
-import { decodeReference } from './parse-markdown.js';
+import { flatSegments, printSegment, type Segment } from './print-segment.js';
 import { privateCharacter } from './private-text.js';
 import { type RawKind, type RawLine, StretchBuilder } from './raw-line.js';
 import { lineEnd, lineStart, rangeAt, type SourceText } from './source-text.js';
-import type { TextStyle } from './types.js';
 
 /** The lines of a script and the definitions among them, both in source order. */
 export interface PrintedLines {
@@ -85,6 +84,7 @@ class LinePrinter {
       line,
       depth: 0,
       sign,
+      signAt: start,
       itemLine: false,
       stray: null,
       text: '',
@@ -110,7 +110,7 @@ class LinePrinter {
         if (segment.start >= end) break;
         const from = Math.max(segment.start, this.#contentStart(line, segment, around));
         if (content === -1) content = from;
-        this.#printSegment(builder, from, Math.min(segment.end, end), segment.style);
+        printSegment(builder, this.#forPrint, { start: from, end: Math.min(segment.end, end), style: segment.style });
         if (segment.end > end) break;
       }
       this.#addLine(builder, line, line === firstLine, depth, content === -1 ? end : content, around);
@@ -141,12 +141,8 @@ class LinePrinter {
     const start = lineStart(this.#source, line);
     const before = this.#forPrint.slice(start, content).replaceAll(privateCharacter, ' ');
     const quoted = around.quotes > 0;
-    const sign = first
-      ? before
-          .replace(/^[\s>]+/, '')
-          .replace(/[*_\\]+$/, '')
-          .trim()
-      : '';
+    const behindQuotes = before.replace(/^[\s>]+/, '');
+    const sign = first ? behindQuotes.replace(/[*_\\]+$/, '').trim() : '';
     const stretch = builder.finish();
     if (stretch.text === '' && sign === '') return;
     const opens = first && around.opensItem && depth === 0;
@@ -159,62 +155,12 @@ class LinePrinter {
       line,
       depth,
       sign,
+      signAt: content - behindQuotes.length,
       itemLine: !first && around.opensItem && stray === null && !quoted,
       stray,
       at: rangeAt(this.#source, start + source.length - source.trimStart().length, start + source.trimEnd().length),
     });
   }
-
-  /** Prints source text: escapes and references decoded, private text left out, white space made spaces. */
-  #printSegment(builder: StretchBuilder, from: number, to: number, style: TextStyle): void {
-    const text = this.#forPrint;
-    let at = from;
-    while (at < to) {
-      const plain = plainRun(text, at, to);
-      builder.addRun(plain.replace(/[\t\v\f\u0085\u2028\u2029]/g, ' '), at, style);
-      at += plain.length;
-      if (at >= to) return;
-      at = this.#printSpecial(builder, at, to, style);
-    }
-  }
-
-  #printSpecial(builder: StretchBuilder, at: number, to: number, style: TextStyle): number {
-    const text = this.#forPrint;
-    const sign = text[at] as string;
-    if (sign === privateCharacter) {
-      let end = at;
-      while (end < to && text[end] === privateCharacter) end += 1;
-      const spaced = builder.text === '' || /\s$/.test(builder.text);
-      while (spaced && end < to && (text[end] === ' ' || text[end] === '\t')) end += 1;
-      return end;
-    }
-    if (sign === '\\' && at + 1 < to && /[!-/:-@[-`{-~]/.test(text[at + 1] as string)) {
-      builder.addLiteral(text[at + 1] as string, at + 1, style);
-      return at + 2;
-    }
-    const reference = sign === '&' ? matchReference(text, at) : null;
-    const decoded = reference === null ? null : decodeReference(reference);
-    if (reference !== null && decoded !== null && decoded !== reference) {
-      builder.addLiteral(decoded.replace(/\s/g, ' '), at, style);
-      return at + reference.length;
-    }
-    builder.addRun(sign === '\0' ? '\uFFFD' : sign, at, style);
-    return at + 1;
-  }
-}
-
-/** The text up to the next sign that needs a look. */
-function plainRun(text: string, from: number, to: number): string {
-  const piece = text.slice(from, to);
-  const special = piece.search(/[\\&\uFFFF\0]/);
-  return special === -1 ? piece : piece.slice(0, special);
-}
-
-const reference = /&(?:#x[0-9a-f]{1,6}|#\d{1,7}|[a-z][a-z\d]{0,31});/iy;
-
-function matchReference(text: string, at: number): string | null {
-  reference.lastIndex = at;
-  return reference.exec(text)?.[0] ?? null;
 }
 
 /** Tells whether a further line of a note or item lacks its own sign or indent (rule L10). */
@@ -222,31 +168,4 @@ function strayUnder(line: string, around: Surround): 'note' | 'item' | null {
   if (around.quotes > 0) return /^[ \t]*>/.test(line) ? null : 'note';
   const indent = line.length - line.trimStart().length;
   return around.item > 0 && indent < around.item ? 'item' : null;
-}
-
-interface Segment {
-  readonly start: number;
-  readonly end: number;
-  readonly style: TextStyle;
-}
-
-/** The text nodes of a block in order, each with its style. */
-function flatSegments(block: Parent): Segment[] {
-  const segments: Segment[] = [];
-  const stack: { node: RootContent; style: TextStyle }[] = [];
-  const push = (parent: Parent, style: TextStyle) => {
-    for (let index = parent.children.length - 1; index >= 0; index -= 1) {
-      stack.push({ node: parent.children[index] as RootContent, style });
-    }
-  };
-  push(block, 'plain');
-  for (let top = stack.pop(); top; top = stack.pop()) {
-    const { node, style } = top;
-    if (node.type === 'text' && node.position) {
-      segments.push({ start: node.position.start.offset ?? 0, end: node.position.end.offset ?? 0, style });
-    } else if (node.type === 'emphasis')
-      push(node, style === 'bold' || style === 'bold italic' ? 'bold italic' : 'italic');
-    else if (node.type === 'strong') push(node, style === 'italic' || style === 'bold italic' ? 'bold italic' : 'bold');
-  }
-  return segments;
 }

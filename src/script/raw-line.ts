@@ -20,6 +20,8 @@ export interface RawLine extends Stretch {
   readonly depth: number;
   /** The list or heading sign before the text, as typed: `1.`, `-`, `##`. */
   readonly sign: string;
+  /** Offset of the sign in the source. */
+  readonly signAt: number;
   /** True for a further line of a list item, indented under it. */
   readonly itemLine: boolean;
   /** True when it hangs under a note or an item without its own sign or indent. */
@@ -137,11 +139,10 @@ export function offsetIn(stretch: Stretch | Line, place: number): number {
 /** A line that prints its list or heading sign as typed before its text. */
 export function withSign(line: RawLine, sign: string): RawLine {
   const builder = new StretchBuilder();
-  const content = line.spans.length > 0 ? offsetIn(line, 0) : line.at.start.offset + line.sign.length;
-  const signAt = line.at.start.offset + line.sign.length - sign.length;
+  const signAt = line.signAt + line.sign.length - sign.length;
   builder.addRun(sign, signAt, 'plain');
   if (line.text === '') return { ...line, ...builder.finish() };
-  builder.addRun(' ', Math.max(signAt + sign.length, content - 1), 'plain');
+  builder.addRun(' ', signAt + sign.length, 'plain');
   const shift = sign.length + 1;
   const literal = line.literal === null ? null : new Set([...line.literal].map((at) => at + shift));
   return {
