@@ -1,6 +1,71 @@
-import { type MessageTable, speaker } from './define.js';
+import { define, type MessageTable, speaker } from './define.js';
 
 /** Messages of the breakdown layer. */
-export const breakdownMessages = {} as const satisfies MessageTable;
+export const breakdownMessages = {
+  'element-two-categories': define<{ name: string; first: string; second: string }>(
+    'warning',
+    'One thing has two categories',
+    ({ name, first, second }) => ({
+      reason: `Expected one category for "${name}", found "${first}" and "${second}"; it is listed once.`,
+      hint: `If these are two things, give them two names; if one, write the same category in both places.`,
+    }),
+  ),
+  'element-without-category': define<{ name: string }>('info', 'A mark without a category', ({ name }) => ({
+    reason: `Nothing says what kind of thing "${name}" is: it is listed as a prop.`,
+    hint: `Add a line at the end of the script, with a blank line before it: [${name}]: prop "…", or costume, dressing, food …`,
+  })),
+  'state-read-as': define<{ typed: string; name: string }>(
+    'info',
+    'A state note was read for a thing of a longer name',
+    ({ typed, name }) => ({
+      reason: `"${typed}" is no name of its own here: the state was read as that of "${name}".`,
+      hint: `Write "> ${name}: …" to say so, or mark [${typed}] if it is another thing.`,
+    }),
+  ),
+  'state-names-many': define<{ name: string; owners: readonly string[] }>(
+    'warning',
+    'A state note that can mean several garments',
+    ({ name, owners }) => ({
+      reason: `Expected one "${name}" in this scene, found those of ${owners.join(' and ')}: the state was given to all.`,
+      hint: `Name them apart in the costume notes, such as "${owners[0]}'s ${name}", and use that name here.`,
+    }),
+  ),
+  'refusal-of-marked': define<{ name: string }>('warning', 'A refused thing is marked', ({ name }) => ({
+    reason: `"${name}" is refused by a note but stands in brackets or in a note of this script: it stays in the lists.`,
+    hint: `Take the brackets off [${name}], or delete the note that refuses it.`,
+  })),
+  'refusal-without-effect': define<{ name: string }>('info', 'A refused thing is not proposed', ({ name }) => ({
+    reason: `Nothing named "${name}" is proposed here any more: the refusal is kept but has no effect.`,
+    hint: 'Keep the note if the words may come back, or delete it.',
+  })),
+  'costume-note-unseen': define<{ person: string }>('info', 'A costume note for someone not seen', ({ person }) => ({
+    reason: `The note dresses ${person}, who is not seen in this scene; it holds from the next scene of the same story day.`,
+    hint: `If ${person} is there without a word, add the note "> cast: ${person}".`,
+  })),
+  'garment-not-worn': define<{ person: string; garment: string }>(
+    'info',
+    'A garment is taken off that was not on',
+    ({ person, garment }) => ({
+      reason: `${person} takes off "${garment}", but no note or line says that ${person} wears it before.`,
+      hint: `Name it where ${person} is dressed: "> ${person}: wears …, ${garment}".`,
+    }),
+  ),
+  'costume-changed-unsaid': define<{ person: string; from: string; to: string }>(
+    'info',
+    'Other clothes on the same story day',
+    ({ person, from, to }) => ({
+      reason: `${person} wears "${to}" here and wore "${from}" earlier on the same story day: read as a change of costume.`,
+      hint: `Write "> ${person}: changes to …" for a change, or list the garments that stay on.`,
+    }),
+  ),
+  'background-speaks': define<{ person: string }>('info', 'A background person has a line', ({ person }) => ({
+    reason: `${person} is called background in "cast:" but speaks; a person with a line usually counts as cast.`,
+    hint: `Take "background" off ${person} in the front matter to move the person from the extras to the cast.`,
+  })),
+  'note-for-whole-script': define<{ text: string }>('info', 'A note before the first scene', ({ text }) => ({
+    reason: `"${text}" stands before the first scene, where only refusals, answers and "wears" hold for the whole script.`,
+    hint: 'Move the note under the heading of the scene it speaks of.',
+  })),
+} as const satisfies MessageTable;
 
 export const sayBreakdown = speaker('breakdown', breakdownMessages);

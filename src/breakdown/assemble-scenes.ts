@@ -1,0 +1,151 @@
+import { eighths } from '../base/eighths.js';
+import { categoryOf } from '../trade/categories.js';
+import { setKey } from './carry-dressing.js';
+import type { CostumePlot } from './costume-plot.js';
+import { categoryOfIdentity, type Identity } from './element-register.js';
+import type { FollowedStates } from './follow-states.js';
+import type { Ground, SceneGround } from './ground.js';
+import { obtain, pushTo } from './grouping.js';
+import { listHazards, listTasks } from './hazards.js';
+import { linkScenes } from './links.js';
+import type { Thing } from './merge-sightings.js';
+import { doubtNights } from './nights.js';
+import type { PeopleInScenes } from './people-in-scenes.js';
+import { doubtPlaces, type ScenePlace } from './places.js';
+import { askQuestions } from './questions.js';
+import { writeElements, writeWears } from './scene-elements.js';
+import { listNotes } from './scene-notes.js';
+import { estimateScreenTime } from './screen-time.js';
+import type { Sightings } from './sight-things.js';
+import type { Reckoned } from './story-days.js';
+import { lineOf } from './story-order.js';
+import { writeSynopsis } from './synopsis.js';
+import type { BreakdownScene, Question } from './types.js';
+
+export interface AssembleInput {
+  readonly ground: Ground;
+  readonly present: PeopleInScenes;
+  readonly places: readonly ScenePlace[];
+  readonly reckoned: readonly Reckoned[];
+  readonly order: readonly number[];
+  readonly sightings: Sightings;
+  readonly costumes: CostumePlot;
+  readonly things: readonly (readonly Thing[])[];
+  readonly states: FollowedStates;
+  readonly ids: ReadonlyMap<Identity, string>;
+  readonly answers: ReadonlyMap<string, string>;
+}
+
+type Bare = Omit<BreakdownScene, 'questions' | 'comesFrom' | 'goesTo'>;
+
+/** Puts the scenes of the breakdown together from what the passes found, with links and open questions. */
+export function assembleScenes(input: AssembleInput): BreakdownScene[] {
+  const bare = input.ground.scenes.map((scene) => assembleScene(input, scene));
+  const linkInputs = bare.map(({ id, storyDay, elements, wears }) => ({
+    id,
+    series: lineOf(storyDay),
+    elements,
+    wears,
+  }));
+  const links = linkScenes(linkInputs, input.order);
+  const questions = collectQuestions(input, bare);
+  return bare.map((scene, index) => ({
+    ...scene,
+    questions: questions[index] ?? [],
+    comesFrom: links[index]?.comesFrom ?? [],
+    goesTo: links[index]?.goesTo ?? [],
+  }));
+}
+
+function assembleScene(input: AssembleInput, ground: SceneGround): Bare {
+  const { index, id, scene } = ground;
+  const { heading } = scene;
+  const length = input.ground.pages.scenes[index] ?? { page: 1, eighths: eighths(1) };
+  const people = input.present.scenes[index];
+  const spans = input.states.spans[index] ?? new Map();
+  return {
+    id,
+    number: heading.number,
+    order: index + 1,
+    heading: heading.text,
+    setting: heading.setting,
+    place: heading.place,
+    placeId: (input.places[index] as ScenePlace).id,
+    placeParts: heading.placeParts,
+    time: heading.time,
+    light: heading.light,
+    qualifiers: heading.qualifiers,
+    part: scene.part,
+    page: length.page,
+    eighths: length.eighths,
+    screenTime: estimateScreenTime(scene, length.eighths),
+    storyDay: (input.reckoned[index] as Reckoned).day,
+    synopsis: writeSynopsis(ground, input.present.matcher),
+    cast: (people?.presences ?? []).filter(({ person }) => !person.background).map(({ cast }) => cast),
+    extras: people?.extras ?? [],
+    elements: writeElements(input.things[index] ?? [], spans, input.ids),
+    wears: writeWears(input.costumes.dressed[index] ?? [], spans, input.ids),
+    hazards: listHazards(ground),
+    tasks: listTasks(ground),
+    notes: listNotes(ground),
+    at: scene.at,
+  };
+}
+
+function collectQuestions(input: AssembleInput, scenes: readonly Bare[]): Question[][] {
+  const { ground, places, reckoned, present, states, costumes, sightings, answers } = input;
+  const nights = doubtNights(
+    ground.scenes.map((scene, index) => ({
+      ground: scene,
+      day: (reckoned[index] as Reckoned).day,
+      place: places[index] as ScenePlace,
+    })),
+    present,
+  );
+  const twins = new Map(doubtPlaces(places).map((doubt) => [doubt.scene, doubt] as const));
+  const stateDoubts = new Map<number, (typeof states.doubts)[number][]>();
+  for (const doubt of states.doubts) pushTo(stateDoubts, doubt.scene, doubt);
+  const past = dressingBeforeFlashbacks(input);
+  return ground.scenes.map((scene, index) => {
+    const { storyDay, extras, elements } = scenes[index] as Bare;
+    const doubts = {
+      ground: scene,
+      day: storyDay,
+      extras,
+      elements,
+      states: stateDoubts.get(index) ?? [],
+      costumes: costumes.doubts.filter((doubt) => doubt.scene === index),
+      nights: nights[index] ?? [],
+      unclear: sightings.unclear[index] ?? [],
+      place: twins.get(index) ?? null,
+      pastDressing: past.get(index) ?? [],
+    };
+    return askQuestions(doubts, answers);
+  });
+}
+
+/** For the first scene of each flashback in a set: what stands there in the main line. */
+function dressingBeforeFlashbacks({ ground, places, reckoned, things }: AssembleInput): Map<number, string[]> {
+  const standing = new Map<string, Set<string>>();
+  const first = new Map<string, number>();
+  ground.scenes.forEach(({ scene }, index) => {
+    const set = setKey(scene.heading.setting, places[index]?.wholeKey ?? '');
+    const { day } = reckoned[index] as Reckoned;
+    if (day.series === 'F') {
+      const key = `${day.label} ${set}`;
+      if (!first.has(key)) first.set(key, index);
+      return;
+    }
+    for (const { identity, known } of things[index] ?? []) {
+      const stands = categoryOf(categoryOfIdentity(identity)).group === 'the place' && known !== 'implied';
+      if (stands) obtain(standing, set, () => new Set<string>()).add(identity.name);
+    }
+  });
+  const doubts = new Map<number, string[]>();
+  for (const [key, index] of first) {
+    const set = key.slice(key.indexOf(' ') + 1);
+    const names = [...(standing.get(set) ?? [])];
+    if (names.length > 0) doubts.set(index, names);
+  }
+  return doubts;
+}

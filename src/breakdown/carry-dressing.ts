@@ -1,0 +1,67 @@
+import type { Setting } from '../script/types.js';
+import { categoryOf } from '../trade/categories.js';
+import { categoryOfIdentity, type Identity } from './element-register.js';
+import type { SceneGround } from './ground.js';
+import { obtain } from './grouping.js';
+import type { Thing } from './merge-sightings.js';
+import { sameThing } from './same-thing.js';
+
+/** What the dressing pass is told of a scene, in story order within its series. */
+export interface DressingInput {
+  readonly ground: SceneGround;
+  /** Key of the set: setting, place and areas. */
+  readonly set: string;
+  /** `D` for the main line, the label of the flashback otherwise. */
+  readonly series: string;
+  readonly things: readonly Thing[];
+  readonly refuses: (name: string) => boolean;
+}
+
+interface Standing {
+  readonly thing: Thing;
+  readonly scene: SceneGround;
+  readonly order: number;
+}
+
+/**
+ * Carries the dressing of a set to every scene that plays in it, those before its first mention too: what nobody touches stands there
+ * from the first scene on. A set is one setting, place and area: what hangs in the kitchen is neither in the yard nor in the hall. What
+ * someone carries off is gone from then on. The main line and flashbacks keep apart: it may be another year.
+ */
+export function carryDressing(inputs: readonly DressingInput[]): Thing[][] {
+  const sets = new Map<string, Map<Identity, Standing>>();
+  const gone = new Map<string, Map<Identity, number>>();
+  inputs.forEach(({ ground, set, series, things }, order) => {
+    const key = `${series} ${set}`;
+    const standing = obtain(sets, key, () => new Map<Identity, Standing>());
+    for (const thing of things) {
+      if (!isDressing(thing.identity) || thing.known === 'implied') continue;
+      if (!standing.has(thing.identity)) standing.set(thing.identity, { thing, scene: ground, order });
+    }
+    for (const move of ground.finds.moves) {
+      if (move.kind !== 'carried off') continue;
+      const taken = [...standing.keys()].find((identity) => sameThing(identity.name, move.name));
+      if (taken) obtain(gone, key, () => new Map<Identity, number>()).set(taken, order);
+    }
+  });
+  return inputs.map(({ set, series, things, refuses }, order) => {
+    const key = `${series} ${set}`;
+    const here = new Set(things.map(({ identity }) => identity));
+    const standing = [...(sets.get(key)?.values() ?? [])].filter(({ thing }) => !here.has(thing.identity));
+    const left = standing.filter(({ thing }) => order <= (gone.get(key)?.get(thing.identity) ?? order));
+    return left.filter(({ thing }) => !refuses(thing.identity.name)).map(carry);
+  });
+}
+
+function isDressing(identity: Identity): boolean {
+  return categoryOf(categoryOfIdentity(identity)).group === 'the place';
+}
+
+function carry({ thing, scene }: Standing): Thing {
+  return { ...thing, carried: true, from: scene.id, by: null, worn: false };
+}
+
+/** The key of a set. INT/EXT is a set of its own. */
+export function setKey(setting: Setting, place: string): string {
+  return `${setting} ${place}`;
+}

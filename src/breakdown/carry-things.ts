@@ -1,0 +1,132 @@
+import { foldName } from '../base/slug.js';
+import { categoryOf } from '../trade/categories.js';
+import { carryDressing, setKey } from './carry-dressing.js';
+import { carryInHand } from './carry-in-hand.js';
+import type { CostumePlot, Dressed } from './costume-plot.js';
+import { categoryOfIdentity, type Identity } from './element-register.js';
+import type { StateInput } from './follow-states.js';
+import type { Ground, SceneGround } from './ground.js';
+import { mergeSightings, type Thing } from './merge-sightings.js';
+import type { PeopleInScenes } from './people-in-scenes.js';
+import type { ScenePlace } from './places.js';
+import { isRefused, type Refusals } from './refusals.js';
+import { carryGarments } from './scene-elements.js';
+import type { Sightings } from './sight-things.js';
+import type { Reckoned } from './story-days.js';
+import { lineOf } from './story-order.js';
+
+export interface CarryInput {
+  readonly ground: Ground;
+  readonly present: PeopleInScenes;
+  readonly places: readonly ScenePlace[];
+  readonly reckoned: readonly Reckoned[];
+  readonly order: readonly number[];
+  readonly sightings: Sightings;
+  readonly costumes: CostumePlot;
+  readonly refusals: Refusals;
+}
+
+export interface CarriedThings {
+  readonly scenes: readonly (readonly Thing[])[];
+  readonly stateInputs: readonly StateInput[];
+  /** Everything that needs an id: things, and garments that are only said to be absent. */
+  readonly identities: readonly Identity[];
+}
+
+/** Adds to what each scene speaks of what is there by continuity alone. */
+export function carryThings(input: CarryInput): CarriedThings {
+  const { ground, present, sightings, costumes } = input;
+  const spoken = ground.scenes.map((_, index) =>
+    mergeSightings(sightings.scenes[index] ?? [], (person) => Boolean(present.scenes[index]?.seen.has(person))),
+  );
+  const dressed = spoken.map((things, index) => {
+    const here = new Set(things.map(({ identity }) => identity));
+    return [
+      ...wornThings(things, costumes.dressed[index] ?? []),
+      ...carryGarments(costumes.dressed[index] ?? [], here),
+    ];
+  });
+  const standing = dressingOf(input, dressed);
+  const furnished = dressed.map((things, index) => [...things, ...(standing[index] ?? [])]);
+  const inHand = handOf(input, furnished);
+  const scenes = furnished.map((things, index) => [...things, ...(inHand[index] ?? [])]);
+  const stateInputs = scenes.map((things, index) => stateInput(input, things, index));
+  return { scenes, stateInputs, identities: identitiesOf(scenes, costumes) };
+}
+
+/** What the costume pass knows of who wears a thing here wins over a single sighting. */
+function wornThings(things: readonly Thing[], dressed: readonly Dressed[]): Thing[] {
+  const wearers = new Map<Identity, string>();
+  for (const { person, pieces } of dressed) {
+    for (const { identity, absent } of pieces) if (!absent && !wearers.has(identity)) wearers.set(identity, person);
+  }
+  return things.map((thing) => {
+    const wearer = wearers.get(thing.identity);
+    return wearer === undefined ? thing : { ...thing, by: wearer, worn: true };
+  });
+}
+
+function dressingOf({ places, reckoned, ground, order, refusals }: CarryInput, things: readonly (readonly Thing[])[]) {
+  const inputs = order.map((index) => {
+    const scene = ground.scenes[index] as SceneGround;
+    return {
+      ground: scene,
+      set: setKey(scene.scene.heading.setting, places[index]?.wholeKey ?? ''),
+      series: lineOf((reckoned[index] as Reckoned).day),
+      things: things[index] ?? [],
+      refuses: (name: string) => isRefused(refusals, index, name),
+    };
+  });
+  const carried: Thing[][] = things.map(() => []);
+  carryDressing(inputs).forEach((list, position) => {
+    carried[order[position] as number] = list;
+  });
+  return carried;
+}
+
+function handOf({ ground, present, reckoned, costumes, refusals }: CarryInput, things: readonly (readonly Thing[])[]) {
+  return carryInHand(
+    ground.scenes.map((scene, index) => ({
+      ground: scene,
+      continues: reckoned[index]?.unbroken ? (reckoned[index]?.continues ?? null) : null,
+      isSeen: (person: string) => Boolean(present.scenes[index]?.seen.has(person)),
+      things: things[index] ?? [],
+      takenOff: takenOff(costumes.dressed[index] ?? []),
+      refuses: (name: string) => isRefused(refusals, index, name),
+    })),
+  );
+}
+
+function takenOff(dressed: readonly Dressed[]): Set<Identity> {
+  const pieces = dressed.flatMap((one) => (one.change === one.changeOut ? one.pieces : []));
+  return new Set(pieces.filter(({ action }) => action?.endsWith('taken off')).map(({ identity }) => identity));
+}
+
+/** When a thing comes into the picture: with its first words; worn, with its wearer; standing there, with the first action. */
+function stateInput({ ground, present, reckoned }: CarryInput, things: readonly Thing[], index: number): StateInput {
+  const scene = ground.scenes[index] as SceneGround;
+  const firstSeen = new Map(
+    (present.scenes[index]?.presences ?? []).map(
+      ({ person, firstSeen }) => [foldName(person.name), firstSeen] as const,
+    ),
+  );
+  const seenFrom = (thing: Thing): number | null => {
+    const own = thing.sightings.find(({ seen }) => seen)?.at.start.offset ?? null;
+    const holder =
+      thing.by !== null && (thing.worn || thing.carried) ? (firstSeen.get(foldName(thing.by)) ?? null) : null;
+    const place = categoryOf(categoryOfIdentity(thing.identity)).group === 'the place' ? firstAction(scene) : null;
+    const offsets = [own, holder, place].filter((offset) => offset !== null);
+    return offsets.length > 0 ? Math.min(...offsets) : null;
+  };
+  return { ground: scene, day: (reckoned[index] as Reckoned).day, things, seenFrom };
+}
+
+function firstAction({ scene }: SceneGround): number | null {
+  return scene.blocks.find(({ kind }) => kind === 'action' || kind === 'speech')?.at.start.offset ?? null;
+}
+
+function identitiesOf(scenes: readonly (readonly Thing[])[], costumes: CostumePlot): Identity[] {
+  const things = scenes.flat().map(({ identity }) => identity);
+  const pieces = costumes.dressed.flat().flatMap((one) => one.pieces.map(({ identity }) => identity));
+  return [...new Set([...things, ...pieces])];
+}

@@ -1,0 +1,116 @@
+import { foldName } from '../base/slug.js';
+import type { ElementRegister, Identity } from './element-register.js';
+import { obtain } from './grouping.js';
+import { sameThing } from './same-thing.js';
+import type { Known } from './types.js';
+
+/** A garment in a change of costume. */
+export interface Piece {
+  readonly identity: Identity;
+  readonly known: Known;
+  /** The scene that last speaks of it, and the line. */
+  readonly from: string;
+  readonly line: number;
+  /** True when it is said not to be worn. */
+  readonly absent: boolean;
+}
+
+/** What a person has on from some point of a story day. */
+export interface Outfit {
+  change: number;
+  /** False until a scene has shown it. */
+  used: boolean;
+  /** True when a note gave the whole list. */
+  listed: boolean;
+  pieces: Map<Identity, Piece>;
+}
+
+/** Every person's clothes through the script: what is on, by story day, and what was ever worn. */
+export class Closets {
+  private readonly outfits = new Map<string, Map<string, Outfit>>();
+  private readonly counters = new Map<string, number>();
+  private readonly owned = new Map<string, Set<Identity>>();
+  private readonly letGo = new Set<Identity>();
+  private readonly wearers = new Map<Identity, string>();
+
+  constructor(private readonly register: ElementRegister) {}
+
+  /** The outfit of a person on a story day, or null before the first scene of that day. */
+  outfit(person: string, day: string): Outfit | null {
+    return this.outfits.get(person)?.get(day) ?? null;
+  }
+
+  /** Begins a new change of costume. */
+  begin(person: string, day: string): Outfit {
+    for (const [identity, wearer] of this.wearers) if (wearer === person) this.release(identity);
+    const outfit: Outfit = { change: this.nextNumber(person), used: false, listed: false, pieces: new Map() };
+    obtain(this.outfits, person, () => new Map()).set(day, outfit);
+    return outfit;
+  }
+
+  /** Goes on in the clothes of another day. */
+  keep(person: string, from: Outfit, day: string): Outfit {
+    const outfit = { ...from, pieces: new Map(from.pieces) };
+    obtain(this.outfits, person, () => new Map()).set(day, outfit);
+    return outfit;
+  }
+
+  nextNumber(person: string): number {
+    const number = (this.counters.get(person) ?? 0) + 1;
+    this.counters.set(person, number);
+    return number;
+  }
+
+  /** Notes that a garment is a person's, and on. */
+  own(person: string, identity: Identity): void {
+    obtain(this.owned, person, () => new Set()).add(identity);
+    this.wearers.set(identity, person);
+    this.letGo.delete(identity);
+  }
+
+  /** Notes that nobody wears a garment now: another person may put on this very one. */
+  release(identity: Identity): void {
+    this.wearers.delete(identity);
+    this.letGo.add(identity);
+  }
+
+  /**
+   * The garment that a note means by a name. A garment has a track apart from its owner: a name that someone else has just taken
+   * off is that garment; a name that someone else still wears is another one.
+   */
+  garment(name: string, person: string): Identity {
+    const mine = this.known(name, person);
+    if (mine) return mine;
+    const declared = this.register.declaredAs(name);
+    if (declared && (this.wearers.get(declared) ?? person) === person) return declared;
+    if (declared && (declared.definition || declared.known === 'marked')) return declared;
+    const lent = [...this.letGo].find((one) => isNamed(one, name));
+    return lent ?? this.register.garment(name, person);
+  }
+
+  /** A garment of this exact name that the person has worn, or null. */
+  known(name: string, person: string): Identity | null {
+    return [...(this.owned.get(person) ?? [])].find((one) => isNamed(one, name)) ?? null;
+  }
+
+  /** The one garment that a loose name can mean: among those worn now, else among all the person ever wore. */
+  meant(name: string, person: string, outfit: Outfit | null): Identity | null {
+    const exact = this.known(name, person);
+    if (exact) return exact;
+    return onlyOne(outfit ? [...outfit.pieces.keys()] : [], name) ?? onlyOne([...(this.owned.get(person) ?? [])], name);
+  }
+
+  /** Garments nobody wears now that a loose name can mean. */
+  lying(name: string): Identity | null {
+    return onlyOne([...this.letGo], name);
+  }
+}
+
+function isNamed(identity: Identity, name: string): boolean {
+  return identity.names.some((one) => foldName(one) === foldName(name));
+}
+
+function onlyOne(identities: readonly Identity[], name: string): Identity | null {
+  const [only, ...others] = identities.filter((one) => sameThing(one.name, name));
+  return only && others.length === 0 ? only : null;
+}

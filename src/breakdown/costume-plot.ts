@@ -1,0 +1,88 @@
+import type { Diagnostic } from '../base/diagnostic.js';
+import { Closets, type Outfit, type Piece } from './closet.js';
+import { type CostumeEvent, gatherCostumeEvents } from './costume-events.js';
+import type { ElementRegister } from './element-register.js';
+import { type Ground, notesOf, type SceneGround } from './ground.js';
+import type { Presence } from './presence.js';
+import { SceneDress } from './scene-dress.js';
+import type { Sighting } from './sighting.js';
+import type { StoryDay } from './types.js';
+
+/** What the costume pass is told of a scene. Sightings may be renamed and added to. */
+export interface CostumeInput {
+  readonly ground: SceneGround;
+  readonly day: StoryDay;
+  readonly presences: readonly Presence[];
+  readonly sightings: Sighting[];
+}
+
+/** A person's clothes in a scene, before states are known. */
+export interface Dressed {
+  readonly person: string;
+  readonly change: number;
+  readonly changeOut: number;
+  readonly pieces: readonly DressedPiece[];
+}
+
+export interface DressedPiece extends Piece {
+  readonly carried: boolean;
+  readonly action: string | null;
+}
+
+/** Garments that cannot both be on: read as a change, and asked about. */
+export interface CostumeDoubt {
+  readonly scene: number;
+  readonly person: string;
+  readonly before: string;
+  readonly now: string;
+  readonly line: number;
+}
+
+export interface CostumePlot {
+  readonly dressed: readonly (readonly Dressed[])[];
+  readonly doubts: readonly CostumeDoubt[];
+  readonly messages: readonly Diagnostic[];
+}
+
+/**
+ * Follows what everyone wears from scene to scene. A costume holds for the whole story day unless the script changes it; a new story
+ * day and a flashback begin a new change; after a flashback the change before it goes on.
+ */
+export function plotCostumes(
+  ground: Ground,
+  inputs: readonly CostumeInput[],
+  register: ElementRegister,
+  kept: (scene: SceneGround, person: string) => boolean,
+): CostumePlot {
+  const closets = new Closets(register);
+  const messages: Diagnostic[] = [];
+  const doubts: CostumeDoubt[] = [];
+  // A `wears` note before the first scene is what the person has on every day, until a scene says otherwise.
+  const usual = new Map(notesOf(ground.script.notes, 'costume').map((note) => [note.person, note] as const));
+  const latest = new Map<string, Outfit>();
+  const dressed = inputs.map((input) => {
+    const dress = new SceneDress(input, closets, usual);
+    for (const { person, cast, firstSeen } of input.presences) {
+      if (cast.presence !== 'seen') continue;
+      const before = latest.get(person.name);
+      const stays = before !== undefined && kept(input.ground, person.name);
+      dress.enter(person.name, firstSeen, stays ? before : null);
+    }
+    for (const event of gatherCostumeEvents(input.ground, input.sightings)) apply(dress, event);
+    for (const { person } of input.presences) {
+      const outfit = closets.outfit(person.name, input.day.label);
+      if (outfit && input.day.series === 'D') latest.set(person.name, outfit);
+    }
+    messages.push(...dress.messages);
+    doubts.push(...dress.doubts);
+    return dress.finish();
+  });
+  return { dressed, doubts, messages };
+}
+
+function apply(dress: SceneDress, event: CostumeEvent): void {
+  if (event.kind === 'item') dress.wear(event.person, event.item);
+  if (event.kind === 'sighting') dress.showWorn(event.person, event.sighting);
+  if (event.kind === 'move') dress.move(event.move);
+  if (event.kind === 'note') dress.note(event.note);
+}

@@ -1,0 +1,34 @@
+import { slug } from '../base/slug.js';
+import { categoryOfIdentity, type Identity } from './element-register.js';
+import { obtain } from './grouping.js';
+import { freeId } from './people-index.js';
+
+/**
+ * Gives every thing its id: the slug of its name. Where two would clash, a thing that is marked or defined keeps the plain slug and the
+ * others all take their wearer or category: none inherits the plain id of another when the script changes, so that a price or a decision
+ * may lose its thing, with a message, but never move to the wrong one.
+ */
+export function nameElements(identities: readonly Identity[]): ReadonlyMap<Identity, string> {
+  const groups = new Map<string, Identity[]>();
+  for (const identity of identities) obtain(groups, slug(identity.name), () => []).push(identity);
+  const ids = new Map<Identity, string>();
+  const taken = new Set<string>();
+  for (const [base, group] of groups) if (group.length === 1) ids.set(group[0] as Identity, freeId(base, taken));
+  for (const [base, group] of groups) {
+    if (group.length === 1) continue;
+    const plain = group.filter(isDeclared);
+    for (const identity of group) {
+      const wanted = plain.length === 1 && plain[0] === identity ? base : `${base}-${tellApart(identity)}`;
+      ids.set(identity, freeId(wanted, taken));
+    }
+  }
+  return ids;
+}
+
+function isDeclared({ definition, known, owner }: Identity): boolean {
+  return definition !== null || known === 'marked' || (known === 'noted' && owner === null);
+}
+
+function tellApart(identity: Identity): string {
+  return slug(identity.owner ?? categoryOfIdentity(identity));
+}

@@ -1,0 +1,90 @@
+import { foldName, slug } from '../base/slug.js';
+import type { Range } from '../base/text-range.js';
+import { readLeadingCount } from '../trade/number-words.js';
+import { notesOf, type SceneGround } from './ground.js';
+import type { PeopleIndex } from './people-index.js';
+import type { Presence } from './presence.js';
+import type { Known, SceneExtra } from './types.js';
+
+/** Elements of the script that are people in the background, by folded name, with the count their definition gives. */
+export type ExtrasDefined = ReadonlyMap<string, number | null>;
+
+interface Sight {
+  readonly name: string;
+  readonly count: number | null;
+  readonly known: Known;
+  readonly words: string;
+  readonly at: Range;
+}
+
+/** Counts the people without a line in a scene: from notes, marks, `background` people and the finder; one group is one entry. */
+export function countExtras(
+  ground: SceneGround,
+  people: PeopleIndex,
+  presences: readonly Presence[],
+  defined: ExtrasDefined,
+): SceneExtra[] {
+  const byName = new Map<string, SceneExtra>();
+  for (const sight of sightExtras(ground, people, presences, defined)) {
+    const key = sameGroup([...byName.keys()], groupKey(sight.name));
+    const known = byName.get(key);
+    byName.set(key, known ? { ...known, count: known.count ?? sight.count } : makeExtra(sight));
+  }
+  return [...byName.values()].sort((a, b) => a.line - b.line);
+}
+
+function makeExtra({ name, count, known, words, at }: Sight): SceneExtra {
+  return { id: slug(name), name, count, known, words, line: at.start.line };
+}
+
+function* sightExtras(
+  { scene, finds }: SceneGround,
+  people: PeopleIndex,
+  presences: readonly Presence[],
+  defined: ExtrasDefined,
+): Generator<Sight> {
+  for (const { person, cast } of presences) {
+    const mention = cast.mentions[0];
+    if (!person.background || !mention) continue;
+    yield { name: person.name, count: 1, known: cast.known, words: mention.words, at: mention.at };
+  }
+  for (const block of scene.blocks) {
+    if (block.kind !== 'action') continue;
+    for (const mark of block.lines.flatMap((line) => line.marks)) {
+      const key = foldName(mark.name);
+      if (people.find(mark.name) || (mark.category !== 'extras' && !defined.has(key))) continue;
+      const { count, rest } = readLeadingCount(mark.name);
+      yield { name: rest, count: defined.get(key) ?? count, known: 'marked', words: mark.words, at: mark.at };
+    }
+  }
+  for (const note of notesOf(scene.notes, 'items')) {
+    if (note.category !== 'extras') continue;
+    for (const item of note.items) {
+      if (people.find(item.name)?.background === false) continue;
+      const { count, rest } = readLeadingCount(item.name);
+      yield { name: rest, count: item.count ?? count, known: 'noted', words: item.name, at: item.at };
+    }
+  }
+  yield* foundExtras(finds, people);
+}
+
+function* foundExtras(finds: SceneGround['finds'], people: PeopleIndex): Generator<Sight> {
+  for (const { kind, name, count, words, at } of finds.people) {
+    if (kind === 'extras' && !people.find(name)) yield { name, count, known: 'found', words, at };
+  }
+  for (const { category, name, count, known, words, at } of finds.elements) {
+    if (category === 'extras' && !people.find(name)) yield { name, count, known, words, at };
+  }
+}
+
+/** `three nurses`, `nurses` and `nurse` are one group within a scene. */
+function groupKey(name: string): string {
+  return foldName(name)
+    .replace(/^(?:the|a|an|some|several|many) /, '')
+    .replace(/s$/, '');
+}
+
+/** A bare head met after a fuller name of the same scene is that group: `passengers` after `bus passengers`. */
+function sameGroup(known: readonly string[], key: string): string {
+  return known.find((one) => one === key || one.endsWith(` ${key}`)) ?? key;
+}

@@ -1,0 +1,129 @@
+import { foldName } from '../base/slug.js';
+import type { Identity } from './element-register.js';
+import type { SceneGround } from './ground.js';
+import { notesOf } from './ground.js';
+import type { Thing } from './merge-sightings.js';
+import { sameThing } from './same-thing.js';
+import type { StoryDay } from './types.js';
+
+/** What the state pass is told of a scene. */
+export interface StateInput {
+  readonly ground: SceneGround;
+  readonly day: StoryDay;
+  readonly things: readonly Thing[];
+  /** From which offset on a thing is in the picture; null when it has not been by the end of the scene. */
+  readonly seenFrom: (thing: Thing) => number | null;
+}
+
+/** The state of a thing as it comes into a scene and as it leaves it. */
+export interface StateSpan {
+  readonly stateIn: string | null;
+  readonly stateOut: string | null;
+}
+
+/** A state that lived through the night: kept, and asked about. */
+export interface StateDoubt {
+  readonly scene: number;
+  readonly identity: Identity;
+  readonly state: string;
+  readonly line: number;
+  /** What the words of this scene say instead, or null when only a night lies between. */
+  readonly words: string | null;
+  readonly since: string;
+}
+
+export interface FollowedStates {
+  readonly spans: readonly ReadonlyMap<Identity, StateSpan>[];
+  readonly doubts: readonly StateDoubt[];
+}
+
+interface Track {
+  readonly state: string;
+  readonly day: string;
+  readonly noted: boolean;
+  readonly since: string;
+}
+
+/**
+ * Follows the states of things in story order. A state is kept until it changes; a new story day keeps it and asks; a flashback starts
+ * from none and gives none back. `order` lists scene indexes as the story runs.
+ */
+export function followStates(inputs: readonly StateInput[], order: readonly number[]): FollowedStates {
+  const lines = new Map<string, Map<Identity, Track>>();
+  const spans: Map<Identity, StateSpan>[] = inputs.map(() => new Map());
+  const doubts: StateDoubt[] = [];
+  for (const index of order) {
+    const input = inputs[index] as StateInput;
+    const line = input.day.series === 'D' ? 'D' : input.day.label;
+    const tracks = lines.get(line) ?? new Map<Identity, Track>();
+    lines.set(line, tracks);
+    for (const thing of input.things) {
+      const track = tracks.get(thing.identity) ?? null;
+      const result = followOne(thing, input, track);
+      spans[index]?.set(thing.identity, result.span);
+      doubts.push(...result.doubts);
+      if (result.track) tracks.set(thing.identity, result.track);
+    }
+  }
+  return { spans, doubts };
+}
+
+interface StateEvent {
+  readonly state: string;
+  readonly noted: boolean;
+  readonly onCamera: boolean;
+}
+
+function followOne(thing: Thing, input: StateInput, track: Track | null) {
+  const { ground, day } = input;
+  const events = readEvents(thing, input, track);
+  const given = events.some(({ onCamera }) => !onCamera);
+  const doubts = askAbout(thing, input, track, given);
+  let stateIn = track?.state ?? null;
+  let current = track;
+  let first = true;
+  for (const { state, noted, onCamera } of events) {
+    if (current && foldName(current.state) === foldName(state)) continue;
+    if (!onCamera && first) stateIn = state;
+    first = false;
+    current = { state, day: day.label, noted, since: ground.label };
+  }
+  const stateOut = current?.state ?? null;
+  const kept = current && current === track ? { ...current, day: day.label } : current;
+  return { span: { stateIn, stateOut }, doubts, track: kept };
+}
+
+function readEvents(thing: Thing, { ground, seenFrom }: StateInput, track: Track | null): StateEvent[] {
+  const from = seenFrom(thing);
+  const notes = stateNotes(ground, thing);
+  const events = notes.map(({ state, at }, position) => ({
+    state,
+    noted: true,
+    onCamera: position > 0 || (from !== null && from < at.start.offset),
+  }));
+  if (events.length > 0 || track?.noted) return events;
+  const found = thing.sightings.filter(({ state }) => state !== null);
+  return found.map(({ state, at }) => ({
+    state: state as string,
+    noted: false,
+    onCamera: from !== null && from < at.start.offset,
+  }));
+}
+
+function stateNotes(ground: SceneGround, thing: Thing) {
+  return notesOf(ground.scene.notes, 'state').filter(({ element, at }) => {
+    if (thing.identity.names.some((name) => foldName(name) === foldName(element))) return true;
+    return thing.sightings.some((one) => one.known === 'noted' && one.at.start.offset === at.start.offset);
+  });
+}
+
+function askAbout(thing: Thing, { ground, day }: StateInput, track: Track | null, given: boolean): StateDoubt[] {
+  if (!track || given) return [];
+  const { identity, line } = thing;
+  const doubt = { scene: ground.index, identity, state: track.state, line, since: track.since };
+  const other = thing.sightings.find(
+    ({ state }) => state !== null && foldName(state) !== foldName(track.state) && !sameThing(state, track.state),
+  );
+  if (track.noted && other?.state && stateNotes(ground, thing).length === 0) return [{ ...doubt, words: other.state }];
+  return track.day === day.label ? [] : [{ ...doubt, words: null }];
+}

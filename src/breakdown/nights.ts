@@ -1,0 +1,45 @@
+import type { SceneGround } from './ground.js';
+import type { PeopleInScenes } from './people-in-scenes.js';
+import type { ScenePlace } from './places.js';
+import { type NightDoubt, nightQuestionId } from './questions.js';
+import type { StoryDay } from './types.js';
+
+/** True for a person and a scene of a new day when the writer answered that the clothes stay on. */
+export function keepsClothes(answers: ReadonlyMap<string, string>): (scene: SceneGround, person: string) => boolean {
+  return (scene, person) => /^(?:yes|same|the same)\b/i.test(answers.get(nightQuestionId(person, scene.id)) ?? '');
+}
+
+interface NightInput {
+  readonly ground: SceneGround;
+  readonly day: StoryDay;
+  readonly place: ScenePlace;
+}
+
+/**
+ * Finds people who begin a new day where they were at night: they may have slept in their clothes. Only a note that dresses them settles
+ * it, or an answer.
+ */
+export function doubtNights(inputs: readonly NightInput[], present: PeopleInScenes): NightDoubt[][] {
+  const last = new Map<string, NightInput>();
+  return inputs.map((input, index) => {
+    const doubts: NightDoubt[] = [];
+    if (input.day.series !== 'D') return doubts;
+    for (const { person, cast } of present.scenes[index]?.presences ?? []) {
+      if (cast.presence !== 'seen') continue;
+      const before = last.get(person.id);
+      last.set(person.id, input);
+      if (!before || before.day.number === input.day.number || before.place.key !== input.place.key) continue;
+      if (before.ground.scene.heading.light !== 'night' || isDressed(input.ground, person.name)) continue;
+      const id = nightQuestionId(person.name, input.ground.id);
+      doubts.push({ id, person: person.name, before: before.ground.label, line: cast.mentions[0]?.line ?? 0 });
+    }
+    return doubts;
+  });
+}
+
+function isDressed({ scene }: SceneGround, person: string): boolean {
+  return scene.notes.some(
+    (note) =>
+      note.kind === 'costume' && note.person === person && (note.verb === 'wears' || note.verb === 'changes to'),
+  );
+}

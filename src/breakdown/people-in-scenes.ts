@@ -1,0 +1,62 @@
+import type { Diagnostic } from '../base/diagnostic.js';
+import { foldName } from '../base/slug.js';
+import { sayBreakdown } from '../messages/breakdown.js';
+import { countExtras } from './extras.js';
+import type { Ground } from './ground.js';
+import { makeNameMatcher, type NameMatcher } from './name-matcher.js';
+import type { PeopleIndex } from './people-index.js';
+import { type Presence, tellPresence } from './presence.js';
+import type { SceneExtra } from './types.js';
+
+/** The people of one scene. */
+export interface ScenePeople {
+  readonly presences: readonly Presence[];
+  readonly extras: readonly SceneExtra[];
+  /** Names of everyone seen. */
+  readonly seen: ReadonlySet<string>;
+}
+
+export interface PeopleInScenes {
+  readonly scenes: readonly ScenePeople[];
+  readonly matcher: NameMatcher;
+  /** Ids of the people seen in a scene. */
+  readonly seenIds: (scene: number) => readonly string[];
+  readonly messages: readonly Diagnostic[];
+}
+
+/** Tells who is in every scene: cast seen or heard, and extras. */
+export function tellPeople(ground: Ground, people: PeopleIndex): PeopleInScenes {
+  const matcher = makeNameMatcher(
+    people,
+    ground.scenes.flatMap(({ actions }) => actions),
+  );
+  const defined = new Map(
+    ground.script.definitions
+      .filter(({ category }) => category === 'extras')
+      .map(({ name, count }) => [foldName(name), count] as const),
+  );
+  const scenes = ground.scenes.map((scene) => {
+    const presences = tellPresence(scene, people, matcher);
+    const seen = presences.filter(({ cast }) => cast.presence === 'seen');
+    return {
+      presences,
+      extras: countExtras(scene, people, presences, defined),
+      seen: new Set(seen.map(({ person }) => person.name)),
+    };
+  });
+  const seenIds = (scene: number) =>
+    (scenes[scene]?.presences ?? []).filter(({ cast }) => cast.presence === 'seen').map(({ person }) => person.id);
+  return { scenes, matcher, seenIds, messages: tellSpeakers(scenes) };
+}
+
+/** One message for each background person who speaks. */
+function tellSpeakers(scenes: readonly ScenePeople[]): Diagnostic[] {
+  const told = new Set<string>();
+  return scenes.flatMap(({ presences }) =>
+    presences.flatMap(({ person, cast }) => {
+      if (!person.background || !cast.speaks || told.has(person.id)) return [];
+      told.add(person.id);
+      return [sayBreakdown('background-speaks', { person: person.name }, cast.mentions[0]?.at)];
+    }),
+  );
+}

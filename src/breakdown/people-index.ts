@@ -1,0 +1,78 @@
+import { foldName, slug } from '../base/slug.js';
+import type { Range } from '../base/text-range.js';
+import type { Ground } from './ground.js';
+import { notesOf } from './ground.js';
+
+/** A person of the script under one canonical name. */
+export interface KnownPerson {
+  readonly id: string;
+  readonly name: string;
+  readonly names: readonly string[];
+  readonly age: string | null;
+  readonly minor: boolean;
+  readonly background: boolean;
+  /** True when a cue or `cast:` names the person; false when only a note, a mark or the finder does. */
+  readonly listed: boolean;
+  readonly at: Range;
+}
+
+/** Everyone the script knows, by any of their names. */
+export interface PeopleIndex {
+  readonly all: readonly KnownPerson[];
+  readonly find: (name: string) => KnownPerson | null;
+}
+
+/** Below this age a performer counts as a minor; what the law asks of it differs from place to place. */
+const adultAge = 18;
+
+/** Gathers people from `cast:` and cues, then from notes, marks and the finder. One person under two names is one. */
+export function gatherPeople(ground: Ground): PeopleIndex {
+  const byName = new Map<string, KnownPerson>();
+  const all: KnownPerson[] = [];
+  const ids = new Set<string>();
+  const add = (person: Omit<KnownPerson, 'id'>) => {
+    if (byName.has(foldName(person.name))) return;
+    const known = { id: freeId(slug(person.name), ids), ...person };
+    all.push(known);
+    for (const name of known.names) if (!byName.has(foldName(name))) byName.set(foldName(name), known);
+  };
+  for (const person of ground.script.people) {
+    const names = [...person.names, ...person.was];
+    add({ ...pickListed(person), names, minor: isMinor(person.age), listed: true });
+  }
+  for (const { name, at } of unlistedPeople(ground)) {
+    add({ name, names: [name], age: null, minor: false, background: false, listed: false, at });
+  }
+  return { all, find: (name) => byName.get(foldName(name)) ?? null };
+}
+
+function pickListed({ name, age, background, at }: Ground['script']['people'][number]) {
+  return { name, age, background, at };
+}
+
+function* unlistedPeople(ground: Ground): Generator<{ name: string; at: Range }> {
+  for (const definition of ground.script.definitions) if (definition.category === 'cast') yield definition;
+  for (const { scene, finds } of ground.scenes) {
+    for (const note of notesOf(scene.notes, 'items')) if (note.category === 'cast') yield* note.items;
+    for (const block of scene.blocks) {
+      if (block.kind !== 'action') continue;
+      for (const line of block.lines) for (const mark of line.marks) if (mark.category === 'cast') yield mark;
+    }
+    for (const find of finds.people) if (find.kind === 'cast') yield find;
+  }
+}
+
+/** True when an age, as written, is below eighteen: `7`, `16`, `about 12`, `8 months`. Words without a number tell nothing. */
+export function isMinor(age: string | null): boolean {
+  const number = age === null ? null : /\d+/.exec(age);
+  if (!number) return age !== null && /\b(?:baby|infant|toddler|child)\b/i.test(age);
+  return Number(number[0]) < adultAge || /\b(?:days?|weeks?|months?)\b/i.test(age as string);
+}
+
+/** An id nobody has yet: the wanted one, else with a running count. */
+export function freeId(wanted: string, taken: Set<string>): string {
+  let id = wanted;
+  for (let count = 2; taken.has(id); count++) id = `${wanted}-${count}`;
+  taken.add(id);
+  return id;
+}

@@ -1,0 +1,74 @@
+import { foldName, slug } from '../base/slug.js';
+import type { SceneGround } from './ground.js';
+import { pushTo } from './grouping.js';
+import { freeId } from './people-index.js';
+
+/** Where a scene plays, as the passes compare it. */
+export interface ScenePlace {
+  readonly id: string;
+  /** Key of the place: its first part. INT and EXT of one place are one place. */
+  readonly key: string;
+  /** Key of the whole place text, areas included. */
+  readonly wholeKey: string;
+  readonly name: string;
+}
+
+/** Two places that differ by a letter: perhaps one place written in two ways. */
+export interface PlaceDoubt {
+  readonly scene: number;
+  readonly first: string;
+  readonly second: string;
+}
+
+/** Gives every scene its place. Stops, apostrophes, articles and case make no second place. */
+export function findPlaces(scenes: readonly SceneGround[]): ScenePlace[] {
+  const ids = new Set<string>();
+  const known = new Map<string, { id: string; name: string }>();
+  return scenes.map(({ scene: { heading } }) => {
+    const first = heading.placeParts[0] ?? heading.place;
+    const key = placeKey(first);
+    const entry = known.get(key) ?? { id: freeId(slug(first === '' ? 'no place' : first), ids), name: first };
+    known.set(key, entry);
+    return { ...entry, key, wholeKey: heading.placeParts.map(placeKey).join(' - ') };
+  });
+}
+
+/** Folds a part of a place for comparison: `THE NEWSPAPER OFFICE.` and `Newspaper office` are one, and so are `ANN'S` and `ANNS`. */
+export function placeKey(part: string): string {
+  return foldName(part)
+    .replace(/['.,]/g, '')
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim()
+    .replace(/^the /, '');
+}
+
+/** Finds places whose names differ by one letter added, dropped or changed. Numbers tell places apart and are no slip. */
+export function doubtPlaces(places: readonly ScenePlace[]): PlaceDoubt[] {
+  const byHole = new Map<string, ScenePlace[]>();
+  const seen = new Set<string>();
+  const doubts: PlaceDoubt[] = [];
+  places.forEach((place, scene) => {
+    if (seen.has(place.key) || place.key.length < 6) return;
+    seen.add(place.key);
+    const holes = [place.key, ...holesOf(place.key)];
+    const other = holes.flatMap((hole) => byHole.get(hole) ?? []).find((one) => differByLetter(one.key, place.key));
+    if (other) doubts.push({ scene, first: other.name, second: place.name });
+    for (const hole of new Set(holes)) pushTo(byHole, hole, place);
+  });
+  return doubts;
+}
+
+/** A name with each of its letters left out: two names one letter apart share one of these. */
+function holesOf(key: string): string[] {
+  return [...key].map((_, index) => key.slice(0, index) + key.slice(index + 1));
+}
+
+function differByLetter(a: string, b: string): boolean {
+  if (Math.abs(a.length - b.length) > 1) return false;
+  let start = 0;
+  while (start < a.length && a[start] === b[start]) start++;
+  let end = 0;
+  while (end < Math.min(a.length, b.length) - start && a.at(-1 - end) === b.at(-1 - end)) end++;
+  const [left, right] = [a.slice(start, a.length - end), b.slice(start, b.length - end)];
+  return left.length <= 1 && right.length <= 1 && !/\d/.test(left + right);
+}

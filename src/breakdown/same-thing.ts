@@ -1,0 +1,71 @@
+import { foldName } from '../base/slug.js';
+
+/** A name taken apart: what the thing is, and the words that tell it from others of its kind. */
+interface NameParts {
+  readonly head: string;
+  readonly modifiers: readonly string[];
+}
+
+const articles = /^(?:the|a|an|his|her|their|its|my|our|your|this|that|these|those|some|another) /;
+
+/** A name without its article, folded: what finds and refusals are compared by. */
+export function coreName(name: string): string {
+  return foldName(name).replace(articles, '');
+}
+
+/** One word in the singular, as far as English endings tell. */
+export function singular(word: string): string {
+  if (word.length < 4 || !word.endsWith('s') || /(?:ss|us|is)$/.test(word)) return irregular.get(word) ?? word;
+  if (word.endsWith('ies')) return `${word.slice(0, -3)}y`;
+  if (/(?:ch|sh|x|ss|zz)es$/.test(word)) return word.slice(0, -2);
+  return irregular.get(word) ?? word.slice(0, -1);
+}
+
+const irregular = new Map([
+  ['knives', 'knife'],
+  ['scarves', 'scarf'],
+  ['shelves', 'shelf'],
+  ['loaves', 'loaf'],
+  ['leaves', 'leaf'],
+  ['men', 'man'],
+  ['women', 'woman'],
+  ['children', 'child'],
+  ['feet', 'foot'],
+  ['mice', 'mouse'],
+]);
+
+/** Takes a name apart: in `old coil of rope` the head is `coil`. */
+export function partsOf(name: string): NameParts {
+  const [front = ''] = coreName(name).split(/ (?:of|with|in|from|for|on|at) /);
+  const words = front.split(' ');
+  return { head: singular(words.at(-1) ?? ''), modifiers: words.slice(0, -1) };
+}
+
+/** The head of a name in the singular: `lantern` of `two storm lanterns`. */
+export function headOf(name: string): string {
+  return partsOf(name).head;
+}
+
+/**
+ * True when two names can mean one thing within one scene: equal heads, and one has no word that the other lacks
+ * (`lantern` and `storm lantern`; never `brass key` and `iron key`).
+ */
+export function sameThing(a: string, b: string): boolean {
+  const left = partsOf(a);
+  const right = partsOf(b);
+  if (left.head !== right.head) return false;
+  const [fewer, more] = left.modifiers.length <= right.modifiers.length ? [left, right] : [right, left];
+  return fewer.modifiers.every((word) => more.modifiers.includes(word));
+}
+
+/** True when a refused name strikes an element: equal but for number, or, for a single word, the same head. */
+export function isStruckBy(element: string, refused: string): boolean {
+  const name = coreName(refused);
+  if (singular(coreName(element)) === singular(name)) return true;
+  return !name.includes(' ') && headOf(element) === singular(name);
+}
+
+/** True for an entry that says what is not worn: `no scarf`, `without tie`. */
+export function isAbsence(name: string): boolean {
+  return /^(?:without|no)\s+\S/i.test(name);
+}

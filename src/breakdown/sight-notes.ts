@@ -1,0 +1,58 @@
+import type { Diagnostic } from '../base/diagnostic.js';
+import { foldName } from '../base/slug.js';
+import { sayBreakdown } from '../messages/breakdown.js';
+import type { Scene } from '../script/types.js';
+import type { ElementRegister, Identity } from './element-register.js';
+import { notesOf } from './ground.js';
+import { sameThing } from './same-thing.js';
+import { type Sighting, sight } from './sighting.js';
+
+/** Names that are garments by a costume note: they are settled with their wearer, by the costume pass. */
+export type GarmentNames = ReadonlySet<string>;
+
+/** Reads the lists and the states in a scene's notes as sightings. People are left out. */
+export function sightNotes(
+  scene: Scene,
+  register: ElementRegister,
+  marked: readonly Sighting[],
+  garments: GarmentNames,
+): { sightings: Sighting[]; messages: Diagnostic[] } {
+  const sightings: Sighting[] = [];
+  const messages: Diagnostic[] = [];
+  for (const { category, items } of notesOf(scene.notes, 'items')) {
+    if (category === 'cast' || category === 'extras') continue;
+    for (const { name, at, by, count, description } of items) {
+      if (category === 'costumes' && by) continue;
+      const identity = register.declare(name, 'noted');
+      const said = identity.categories.find(({ source }) => source !== 'find' && source !== 'default');
+      identity.categories.push({ name: category, source: 'note' });
+      if (said && said.name !== category) {
+        messages.push(
+          sayBreakdown('element-two-categories', { name: identity.name, first: said.name, second: category }, at),
+        );
+      }
+      sightings.push(sight(identity, 'noted', name, at, { by, count, description }));
+    }
+  }
+  for (const { element, at } of notesOf(scene.notes, 'state')) {
+    if (garments.has(foldName(element))) continue;
+    const identity = resolveState(element, register, [...marked, ...sightings]);
+    sightings.push(sight(identity, 'noted', element, at));
+    if (
+      foldName(identity.name) !== foldName(element) &&
+      !identity.names.some((one) => foldName(one) === foldName(element))
+    ) {
+      messages.push(sayBreakdown('state-read-as', { typed: element, name: identity.name }, at));
+    }
+  }
+  return { sightings, messages };
+}
+
+/** The thing that a state note means: the one of this name, else the only thing of the scene that it can mean, else a new one. */
+function resolveState(name: string, register: ElementRegister, here: readonly Sighting[]): Identity {
+  const exact = register.declaredAs(name);
+  if (exact) return register.declare(name, 'noted');
+  const candidates = new Set(here.map(({ identity }) => identity).filter((one) => sameThing(one.name, name)));
+  const [only] = candidates;
+  return candidates.size === 1 && only ? only : register.declare(name, 'noted');
+}

@@ -1,0 +1,81 @@
+import { notesOf, type SceneGround } from './ground.js';
+import { judgeMention } from './judge-mention.js';
+import type { NameMatcher } from './name-matcher.js';
+
+/** The longest synopsis in characters; a longer sentence is cut where a clause ends. */
+const longest = 90;
+
+interface Sentence {
+  readonly text: string;
+  /** True when a known person is its subject. */
+  readonly acts: boolean;
+}
+
+/**
+ * Says in one line what happens: the note, else the first action sentence with a known person as its subject, shortened at a clause, else
+ * the first action sentence, else the first line of speech, else the heading.
+ */
+export function writeSynopsis(ground: SceneGround, matcher: NameMatcher): string {
+  const note = notesOf(ground.scene.notes, 'synopsis').at(-1);
+  if (note) return note.line;
+  const sentences = readSentences(ground, matcher);
+  const chosen = sentences.find(({ acts }) => acts) ?? sentences[0];
+  if (chosen) return shorten(chosen.text);
+  for (const block of ground.scene.blocks) {
+    if (block.kind !== 'speech') continue;
+    const line = block.lines.find(({ kind }) => kind === 'dialogue');
+    if (line) return shorten(`${block.cue.name}: ${line.line.text}`);
+  }
+  return ground.scene.heading.text;
+}
+
+function readSentences(ground: SceneGround, matcher: NameMatcher): Sentence[] {
+  return ground.actions.flatMap((action) => {
+    const acting = matcher(action).filter((match) => judgeMention(match) === 'acts' && !match.possessive);
+    return splitSentences(action.text).map(({ start, text }) => ({
+      text,
+      acts: acting.some((match) => isSubject(action.text.slice(start, match.start), match.start - start, text.length)),
+    }));
+  });
+}
+
+/** A name is the subject when only short words or an opening clause stand before it in its sentence. */
+function isSubject(before: string, offset: number, length: number): boolean {
+  if (offset < 0 || offset >= length) return false;
+  return /^["\u201c\s]*(?:(?:then|now|and|but|as|while|when|suddenly|slowly|finally|meanwhile|old|young|the)[,\s]+)*$/i.test(
+    before,
+  );
+}
+
+const abbreviation = /\b(?:\p{Lu}|Mr|Mrs|Ms|Dr|St|No|Prof|Capt|Sgt|MR|MRS|MS|DR|ST)\.$/u;
+
+/** Splits a paragraph into sentences; a stop after a title or an initial ends none. */
+export function splitSentences(text: string): { readonly start: number; readonly text: string }[] {
+  const sentences: { start: number; text: string }[] = [];
+  let start = 0;
+  for (const match of text.matchAll(/[.!?\u2026]+["\u201d)]*(?=\s|$)/g)) {
+    const end = match.index + match[0].length;
+    if (end < text.length && abbreviation.test(text.slice(start, end))) continue;
+    pushSentence(sentences, text, start, end);
+    start = end;
+  }
+  pushSentence(sentences, text, start, text.length);
+  return sentences;
+}
+
+function pushSentence(sentences: { start: number; text: string }[], text: string, start: number, end: number): void {
+  const raw = text.slice(start, end);
+  const trimmed = raw.trim();
+  if (trimmed !== '') sentences.push({ start: start + raw.indexOf(trimmed), text: trimmed });
+}
+
+/** Cuts a sentence at the last clause that ends in time, else at the last word, with dots. */
+export function shorten(sentence: string): string {
+  if (sentence.length <= longest) return sentence;
+  const head = sentence.slice(0, longest);
+  const clause = [
+    ...head.matchAll(/[,;:\u2014]\s|\s(?:and|but|as|while|when|which|who|because|before|after|until)\s/g),
+  ].at(-1);
+  if (clause && clause.index > 25) return `${head.slice(0, clause.index).trim()}.`;
+  return `${head.slice(0, head.lastIndexOf(' ')).trim()} \u2026`;
+}

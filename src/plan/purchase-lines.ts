@@ -1,0 +1,54 @@
+import { compareText } from '../base/diagnostic.js';
+import type { Breakdown, ElementEntry } from '../breakdown/types.js';
+import { categories, categoryOf } from '../trade/categories.js';
+import type { PurchaseLine } from './types.js';
+
+/**
+ * Lists what must be got: one line for each thing of a category that is bought. A thing that the words only imply is no purchase until a
+ * mark or a note accepts it. Lines stand by department in the order of the categories, then by first scene, then by name.
+ */
+export function listPurchases(breakdown: Breakdown): PurchaseLine[] {
+  const order = new Map(breakdown.scenes.map(({ id }, index) => [id, index] as const));
+  const labels = breakdown.scenes.map(({ number, order: place }) => number ?? String(place));
+  const lines = breakdown.elements.filter(isBought).map((element) => {
+    const scenes = element.scenes.map((id) => order.get(id) ?? 0).sort((a, b) => a - b);
+    return {
+      first: scenes[0] ?? 0,
+      line: writeLine(
+        element,
+        scenes.map((index) => labels[index] ?? ''),
+      ),
+    };
+  });
+  return lines
+    .sort(
+      (a, b) =>
+        departments.indexOf(a.line.department) - departments.indexOf(b.line.department) ||
+        a.first - b.first ||
+        compareText(a.line.name, b.line.name),
+    )
+    .map(({ line }) => line);
+}
+
+const departments: readonly string[] = [...new Set(categories.map(({ department }) => department))];
+
+function isBought({ category, known }: ElementEntry): boolean {
+  return categoryOf(category).bought && known !== 'implied';
+}
+
+function writeLine(element: ElementEntry, scenes: readonly string[]): PurchaseLine {
+  const { id, name, category, description, count, by, known } = element;
+  return {
+    id,
+    department: categoryOf(category).department,
+    category,
+    name,
+    description,
+    scenes,
+    firstScene: scenes[0] ?? '',
+    states: [...new Set(element.states.map(({ state }) => state))],
+    inScript: count,
+    usedBy: by,
+    known,
+  };
+}
