@@ -83,7 +83,7 @@ function dangerEntries(context: SheetContext): Inline[] {
       rows.set(hazard.title, scenes);
     }
   }
-  if (rows.size === 0) return [['Nothing raised. Nobody but you has checked. Checked by ', blank(120)]];
+  if (rows.size === 0) return [['Nothing raised. That does not mean there is none. Checked by ', blank(120)]];
   return [...rows].map(([title, scenes]) => [danger, ' ', bold(title), `: ${sceneList(scenes)}`]);
 }
 

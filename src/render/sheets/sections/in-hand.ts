@@ -33,15 +33,15 @@ export const writeInHand: Section = (scene, context, fold) => {
 };
 
 /** Words for the kinds of things that need care of their own. */
-const kinds: Partial<Record<CategoryName, Inline>> = {
+const kinds: Partial<Record<CategoryName, string>> = {
   food: '; food: each take uses it up',
   graphics: '; to print, draw or show on a screen',
   vehicles: '; vehicle',
-  animals: ['; animal, handler ', blank(70)],
+  animals: '; animal',
 };
 
 function elementRow(element: SceneElement, context: SheetContext): TableRow {
-  const kind = kinds[element.category];
-  const name: Inline = [...inlineRuns(elementName(element, context)), ...(kind ? inlineRuns(kind) : [])];
-  return { cells: [tick, name, element.by ?? '', stateWords(element.stateIn, element.stateOut)] };
+  const name: Inline = [...inlineRuns(elementName(element, context)), kinds[element.category] ?? ''];
+  const stack = element.category === 'animals' ? [name, ['handler ', blank(100)]] : [name];
+  return { cells: [tick, { stack }, element.by ?? '', stateWords(element.stateIn, element.stateOut)] };
 }

@@ -62,7 +62,7 @@ function costumeLines(person: SceneCast, wears: Wears | undefined, context: Shee
   if (!wears) return [['costume ', blank(90)]];
   const change = changeWords(wears);
   const garments = wears.garments.map((garment) => garmentWords(garment, context));
-  return garments.length === 0 ? [bold(change)] : [[bold(change), `: ${garments.join('; ')}`]];
+  return [[bold(change), ': ', garments.length === 0 ? blank(130) : garments.join('; ')]];
 }
 
 /** `change 2`, or `change 2, then 3 on camera`. */

@@ -1,5 +1,5 @@
 import type { Question } from '../../../breakdown/types.js';
-import { type Inline, tick } from '../../layout/inline.js';
+import { type Inline, italic, tick } from '../../layout/inline.js';
 import type { Section } from '../sheet-context.js';
 import { foldedWords } from '../sheet-words.js';
 
@@ -22,6 +22,6 @@ export const writeQuestions: Section = (scene, _context, fold) => {
 
 function questionWords(question: Question): Inline {
   const ticks: Inline = question.kind === 'element' ? ['  yes ', tick, '  no ', tick] : [];
-  const settle = question.settle === '' ? '' : `  To settle, type “${question.settle}”.`;
+  const settle = question.settle === '' ? '' : italic(`  ${question.settle}`);
   return ['? ', question.text, ...ticks, settle];
 }
