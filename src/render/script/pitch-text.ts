@@ -1,4 +1,4 @@
-import { measureText } from '../../page/text-width.js';
+import { isOneCellEach, measureText } from '../../page/text-width.js';
 import type { PageRun } from '../../page/types.js';
 import type { TextStyle } from '../../script/types.js';
 import { pageType } from '../../trade/page-measures.js';
@@ -16,8 +16,9 @@ const faces: Record<TextStyle, FontFace> = {
 /** How far below the top of its row a line of type stands, in points: common practice. */
 const ascent = 9;
 
-/** A word with the space after it, or a space alone. */
-const wordAndSpace = /[^ ]+ ?| /gu;
+/** A few words and the space after them; where letters may be wide, one word at a time. */
+const fewWords = /.{1,20}(?= |$) ?|[^ ]{1,20} ?| /gu;
+const oneWord = /[^ ]+ ?| /gu;
 
 /** The baseline of a row, in points from the top of the paper; row 1 is the first of the body. */
 export function baselineOf(row: number): number {
@@ -25,31 +26,31 @@ export function baselineOf(row: number): number {
 }
 
 /**
- * Sets runs from a column on. Each word stands exactly at its column, so that the face's own advance width, a
- * thousandth narrower than the pitch, never adds up; the space after it stays with it for those who copy the text.
+ * Sets runs from a column on. The face's own advance width is a two-hundredth of a point narrower than the pitch: a
+ * line is set in short pieces, each exactly at its column, so that no letter stands a tenth of a point from its own.
  */
 export function setAtPitch(runs: readonly PageRun[], column: number, y: number, glyphs: GlyphSplitter): TextItem[] {
   const items: TextItem[] = [];
   let cell = column;
   for (const { text, style } of runs) {
-    for (const [word] of text.matchAll(wordAndSpace)) {
-      setWord(items, word, faces[style], cell, y, glyphs);
-      cell += measureText(word);
+    for (const [piece] of text.matchAll(isOneCellEach(text) ? fewWords : oneWord)) {
+      setPiece(items, piece, faces[style], cell, y, glyphs);
+      cell += measureText(piece);
     }
   }
   return items;
 }
 
-function setWord(
+function setPiece(
   items: TextItem[],
-  word: string,
+  piece: string,
   wanted: FontFace,
   column: number,
   y: number,
   glyphs: GlyphSplitter,
 ): void {
   let cell = column;
-  for (const { face, text } of glyphs.split(word, wanted)) {
+  for (const { face, text } of glyphs.split(piece, wanted)) {
     if (text !== ' ') {
       items.push({ kind: 'text', x: cell * pageType.characterWidth, y, text, face, size: pageType.size });
     }
