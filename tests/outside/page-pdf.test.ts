@@ -125,7 +125,7 @@ describe('the printed page, read by pdfjs-dist', () => {
     expect(find('Quay', 1).y).toBeGreaterThan(9 * inch);
     const bare = await readPdf((await print(harbourScript())).bytes);
     expect(bare.pages).toHaveLength(content.pages.length - 1);
-    expect(bare.texts[0]?.text.trim()).toBe('ACT');
+    expect(bare.texts[0]?.text).toMatch(/^ACT/);
   });
 
   // Second opinion: poppler.
