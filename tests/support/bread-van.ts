@@ -103,7 +103,7 @@ const yard = makeScene({
     makeQuestion({
       id: 'yard-matches',
       text: 'Does Nora light the lantern with matches?',
-      settle: '> no: matches',
+      settle: 'No: "> no: matches".',
       kind: 'element',
       element: 'matches',
       line: 22,
@@ -145,7 +145,7 @@ const road = makeScene({
   extras: [makeExtra({ name: 'fishermen', count: 6, line: 51 }), makeExtra({ name: 'passers-by', line: 52 })],
   elements: [makeElement({ name: 'bread van', category: 'vehicles', stateIn: 'muddy', line: 50 })],
   wears: [{ person: 'Nora', change: 3, changeOut: 3, garments: [makeGarment({ name: 'dry coat' }), noScarf] }],
-  questions: [makeQuestion({ id: 'road-day', text: 'Is this the morning after scene 2?', settle: '> day: 2' })],
+  questions: [makeQuestion({ id: 'road-day', text: 'Is this the morning after scene 2?', settle: 'Type "> day: 2".' })],
   notes: [{ kind: 'free', text: 'Ask the harbour about parking.', line: 53 }],
 });
 

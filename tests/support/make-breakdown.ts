@@ -177,7 +177,7 @@ export function makeHazard(part: Partial<SceneHazard> & Pick<SceneHazard, 'title
 }
 
 export function makeQuestion(part: Partial<Question> & Pick<Question, 'id' | 'text'>): Question {
-  return { line: 1, settle: `> answer: ${part.id}; your answer`, kind: 'story', element: null, ...part };
+  return { line: 1, settle: `Type "> answer: ${part.id}; your answer".`, kind: 'story', element: null, ...part };
 }
 
 export function makePurchase(part: Partial<PurchaseLine> & Pick<PurchaseLine, 'name'>): PurchaseLine {

@@ -45,9 +45,11 @@ function fillRow(person: PersonEntry, index: SceneIndex): GridRow {
   for (const change of person.changes) {
     const scenes = scenesWords(change.scenes, index);
     const how = onCamera.has(change.number) ? ', put on in the scene' : '';
-    add(change.storyDay, [bold(`change ${change.number}`), `, ${scenes}${how}`]);
+    const known = change.garments.length > 0 ? '' : ': not told';
+    add(change.storyDay, [bold(`change ${change.number}`), `, ${scenes}${how}${known}`]);
   }
-  const untold = untoldScenes(person, index);
+  const bare = new Set(person.changes.filter((one) => one.garments.length === 0).flatMap((change) => change.scenes));
+  const untold = untoldScenes(person, index).filter((scene) => !bare.has(scene.id));
   for (const day of new Set(untold.map((scene) => scene.storyDay.label))) {
     const ids = untold.filter((scene) => scene.storyDay.label === day).map((scene) => scene.id);
     add(day, `? ${scenesWords(ids, index)}: not told`);
@@ -65,8 +67,9 @@ function putOnOnCamera(person: PersonEntry, index: SceneIndex): ReadonlySet<numb
 
 /** Scenes in which a person is seen and nothing tells what is worn. */
 export function untoldScenes(person: PersonEntry, index: SceneIndex): BreakdownScene[] {
-  const told = new Set(person.changes.filter((one) => one.garments.length > 0).flatMap((change) => change.scenes));
-  return pickScenes(person.seen, index).filter((scene) => !told.has(scene.id));
+  const isTold = (scene: BreakdownScene) =>
+    scene.wears.some((one) => one.person === person.name && one.garments.length > 0);
+  return pickScenes(person.seen, index).filter((scene) => !isTold(scene));
 }
 
 function chunk<T>(list: readonly T[], size: number): T[][] {

@@ -11,18 +11,25 @@ export function costumeRunningBlocks(breakdown: Breakdown, index: SceneIndex): B
   const firsts = findFirsts(breakdown);
   return [
     { kind: 'heading', level: 2, text: 'Costumes, scene by scene', bookmark: 'Scene by scene' },
-    ...breakdown.scenes.map(
-      (scene): Block => ({
-        kind: 'section',
-        label: `Scene ${labelOf(scene.id, index)}`,
-        labelWidth: 70,
-        blocks: [
-          { kind: 'paragraph', text: headingLine(scene), keepWithNext: true, after: 1 },
-          { kind: 'entries', entries: sceneEntries(scene, firsts, index) },
-        ],
-      }),
-    ),
+    ...breakdown.scenes.map((scene) => sceneBlock(scene, firsts, index)),
   ];
+}
+
+/** More entries than this may be cut by a page's end. */
+const mostKept = 16;
+
+function sceneBlock(scene: BreakdownScene, firsts: Firsts, index: SceneIndex): Block {
+  const entries = sceneEntries(scene, firsts, index);
+  const section: Block = {
+    kind: 'section',
+    label: `Scene ${labelOf(scene.id, index)}`,
+    labelWidth: 70,
+    blocks: [
+      { kind: 'paragraph', text: headingLine(scene), keepWithNext: true, after: 1 },
+      { kind: 'entries', entries },
+    ],
+  };
+  return entries.length > mostKept ? section : { kind: 'keep', blocks: [section] };
 }
 
 function headingLine(scene: BreakdownScene): Inline {
@@ -97,7 +104,8 @@ function otherEntries(scene: BreakdownScene, index: SceneIndex): Inline[] {
     .map((one): Inline => {
       const kind = one.category === 'makeup' ? 'Make-up' : one.by === null ? 'Not on anybody' : 'Also';
       const state = stateWords(one.stateIn, one.stateOut);
-      const details = [one.by, state === '' ? null : state, knownWords(one, index.labels) || null];
-      return [bold(`${kind}: `), [one.name, ...details.filter((part) => part !== null)].join(', ')];
+      const known = knownWords(one, index.labels);
+      const name = known === '' ? one.name : `${one.name} ${known}`;
+      return [bold(`${kind}: `), [name, one.by ?? '', state].filter((part) => part !== '').join(', ')];
     });
 }

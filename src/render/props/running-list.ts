@@ -26,6 +26,9 @@ export function runningBlocks(breakdown: Breakdown, index: SceneIndex): Block[] 
   ];
 }
 
+/** A scene with more rows than this may be cut by a page's end. */
+const mostKept = 16;
+
 function sceneRows(scene: BreakdownScene, where: Appearances, index: SceneIndex): TableRow[] {
   const things = scene.elements.filter((element) => handledCategories.has(element.category) && !element.worn);
   const heading: TableRow = {
@@ -33,7 +36,8 @@ function sceneRows(scene: BreakdownScene, where: Appearances, index: SceneIndex)
     keepWithNext: true,
   };
   if (things.length === 0) return [heading, { cells: ['', '', 'nothing in hand'] }];
-  return [heading, ...things.map((thing) => thingRow(thing, scene, where, index))];
+  const rows = [heading, ...things.map((thing) => thingRow(thing, scene, where, index))];
+  return rows.length > mostKept ? rows : rows.map((row, i) => ({ ...row, keepWithNext: i < rows.length - 1 }));
 }
 
 function headingCell(scene: BreakdownScene): Inline[] {

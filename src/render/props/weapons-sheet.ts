@@ -59,7 +59,7 @@ function weaponBlock({ hazard, scenes, words }: Weapon, index: SceneIndex): Bloc
 const beforehand: readonly Inline[] = [
   ['One adult keeps them and nobody else: ', blank(200)],
   ['Locked away and covered when the camera does not run. Where: ', blank(170)],
-  ['Blunted or made harmless by ', blank(120), ' on ', blank(70)],
+  ['Blunted, or checked to be a dummy, by ', blank(120), ' on ', blank(70)],
   ['Shown to everyone in the scene before the first take, unloaded or blunted, by ', blank(120)],
   ['Neighbours and the authority told: ', tick, ' yes  ', tick, ' no   by ', blank(130)],
   'Carried in a closed case, never seen from the street. Nothing live anywhere near.',

@@ -1,3 +1,4 @@
+import { foldName } from '../../base/slug.js';
 import type { Breakdown, BreakdownScene, Question, SceneElement } from '../../breakdown/types.js';
 
 /** One way to answer, as one edit of the script. */
@@ -15,8 +16,8 @@ export interface OpenQuestion {
   readonly line: number;
   readonly context: string;
   readonly ways: readonly Way[];
-  /** Advice of the pass that asked, when no exact edit is known. */
-  readonly settle: string | null;
+  /** What follows the words to type, or all that can be said. */
+  readonly advice: string | null;
 }
 
 export interface SceneQuestions {
@@ -27,36 +28,30 @@ export interface SceneQuestions {
 /** All that is doubtful, by scene: the questions asked, then what is implied and nobody has confirmed. */
 export function listOpenQuestions(breakdown: Breakdown, source: string): SceneQuestions[] {
   const lines = source.split('\n');
-  const contextOf = (line: number) => (lines[line - 1] ?? '').trim();
+  const lineOf: LineOf = (line) => lines[line - 1] ?? '';
   return breakdown.scenes
     .map((scene) => ({
       scene,
       questions: [
-        ...scene.questions.map((question) => openAsked(question, scene, contextOf)),
-        ...unasked(scene).map((element) => openImplied(element, contextOf)),
+        ...scene.questions.map((question) => openAsked(question, scene, lineOf)),
+        ...unasked(scene).map((element) => openImplied(element, lineOf)),
       ],
     }))
     .filter(({ questions }) => questions.length > 0);
 }
 
-type ContextOf = (line: number) => string;
+/** The text of a line of the script, counted from 1. */
+type LineOf = (line: number) => string;
 
-function openAsked(question: Question, scene: BreakdownScene, contextOf: ContextOf): OpenQuestion {
+function openAsked(question: Question, scene: BreakdownScene, lineOf: LineOf): OpenQuestion {
   const element = scene.elements.find((one) => one.id === question.element) ?? null;
-  const ways = element && question.kind === 'element' ? yesAndNo(element) : answerWays(question);
-  return {
-    text: question.text,
-    line: question.line,
-    context: contextOf(question.line),
-    ways,
-    settle: ways.length > 0 ? null : question.settle,
-  };
-}
-
-/** A note that answers, when the question says that a note does; else its own advice stands. */
-function answerWays(question: Question): Way[] {
-  const note = /^`?(> ?[^`\n]+?)`?$/.exec(question.settle.trim());
-  return note?.[1] ? [{ answer: 'Answer', typed: note[1] }] : [];
+  const text = lineOf(question.line);
+  const common = { text: question.text, line: question.line, context: quoteLine(text, element?.words ?? '') };
+  if (element && question.kind === 'element') return { ...common, ways: yesAndNo(element, text), advice: null };
+  const note = /^Type "(> .+)"(.*)$/.exec(question.settle);
+  if (!note) return { ...common, ways: [], advice: question.settle };
+  const [, typed = '', rest = ''] = note;
+  return { ...common, ways: [{ answer: 'Answer', typed }], advice: /\w/.test(rest) ? rest : null };
 }
 
 function unasked(scene: BreakdownScene): SceneElement[] {
@@ -64,22 +59,48 @@ function unasked(scene: BreakdownScene): SceneElement[] {
   return scene.elements.filter((one) => one.known === 'implied' && !one.carried && !asked.has(one.id));
 }
 
-function openImplied(element: SceneElement, contextOf: ContextOf): OpenQuestion {
+function openImplied(element: SceneElement, lineOf: LineOf): OpenQuestion {
   const strength = element.strength === null ? 'implied' : `implied, ${element.strength}`;
+  const text = lineOf(element.line);
   return {
     text: `Does it need ${element.name}? (${strength}: “${element.words}”)`,
     line: element.line,
-    context: contextOf(element.line),
-    ways: yesAndNo(element),
-    settle: null,
+    context: quoteLine(text, element.words),
+    ways: yesAndNo(element, text),
+    advice: null,
   };
 }
 
-function yesAndNo(element: SceneElement): Way[] {
-  const count = element.count === null ? '' : `${element.count} `;
-  const by = element.by === null ? '' : ` (${element.by})`;
+function yesAndNo(element: SceneElement, line: string): Way[] {
   return [
-    { answer: 'Yes', typed: `> ${element.category}: ${count}${element.name}${by}` },
+    { answer: 'Yes', typed: markOf(element, line) ?? noteOf(element) },
     { answer: 'No', typed: `> no: ${element.name}` },
   ];
+}
+
+/** The mark that confirms an element whose own name stands once, plainly, in its line; else null. */
+function markOf(element: SceneElement, line: string): string | null {
+  if (element.known !== 'found' || foldName(element.words) !== foldName(element.name)) return null;
+  const plain = line.split(element.words).length === 2 && !/[[\]*_`\\]/.test(line);
+  return plain ? `[${element.words}](${element.category})` : null;
+}
+
+function noteOf(element: SceneElement): string {
+  const count = element.count === null ? '' : `${element.count} `;
+  const by = element.by === null ? '' : ` (${element.by})`;
+  return `> ${element.category}: ${count}${element.name}${by}`;
+}
+
+/** Characters of the line that are quoted on each side of the words; without words, from its start. */
+const side = 60;
+const whole = 140;
+
+/** A line of the script as a quotation: without its signs, cut to the neighbourhood of the words. */
+function quoteLine(line: string, words: string): string {
+  const plain = line.replace(/^\s*(?:#+|>)?\s*/, '').trim();
+  const at = Math.max(0, plain.indexOf(words));
+  const start = at <= side ? 0 : plain.indexOf(' ', at - side) + 1;
+  const cut = plain.indexOf(' ', words === '' ? whole : at + words.length + side);
+  const end = cut < 0 ? plain.length : cut;
+  return `${start > 0 ? '… ' : ''}${plain.slice(start, end)}${end < plain.length ? ' …' : ''}`;
 }

@@ -13,7 +13,7 @@ export function questionBlocks(list: readonly SceneQuestions[], identity: string
 }
 
 const introduction =
-  'Go through them with the director and tick or write the answer. Then type the line shown into that scene of the script, on a line of its own, with a blank line above and below. What is answered does not come back.';
+  'Go through them with the director and tick or write the answer. Then type it into the script: what begins with > on a line of its own in that scene, with a blank line above and below; what stands in brackets in place of the word. What is answered does not come back.';
 
 function sceneBlock(label: string, heading: string, questions: readonly OpenQuestion[]): Block {
   return {
@@ -40,6 +40,6 @@ function typedText(question: OpenQuestion): Inline {
   const ways = question.ways.map((way) =>
     way.answer === 'Answer' ? `type ${way.typed}` : `${way.answer}: ${way.typed}`,
   );
-  const advice = question.settle === null ? ways : [...ways, question.settle];
-  return `line ${question.line} · ${advice.join(' · ')}`;
+  const advice = question.advice ?? '';
+  return `line ${question.line} · ${ways.join(' · ')}${advice}`;
 }

@@ -18,30 +18,24 @@ const nothing = 'Nothing is open.';
 
 function introduction(count: number): string[] {
   return [
-    `${count} ${count === 1 ? 'question waits' : 'questions wait'} for an answer. Each is settled by one edit of the script:`,
-    'type the line shown on a line of its own in that scene, with a blank line above and below. A word that stands in',
-    'the script can be put in square brackets instead. Then compile again: what is answered does not come back.',
+    `${count} ${count === 1 ? 'question waits' : 'questions wait'} for an answer. Each is settled by one edit of the script. What begins with \`>\` goes`,
+    'on a line of its own in that scene, with a blank line above and below. What stands in brackets replaces the word in',
+    'the line named. Then compile again: what is answered does not come back.',
   ];
 }
 
 function questionLines(question: OpenQuestion): string[] {
-  const quoted = question.context === '' ? '' : `: “${escapeText(shorten(question.context))}”`;
+  const quoted = question.context === '' ? '' : `: “${escapeText(question.context)}”`;
   return [
     `- **${escapeText(question.text)}**`,
     `  Line ${question.line}${quoted}`,
-    ...question.ways.map(wayLine),
-    ...(question.settle === null ? [] : [`  - ${escapeText(question.settle)}`]),
+    ...question.ways.map((way) => wayLine(way, question)),
+    ...(question.ways.length > 0 || question.advice === null ? [] : [`  - ${escapeText(question.advice)}`]),
   ];
 }
 
-function wayLine({ answer, typed }: Way): string {
-  return `  - ${answer}: ${codeSpan(typed)}`;
-}
-
-const longest = 140;
-
-function shorten(text: string): string {
-  return text.length <= longest ? text : `${text.slice(0, longest).replace(/\s+\S*$/, '')} …`;
+function wayLine({ answer, typed }: Way, { advice }: OpenQuestion): string {
+  return `  - ${answer}: ${codeSpan(typed)}${advice === null ? '' : escapeText(advice)}`;
 }
 
 /** Text that Markdown would read as signs keeps them as typed. */

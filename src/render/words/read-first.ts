@@ -86,7 +86,7 @@ function questionBlock(breakdown: Breakdown, index: SceneIndex, wanted: Readonly
   const all = breakdown.scenes.flatMap((scene) =>
     scene.questions
       .filter(concerns)
-      .map((question): Inline => [`? sc ${labelOf(scene.id, index)}: ${question.text} `, blank(110)]),
+      .map((question): Inline => [`? sc ${labelOf(scene.id, index)}: ${question.text}\n`, blank(230)]),
   );
   const shown = all.slice(0, mostQuestions);
   const more = all.length - shown.length;

@@ -60,8 +60,7 @@ describe('props.pdf', () => {
 
   it('lists the dressing by place, in every scene there', () => {
     const dressing = lines.slice(lines.indexOf('What stands in each place'));
-    expect(dressing).toContain('Bakery wall clock (found) 1');
-    expect(dressing).toContain('all scenes: 1');
+    expect(dressing).toContain('Bakery - back room wall clock (found) 1');
   });
 
   it('shows the chain of states', () => {

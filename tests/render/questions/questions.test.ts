@@ -21,9 +21,9 @@ describe('questions.md', () => {
       [
         '# Questions about The Bread Van, draft B, 2026-11-02',
         '',
-        '3 questions wait for an answer. Each is settled by one edit of the script:',
-        'type the line shown on a line of its own in that scene, with a blank line above and below. A word that stands in',
-        'the script can be put in square brackets instead. Then compile again: what is answered does not come back.',
+        '3 questions wait for an answer. Each is settled by one edit of the script. What begins with `>` goes',
+        'on a line of its own in that scene, with a blank line above and below. What stands in brackets replaces the word in',
+        'the line named. Then compile again: what is answered does not come back.',
         '',
         '## Scene 2: EXT. YARD - CONTINUOUS',
         '',
@@ -57,6 +57,31 @@ describe('questions.md', () => {
     const text = await markdownOf(oneScene({ order: 1, place: 'Yard', elements: [element] }));
     expect(text).toContain('Does it need towel? (implied, ask: “soaked”)');
     expect(text).toContain('- Yes: `> props: 2 towel (Bo)`');
+  });
+
+  it('shows the mark that confirms what was found, when its name stands once in the line', async () => {
+    const crate = makeElement({ name: 'crate', known: 'found', line: 1 });
+    const question = makeQuestion({ id: 'q', text: 'Is crate a thing?', kind: 'element', element: 'crate' });
+    const breakdown = oneScene({ order: 1, place: 'Yard', elements: [crate], questions: [question] });
+    expect(await markdownOf(breakdown, 'A crate.')).toContain('- Yes: `[crate](props)`');
+    for (const line of ['A crate on a crate.', 'A *crate*.', 'A box.']) {
+      expect(await markdownOf(breakdown, line)).toContain('- Yes: `> props: crate`');
+    }
+  });
+
+  it('quotes the neighbourhood of the words', async () => {
+    const crate = makeElement({ name: 'crate', known: 'found', line: 1 });
+    const question = makeQuestion({ id: 'q', text: 'Is crate a thing?', kind: 'element', element: 'crate' });
+    const breakdown = oneScene({ order: 1, place: 'Yard', elements: [crate], questions: [question] });
+    const text = await markdownOf(breakdown, `${'far '.repeat(40)}near crate near ${'far '.repeat(40)}`);
+    expect(text).toMatch(/Line 1: “… (?:far ){13,15}near crate near (?:far ){13,15}…”/);
+  });
+
+  it('takes what to type out of the advice', async () => {
+    const settle = 'Type "> day: 1", or the right day.';
+    const question = makeQuestion({ id: 'q', text: 'Still day 1?', settle });
+    const text = await markdownOf(oneScene({ order: 1, place: 'Yard', questions: [question] }));
+    expect(text).toContain('- Answer: `> day: 1`, or the right day.');
   });
 
   it('gives advice as it is when no one line settles it', async () => {
