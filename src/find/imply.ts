@@ -28,13 +28,13 @@ export function imply(sentences: readonly Sentence[], script: Script, elements: 
   index ??= indexCues(implications);
   const evidence = [
     ...readEvidence(script, sentences, index, elements),
-    ...readSettings(script, implications, elements),
+    ...readSettings(script, sentences, implications, elements),
   ].sort((a, b) => a.at.start.offset - b.at.start.offset);
   const present = collectPresent(script, sentences, elements);
   return {
     elements: listElements(evidence, present, sentences),
     tasks: listTasks(evidence),
-    questions: listQuestions(evidence, script),
+    questions: listQuestions(evidence, script, present),
   };
 }
 
@@ -97,7 +97,7 @@ function listTasks(evidence: readonly Raised[]): Task[] {
   return [...listed.values()];
 }
 
-function listQuestions(evidence: readonly Raised[], script: Script): FindQuestion[] {
+function listQuestions(evidence: readonly Raised[], script: Script, present: Present): FindQuestion[] {
   const listed = new Map<string, FindQuestion>();
   for (const raised of evidence) {
     for (const question of raised.owner.questions) {
@@ -106,7 +106,8 @@ function listQuestions(evidence: readonly Raised[], script: Script): FindQuestio
         : '';
       const id = slug(`${question.id}${subject}`);
       const key = `${raised.scene} ${id}`;
-      if (listed.has(key) || saysItself(raised, question.unless) || isAnswered(script, raised.scene, id)) continue;
+      if (listed.has(key) || saysItself(raised, question.unless, present) || isAnswered(script, raised.scene, id))
+        continue;
       const { scene, words, at } = raised;
       listed.set(key, { scene, id, text: fill(question.text, raised), words, at });
     }
@@ -114,9 +115,10 @@ function listQuestions(evidence: readonly Raised[], script: Script): FindQuestio
   return [...listed.values()];
 }
 
-/** True when the same sentence answers the question. */
-function saysItself({ sentence, head }: Raised, unless: string): boolean {
-  const words = openWordList(unless).words;
+/** True when the same sentence, or a thing of the scene, answers the question. */
+function saysItself({ sentence, head, scene }: Raised, unless: string, present: Present): boolean {
+  const { words } = openWordList(unless);
+  for (const word of words) if (word !== head && present[scene]?.has(word)) return true;
   return (sentence?.tokens ?? []).some(({ lemma, lower }) => lower !== head && (words.has(lemma) || words.has(lower)));
 }
 

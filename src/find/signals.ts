@@ -30,6 +30,8 @@ export interface Signals {
   readonly ofPart: boolean;
   readonly ofOther: boolean;
   readonly listed: boolean;
+  /** The subject is an idea, or the sentence is told of the past or of what may be. */
+  readonly abstract: boolean;
   readonly capitals: boolean;
   /** Letter of the verb or preposition situation for messages. */
   readonly verb: string | null;
@@ -82,6 +84,7 @@ export function readSignals(part: Part, clauses: Clauses, lexicon: Lexicon): Sig
     ofPart: ofHead !== null && has(lexicon, ofHead, 'parts-of'),
     ofOther: ofHead !== null && !measures(ofHead, lexicon) && !has(lexicon, ofHead, 'parts-of'),
     listed: part.listedWith !== null,
+    abstract: isAbstract(deed, tokens, lexicon),
     capitals: isCapitals(tokens, phrase.head),
     verb,
   };
@@ -166,6 +169,13 @@ function standsThere(part: Part, tokens: readonly Token[], clauses: Clauses, lex
   if (part.role !== 'subject') return false;
   const deed = clauses.deeds.find((one) => one.subject?.phrase === part.phrase);
   return deed !== undefined && has(lexicon, deed.lemma, 'hanging') && tokens[deed.at]?.tag !== 'noun';
+}
+
+/** "Hope is a light", "Time drags its spurs": no thing of the clause is there. */
+function isAbstract(deed: Part['deed'], tokens: readonly Token[], lexicon: Lexicon): boolean {
+  const subject = deed?.subject?.phrase;
+  if (!subject) return false;
+  return has(lexicon, (tokens[subject.head] as Token).lemma, 'ideas');
 }
 
 function articleOf(part: Part, tokens: readonly Token[]): Signals['article'] {

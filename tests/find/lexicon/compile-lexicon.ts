@@ -1,11 +1,11 @@
 import { categoryFinder, type NounKind, readRoots, weighNoun } from './noun-kinds.js';
 import type { WordNet } from './wordnet.js';
 
-/** The letter that the lexicon writes for each list of things. */
+/** The letter that the lexicon writes for each list of things; of a word in two lists the first here is the likelier. */
 const letters: Readonly<Record<string, string>> = {
-  props: 'p',
-  weapons: 'w',
   costumes: 'c',
+  weapons: 'w',
+  props: 'p',
   dressing: 'd',
   vehicles: 'v',
   animals: 'a',
@@ -56,7 +56,8 @@ export function compileLexicon(net: WordNet, rootText: string, lists: ReadonlyMa
 }
 
 function addLists(lists: ReadonlyMap<string, string>, row: (word: string) => Row): void {
-  for (const [name, text] of lists) {
+  const order = (name: string) => (letters[name] ? Object.keys(letters).indexOf(name) : 99);
+  for (const [name, text] of [...lists].sort(([a], [b]) => order(a) - order(b))) {
     const letter = letters[name];
     for (const word of listWords(text)) {
       if (!letter) {
