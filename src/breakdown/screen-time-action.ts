@@ -49,12 +49,16 @@ function timeKind(text: string): TimeSpan {
   return cue ? itemSeconds[cue.kind] : timePlain(words);
 }
 
-/** A sentence without a cue: longer with its words, between the least and the most that is usual. */
+/**
+ * A sentence without a cue: from the least to the most that is usual as its words grow. One that is longer still holds
+ * several actions.
+ */
 function timePlain(words: number): TimeSpan {
   const { low, high } = itemSeconds.action;
   const { shortest, longest } = actionLength;
-  const part = Math.min(1, Math.max(0, (words - shortest) / (longest - shortest)));
-  return { low, likely: low + (high - low) * part, high };
+  const actions = Math.max(1, words / longest);
+  const slope = (high - low) / (longest - shortest);
+  return { low: low * actions, likely: low + slope * Math.max(0, words - shortest), high: high * actions };
 }
 
 /** Chinese and Japanese put no space after a sentence. */

@@ -65,7 +65,7 @@ export const itemSeconds = {
 
 export type ItemKind = keyof typeof itemSeconds;
 
-/** Words at which a sentence of action reaches its least and its most likely figure: common practice. */
+/** Words at which a sentence of action takes the least and the most that is usual: common practice. */
 export const actionLength = { shortest: 3, longest: 19 } as const;
 
 /** A condensed sentence has at most so many words; a longer one tells single blows. Common practice. */
@@ -82,6 +82,11 @@ export const sentenceCues: readonly Cue<ItemKind>[] = [
   { kind: 'beat', pattern: /^(?:an? |another )?(?:short |brief |tiny )?beat\b[^\p{L}]*$/iu },
   { kind: 'pause', pattern: /^(?:an? |another )?(?:short |brief )?(?:pause|silence)\b[^\p{L}]*$/iu },
   { kind: 'credits', pattern: /\b(?:opening|main|end|closing) (?:titles|credits)\b|\bcredits (?:roll|over|run)\b/iu },
+  {
+    kind: 'condensed',
+    pattern:
+      /\b(?:fight|duel|chase|brawl|battle|scuffle|struggle|shoot-?out) (?:takes place|breaks out|ensues|follows|rages|goes on)\b/iu,
+  },
   {
     kind: 'slow',
     pattern:

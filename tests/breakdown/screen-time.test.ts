@@ -51,6 +51,10 @@ describe('action', () => {
     expect(seconds(action(long))).toBeCloseTo(4, 0);
     expect(seconds(action(long, long, long))).toBeLessThanOrEqual(12);
   });
+  it('takes a sentence of many words as several actions', () => {
+    const words = Array.from({ length: 57 }, () => 'word').join(' ');
+    expect(time(action(`${words}.`))).toMatchObject({ seconds: 8.8, low: 6, high: 12 });
+  });
   it('takes longer over slow verbs', () => {
     expect(seconds(action('She slowly lifts the lid.'))).toBe(9);
     expect(seconds(action('Ivo watches the boats.'))).toBe(9);
@@ -62,6 +66,7 @@ describe('action', () => {
   });
   it('gives a fight in two words its length, and not to tears or shadows', () => {
     expect(seconds(action('They fight.'))).toBe(40);
+    expect(seconds(action('On the deck, between the nets, a fight breaks out.'))).toBe(40);
     expect(seconds(action('She fights tears.'))).toBeLessThan(5);
     expect(seconds(action('Shadows dance.'))).toBeLessThan(5);
     expect(seconds(action('They fight with the rope until one of them lets go.'))).toBeLessThan(5);
