@@ -1,4 +1,5 @@
 import { type Cue, noun, phrase, state, verb } from './implications/cue.js';
+import { lightingUp, smoking } from './implications/shared-cues.js';
 
 const flameNouns =
   'candle candles bonfire campfire torchlight brazier blowtorch firework sparkler lighter matchbox matchstick inferno blaze embers oil-lamp tealight candelabra incense hearth';
@@ -31,13 +32,8 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
       notSubject: 'eye cheek lung throat face skin sun',
     }),
     verb('light relight', { object: 'FLAME' }),
-    verb('smoke', { subject: 'PERSON', notObject: 'fish ham salmon bee bees' }),
-    phrase('light up', {
-      subject: 'PERSON',
-      notObject: 'room face eye screen sky street stage house',
-      notNear: 'face eyes screen smile',
-      notNext: 'at with the when as',
-    }),
+    ...lightingUp,
+    ...smoking,
     phrase(
       'catch fire|on fire|set fire to|set ~ alight|set ~ ablaze|burst into flames|oil lamp|paraffin lamp|storm lantern|strike a match|gas burner|gas ring',
       {},

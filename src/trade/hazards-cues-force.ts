@@ -1,4 +1,5 @@
 import { type Cue, category, noun, phrase, state, verb } from './implications/cue.js';
+import { blows, fights, shots } from './implications/shared-cues.js';
 
 /** What raises the hazards of force: weapons, fights, explosions, height, crime in view. */
 export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
@@ -11,23 +12,8 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
     }),
     noun('gunshot gunfire muzzle', { notNear: 'dog horse strap' }),
     noun('bullet bullets', { notPrev: 'silver magic', notNext: 'point points train' }),
-    verb('shoot', {
-      subject: 'PERSON NONE',
-      notObject:
-        'look glance smile film scene photo picture video movie footage hoop basket pool commercial documentary glances',
-      notNext: 'up out to past down hoops back',
-      notNear: 'camera film lens tripod ball goal pool photographs glance eyebrow',
-    }),
-    verb('fire', {
-      subject: 'PERSON WEAPON',
-      object: 'WEAPON shot round bullet NONE flare cannon PERSON',
-      notObject: 'question email clay pot up starter him her them employee assistant kiln engine boiler',
-      notNext: 'up him her them me you',
-      notNear: 'email question questions kiln pots engine boiler employee job',
-    }),
-    phrase(
-      'shot ring out|pull the trigger|squeeze the trigger|open fire|take aim|at gunpoint|held at gunpoint|starting pistol',
-    ),
+    ...shots,
+    phrase('take aim|at gunpoint|starting pistol'),
     phrase(
       'drop the gun|drop the rifle|drop the pistol|put the gun down|put down the gun|put that gun|lower the gun|drop that gun|give me the gun|put the rifle down',
       {
@@ -57,23 +43,14 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
     ),
   ],
   H3: [
-    verb('punch headbutt strangle throttle tackle pummel wrestle grapple brawl choke', {
-      notObject: 'number code ticket time card air button clock keypad hole button',
-      notNear: 'ticket hole',
-    }),
-    verb('slap kick hit beat shove strike push', {
+    ...fights,
+    ...blows,
+    verb('push choke', { subject: 'PERSON', object: 'PERSON', notNear: 'wheelchair swing pram trolley' }),
+    verb('struggle', {
       subject: 'PERSON',
-      object: 'PERSON face cheek shin jaw stomach ribs',
-      notObject:
-        'button ball door trolley pram cart wheelchair brake brakes light switch road note table desk wall tyre egg eggs drum back thigh knee plate chair bike button',
-      notNear: 'wheelchair swing pram trolley',
-    }),
-    verb('fight struggle', {
-      subject: 'PERSON',
-      notObject: 'tear tears sleep urge smile yawn wind laughter cold panic fire impulse nausea exhaustion',
-      notNext: 'back for against to off',
       notNear:
         'lock jar lid zip bag bags words breath key suitcase button umbrella tears tie box boxes corkscrew luggage trolley',
+      notNext: 'to up into',
     }),
     verb('collapse tumble topple', {
       subject: 'PERSON',

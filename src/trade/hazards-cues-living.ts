@@ -1,12 +1,12 @@
-import { type Cue, category, heading, noun, phrase, state, verb } from './implications/cue.js';
+import { type Cue, category, heading, noun, phrase, verb } from './implications/cue.js';
+import { blood, closeness } from './implications/shared-cues.js';
 
 /** What raises the hazards of living beings, vehicles, night and the body. */
 export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
   H8: [
-    category('animals'),
+    category('animals', '', 'UNREAL FARAWAY'),
     noun('ANIMALS snake spider rat wasp hornet bee bees scorpion python cobra', {
-      notNear:
-        'toy stuffed porcelain china photo photograph painting poster statue far distant distance somewhere off offscreen hot pepper balloon cartoon logo mask costume tattoo soft knitted plastic story picture',
+      notNear: 'UNREAL FARAWAY hot pepper balloon story',
       notNext: 'tag mat lead food bed gate',
       notPrev: 'toy stuffed hot',
     }),
@@ -110,28 +110,11 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
       notNear: 'rain test tongue ivy jazz station pump',
       notNext: 'ivy rain station',
     }),
-    noun('blood', {
-      notNear:
-        'pressure type orange bank donor relative brother cold boil boils drain drains ran rush rushes test sample',
-      notPrev: 'in flesh',
-    }),
-    verb('bleed', { subject: 'PERSON BODY wound nose cut NONE', notNear: 'radiator' }),
-    state('bloody bloodied blood-soaked bloodstained blood-stained blood-spattered blood-smeared', {
-      notObject: 'hell mary fool idiot thing nuisance',
-    }),
+    ...blood,
     noun('pill pills medicine drugs heroin cocaine', { notNear: 'store', notNext: 'store cabinet' }),
   ],
   H20: [
-    verb('kiss', {
-      subject: 'PERSON',
-      notObject:
-        'cheek forehead ring photo photograph picture letter cross baby head ball ticket knuckles medal ground cup dog cat crucifix trophy',
-      notNear: 'goodnight',
-    }),
-    noun('kiss', { notNear: 'cheek forehead blow blows' }),
-    state('naked nude topless half-naked undressed', { notObject: 'bulb flame eye tree branch light truth wire' }),
-    verb('undress', { subject: 'PERSON' }),
-    verb('strip', { subject: 'PERSON', object: 'NONE himself herself off', notNear: 'wallpaper bed paint engine' }),
+    ...closeness,
     phrase(
       'make love|have sex|in ~ underwear|in bed together|in bed with|out of the shower|in the shower|into the shower|in the bath|get into bed beside|climb into bed|into bed',
       { notNear: 'dog birds cat duck child' },

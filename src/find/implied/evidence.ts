@@ -95,13 +95,14 @@ function firstFinds(elements: readonly Find[]): Map<number, number> {
 /** What headings, ways of speaking and whole categories raise. */
 export function readSettings<Owner extends HasCues>(
   script: Script,
+  sentences: readonly Sentence[],
   owners: readonly Owner[],
   elements: readonly Find[],
 ): Evidence<Owner>[] {
   const cues = owners.flatMap((owner) => owner.cues.map((cue) => ({ owner, cue })));
   return script.scenes.flatMap((scene) =>
     cues.flatMap(({ owner, cue }) => {
-      const place = placeOfCue(cue, scene, elements);
+      const place = placeOfCue(cue, scene, elements, sentences);
       return place === null
         ? []
         : [{ ...place, owner, scene: scene.index, subject: null, object: null, sentence: null }];
@@ -113,6 +114,7 @@ function placeOfCue(
   cue: Cue,
   scene: Scene,
   elements: readonly Find[],
+  sentences: readonly Sentence[],
 ): Pick<Evidence<never>, 'words' | 'at' | 'head' | 'kind'> | null {
   if (cue.on === 'heading') {
     const { heading } = scene;
@@ -126,7 +128,7 @@ function placeOfCue(
     if (speech?.kind !== 'speech') return null;
     return { words: speech.cue.text, at: speech.cue.at, head: speech.cue.name.toLowerCase(), kind: 'speech' };
   }
-  if (cue.on === 'category') return elementOfCategory(cue, scene, elements);
+  if (cue.on === 'category') return elementOfCategory(cue, scene, elements, sentences);
   return null;
 }
 
@@ -134,6 +136,7 @@ function elementOfCategory(
   cue: Extract<Cue, { on: 'category' }>,
   scene: Scene,
   elements: readonly Find[],
+  sentences: readonly Sentence[],
 ): Pick<Evidence<never>, 'words' | 'at' | 'head' | 'kind'> | null {
   const except = openWordList(cue.except).words;
   for (const note of scene.notes) {
@@ -142,7 +145,23 @@ function elementOfCategory(
     if (item) return { words: item.name, at: item.at, head: headOf(item.name), kind: 'element' };
   }
   const find = elements.find(
-    (one) => one.scene === scene.index && one.category === cue.category && !except.has(headOf(one.name)),
+    (one) =>
+      one.scene === scene.index &&
+      one.category === cue.category &&
+      !except.has(headOf(one.name)) &&
+      !isNear(one, cue.notNear, sentences),
   );
   return find ? { words: find.words, at: find.at, head: headOf(find.name), kind: 'element' } : null;
+}
+
+/** True when the sentence of a find holds one of the words. */
+function isNear({ scene, at }: Find, list: string, sentences: readonly Sentence[]): boolean {
+  const { words } = openWordList(list);
+  if (words.size === 0) return false;
+  const around = sentences.find((one) => {
+    if (one.scene !== scene) return false;
+    const { start, end } = one.place(0, one.text.length);
+    return start.offset <= at.start.offset && at.start.offset < end.offset;
+  });
+  return around?.tokens.some(({ lemma, lower }) => words.has(lemma) || words.has(lower)) ?? false;
 }

@@ -34,8 +34,11 @@ export function matchCues<Owner>(sentence: Sentence, index: CueIndex<Owner>): Cu
 interface Around {
   readonly subject: Token | null;
   readonly objects: readonly Token[];
+  /** The stretch to quote. */
   readonly first: number;
   readonly last: number;
+  /** Where the words of the cue begin within it; modifiers before it count as near. */
+  readonly core: number;
 }
 
 function matchAt<Owner>(sentence: Sentence, at: number, cue: IndexedCue<Owner>): CueMatch<Owner> | null {
@@ -83,10 +86,10 @@ function lookAround<Owner>(tokens: readonly Token[], at: number, cue: IndexedCue
 function aroundVerb(tokens: readonly Token[], at: number): Around | null {
   const token = tokens[at] as Token;
   if (token.tag === 'verb' || (token.tag === 'participle' && token.lower.endsWith('ing')))
-    return { subject: findSubject(tokens, at), objects: findObjects(tokens, at), first: at, last: at };
+    return { subject: findSubject(tokens, at), objects: findObjects(tokens, at), first: at, last: at, core: at };
   if (token.tag !== 'participle' || !isPassive(tokens, at)) return null;
   const sufferer = findSubject(tokens, at);
-  return { subject: null, objects: sufferer ? [sufferer] : [], first: at, last: at };
+  return { subject: null, objects: sufferer ? [sufferer] : [], first: at, last: at, core: at };
 }
 
 function isPassive(tokens: readonly Token[], at: number): boolean {
@@ -98,8 +101,8 @@ function aroundNoun(tokens: readonly Token[], at: number, modifier: boolean): Ar
   const token = tokens[at] as Token;
   const next = tokens[at + 1];
   if (token.tag !== 'noun' && !(token.tag === 'adjective' && modifier) && !isShouted(token)) return null;
-  if (!modifier && next?.tag === 'noun') return null;
-  return { subject: null, objects: [], first: modifierStart(tokens, at), last: at };
+  if (!modifier && next?.tag === 'noun' && token.lower === token.lemma) return null;
+  return { subject: null, objects: [], first: modifierStart(tokens, at), last: at, core: at };
 }
 
 /** A thing in capitals may have been taken for a name. */
@@ -118,7 +121,7 @@ function aroundState(tokens: readonly Token[], at: number): Around | null {
   const { tag } = tokens[at] as Token;
   if (!/^(?:adjective|participle|adverb|verb|noun)$/.test(tag)) return null;
   const described = findDescribed(tokens, at);
-  return { subject: described, objects: described ? [described] : [], first: at, last: at };
+  return { subject: described, objects: described ? [described] : [], first: at, last: at, core: at };
 }
 
 /** Words in a row; `~` passes over up to three words. */
@@ -131,7 +134,7 @@ function aroundPhrase(tokens: readonly Token[], at: number, row: readonly string
     if (found === null) return null;
     here = found;
   }
-  return { subject: findSubject(tokens, at), objects: findObjects(tokens, at), first: at, last: here };
+  return { subject: findSubject(tokens, at), objects: findObjects(tokens, at), first: at, last: here, core: at };
 }
 
 function nextOf(tokens: readonly Token[], from: number, gap: number, list: WordList): number | null {
@@ -158,7 +161,8 @@ function isUnreal(tokens: readonly Token[], first: number): boolean {
 
 /** True when a limit holds at a match. */
 function allows(where: Where, list: WordList, tokens: readonly Token[], around: Around): boolean {
-  const { subject, objects, first, last } = around;
+  const { subject, objects, first, core, last } = around;
+  const before = tokens.slice(Math.max(0, first - 1), core);
   const inList = (token: Token | undefined) => token !== undefined && holds(list, token);
   switch (where) {
     case 'subject':
@@ -174,12 +178,12 @@ function allows(where: Where, list: WordList, tokens: readonly Token[], around: 
     case 'notNext':
       return !inList(tokens[last + 1]);
     case 'prev':
-      return inList(tokens[first - 1]);
+      return before.some(inList);
     case 'notPrev':
-      return !inList(tokens[first - 1]);
+      return !before.some(inList);
     case 'near':
-      return tokens.some((token, at) => (at < first || at > last) && holds(list, token));
+      return tokens.some((token, at) => (at < core || at > last) && holds(list, token));
     case 'notNear':
-      return !tokens.some((token, at) => (at < first || at > last) && holds(list, token));
+      return !tokens.some((token, at) => (at < core || at > last) && holds(list, token));
   }
 }

@@ -68,7 +68,7 @@ export const ageAndIllness: readonly Implication[] = [
       verb('faint', { subject: 'PERSON' }),
       verb('die', { subject: 'PERSON', notNear: 'laughter laughing inside to engine' }),
       phrase(
-        'pass out|lies dead|lie dead|drop dead|dead body|the body of|loses consciousness|goes limp|stops breathing',
+        'pass out|lies dead|lie dead|dead man|dead woman|dead boy|dead girl|drop dead|dead body|the body of|loses consciousness|goes limp|stops breathing',
         {
           notNear: 'flyer flyers leaflet leaflets paper papers drink drinks water',
         },

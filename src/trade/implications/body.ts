@@ -1,5 +1,6 @@
 import { noun, phrase, state, verb } from './cue.js';
 import { certain, type Implication, implies, likely, question, task } from './implication.js';
+import { blood } from './shared-cues.js';
 
 const worn = 'PERSON GARMENT hair BODY';
 const double = (kind: string) => likely(`${kind} double of the costume`, 'costumes', 'costume-double', true);
@@ -24,32 +25,15 @@ export const body: readonly Implication[] = [
       tasks: [task('Wet on camera: sprayer, towels, a warm room, hair matched between takes, floor covered.')],
     },
   ),
-  implies(
-    9,
-    'bleeding',
-    [
-      verb('bleed', { notNear: 'radiator colour color light ink' }),
-      verb('cut slice gash', { subject: 'PERSON', object: 'BODY himself herself', notObject: 'hair nail tooth' }),
-      noun('bloodstain blood-stain nosebleed'),
-      state('bloody bloodied blood-soaked bloodstained blood-stained blood-spattered blood-smeared gory', {
-        notObject: 'hell mary fool idiot thing nuisance minded bugger',
-      }),
-      noun('blood', {
-        notNear:
-          'pressure type orange bank donor relative relation brother sister cold boil boils drain drains ran runs rushes rush pounding sport test sample family',
-        notPrev: 'in flesh',
-        notNext: 'relative',
-      }),
+  implies(9, 'bleeding', blood, {
+    elements: [certain('stage blood', 'makeup', 'blood', true)],
+    tasks: [
+      task(
+        'Stage blood: test on skin and cloth, wet or dried, photograph the stain map, wash between takes.',
+        'certain',
+      ),
     ],
-    {
-      elements: [certain('stage blood', 'makeup', 'blood', true)],
-      tasks: [
-        task(
-          'Stage blood: test on skin and cloth, wet or dried, photograph the stain map, wipes and washing between takes.',
-        ),
-      ],
-    },
-  ),
+  }),
   implies(
     9,
     'blood-on-clothes',
@@ -109,7 +93,7 @@ export const body: readonly Implication[] = [
     [
       verb('vomit puke', { subject: 'PERSON' }),
       phrase('throw up', { subject: 'PERSON', notObject: 'hand hands arm arms window dust' }),
-      phrase('is sick|be sick|gets sick', {
+      phrase('is sick|be sick|being sick|get sick', {
         near: 'into over bucket bowl toilet basin sink side rail gutter bag floor',
         notNear: 'of',
       }),
@@ -129,6 +113,6 @@ export const body: readonly Implication[] = [
         notNear: 'rain fat engine pan word words',
       }),
     ],
-    { tasks: [task('Spitting: what comes out, and onto what? Wipes ready; never near a face.')] },
+    { tasks: [task('Spitting: what comes out, and onto what? Wipes ready; never near a face.', 'ask')] },
   ),
 ];

@@ -77,6 +77,7 @@ export const costume: readonly Implication[] = [
       tasks: [
         task(
           'Costume changes on camera: note where it goes, who wears it next, and the state of the next scene; easy fastenings.',
+          'ask',
         ),
       ],
     },
@@ -107,7 +108,7 @@ export const costume: readonly Implication[] = [
       ),
       verb('pocket', { subject: 'PERSON' }),
     ],
-    { tasks: [task('The costume needs a working pocket of that size; try the weight and the noise.')] },
+    { tasks: [task('The costume needs a working pocket of that size; try the weight and the noise.', 'ask')] },
   ),
   implies(
     69,
@@ -140,7 +141,10 @@ export const costume: readonly Implication[] = [
     ],
     {
       tasks: [
-        task("Small worn thing: a duplicate, the size tried on, glare; the performer's own ring or prescription?"),
+        task(
+          "Small worn thing: a duplicate, the size tried on, glare; the performer's own ring or prescription?",
+          'ask',
+        ),
       ],
     },
   ),

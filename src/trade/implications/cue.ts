@@ -59,6 +59,8 @@ export interface CategoryCue {
   readonly category: CategoryName;
   /** Names whose head is one of these do not count. */
   readonly except: string;
+  /** Nor do those in a sentence with one of these words. */
+  readonly notNear: string;
 }
 
 export type Cue = WordCue | HeadingCue | VoiceCue | CategoryCue;
@@ -94,6 +96,6 @@ export function voice(kind: VoiceCue['voice']): VoiceCue {
 }
 
 /** Anything of this category. */
-export function category(name: CategoryName, except = ''): CategoryCue {
-  return { on: 'category', category: name, except };
+export function category(name: CategoryName, except = '', notNear = ''): CategoryCue {
+  return { on: 'category', category: name, except, notNear };
 }

@@ -1,45 +1,21 @@
 import { noun, phrase, verb } from './cue.js';
 import { caution, certain, type Implication, implies, likely, task } from './implication.js';
-
-const thingsOneHits =
-  'button key keys brake brakes light switch horn ball table desk counter door wall steering-wheel wheel play pause record note road pavement panel keypad dashboard bottle pillow cushion drum nail stone can pebble tyre tire leaf leaves sand water gravel snow dirt machine jukebox air number code ticket time thigh knee back cards card board bell gavel bed floor lid roof bonnet window box crate locker phone mattress ground';
+import { blows, fights } from './shared-cues.js';
 
 /** Rows 11 to 14 and 43: fights, falls, climbing, running, crashes. */
 export const danger: readonly Implication[] = [
-  implies(
-    11,
-    'fight',
-    [
-      verb('punch headbutt strangle throttle tackle pummel wrestle grapple', {
-        notObject: `${thingsOneHits}`,
-        notNear: 'hole ticket',
-      }),
-      verb('slap kick hit beat shove strike', {
-        subject: 'PERSON',
-        object: 'PERSON face cheek shin jaw stomach ribs',
-        notObject: thingsOneHits,
-      }),
-      verb('fight brawl', {
-        notObject:
-          'tear tears sleep urge back smile yawn wind laughter cold nausea panic crowd impulse current fire fatigue',
-        notNext: 'back for with against off',
-        subject: 'PERSON',
-      }),
-      verb('fight struggle', { subject: 'they', notObject: 'tear tears sleep urge smile', notNear: 'with up to' }),
-      phrase(
-        'struggle with PERSON|fights with PERSON|fight each other|come to blows|scuffle|a fight breaks out|throws a punch|throw a punch',
+  implies(11, 'fight', fights, {
+    elements: [likely('mats and body pads', 'gear', 'mat pad', false)],
+    tasks: [
+      task(
+        'Work the fight out and rehearse it slowly, about two hours; soft furniture, first aid, costume doubles.',
+        'certain',
       ),
-      noun('fistfight brawl scuffle'),
     ],
-    {
-      elements: [likely('mats and body pads', 'gear', 'mat pad', false)],
-      tasks: [
-        task(
-          'Work the fight out and rehearse it slowly, about two hours; soft furniture, first aid, costume doubles if cloth suffers.',
-        ),
-      ],
-    },
-  ),
+  }),
+  implies(11, 'blow', blows, {
+    tasks: [task('The blow misses: set camera angle and distance, rehearse slowly, agree a stop word.')],
+  }),
   implies(
     12,
     'fall',
@@ -51,7 +27,7 @@ export const danger: readonly Implication[] = [
       verb('tumble', { subject: 'PERSON', near: 'GROUND down over off' }),
       verb('trip', { subject: 'PERSON', notNear: 'switch alarm wire' }),
       phrase(
-        'fall down|fall to the GROUND|fall off|fall over|fall from|fall backwards|fall headlong|fall through|crash to the GROUND|go sprawling|hits the floor|hit the floor|knock PERSON down|knocks PERSON over|lose ~ footing|falls flat',
+        'fall down|fall to the GROUND|fall off|fall over|fall against|fall from|fall backwards|fall headlong|fall through|crash to the GROUND|go sprawling|hits the floor|hit the floor|knock PERSON down|knocks PERSON over|lose ~ footing|falls flat',
         {
           subject: 'PERSON',
         },
@@ -64,11 +40,22 @@ export const danger: readonly Implication[] = [
       }),
     ],
     {
-      elements: [likely('crash mat', 'gear', 'mat mattress', false)],
       tasks: [
         task('The fall: pad, walk the floor and clear it; cut before the landing; cloth gets dirty, so a double.'),
       ],
     },
+  ),
+  implies(
+    12,
+    'hard-fall',
+    [
+      phrase(
+        'fall from|fall off|fall through|fall down the stairs|fall down the steps|fall downstairs|tumble down|thrown from|go over the edge|fall backwards',
+        { subject: 'PERSON', notNear: 'bicycle bike horse chair' },
+      ),
+      verb('collapse', { subject: 'PERSON', near: 'floor ground road street pavement dead unconscious' }),
+    ],
+    { elements: [likely('crash mat', 'gear', 'mat mattress', false)] },
   ),
   implies(
     13,
@@ -115,7 +102,9 @@ export const danger: readonly Implication[] = [
       }),
       verb('chase', { subject: 'PERSON', notObject: 'ball story money dream' }),
     ],
-    { tasks: [task('Running or jumping: shoes that grip, a floor that was walked, warm-up, a limit on takes.')] },
+    {
+      tasks: [task('Running or jumping: shoes that grip, a floor that was walked, warm-up, a limit on takes.', 'ask')],
+    },
   ),
   implies(
     43,

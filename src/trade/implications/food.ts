@@ -23,7 +23,7 @@ export const food: readonly Implication[] = [
         task(
           'Portions: takes times camera set-ups, and some over; mark the level on the plate; cutlery and a spit cup.',
         ),
-        caution('Ask about allergies; how does the food look and smell after four hours?'),
+        caution('Ask about allergies.', 'ask'),
       ],
     },
   ),
@@ -64,9 +64,7 @@ export const food: readonly Implication[] = [
     ],
     {
       elements: [likely('glass or cup', 'props', 'VESSEL', true)],
-      tasks: [
-        task('Drink: tea or coloured water, a line on the glass for the level, a spare glass, flat drinks look dead.'),
-      ],
+      tasks: [task('Drink: tea or coloured water, a line on the glass for the level, a spare glass.', 'ask')],
     },
   ),
   implies(28, 'drinking-what', [verb('drink', { subject: 'PERSON', object: 'NONE it', notNext: 'in from to' })], {
@@ -82,10 +80,7 @@ export const food: readonly Implication[] = [
       phrase('orders a round|at the bar|props up the bar', { notNear: 'snack steel metal', notNext: 'of' }),
     ],
     {
-      tasks: [
-        task('Coloured water or cold tea; invented labels; glasses twice.'),
-        caution('No alcohol on set.', 'certain'),
-      ],
+      tasks: [task('No alcohol on set: coloured water or cold tea, invented labels, glasses twice.')],
     },
   ),
   implies(67, 'which-glass', [verb('drink sip gulp', { subject: 'PERSON', object: 'ALCOHOL' })], {
@@ -105,7 +100,7 @@ export const food: readonly Implication[] = [
       elements: [
         likely('pan', 'props', 'pan pot saucepan kettle wok skillet oven bowl frying-pan cauldron cup mug tin', true),
       ],
-      tasks: [caution('Hot pan and fat: dead stove if you can, lid and fire blanket beside it if not.')],
+      tasks: [caution('Hot pan and fat: a cold stove if you can, lid and fire blanket beside it if not.')],
     },
   ),
   implies(

@@ -21,7 +21,6 @@ export const people: readonly Implication[] = [
         task(
           "A child performer: licence, hours, schooling and chaperone decided weeks ahead; ask the performer's real age.",
         ),
-        caution('No smoke, blade, blood or rough talk while a child is near: shoot those shots without the child.'),
       ],
     },
   ),
@@ -93,7 +92,7 @@ export const people: readonly Implication[] = [
   implies(
     52,
     'flowers',
-    [noun('wedding funeral', { heading: true, notNext: 'ring dress invitation photo photograph' })],
+    [noun('wedding funeral', { heading: true, modifier: true, notNext: 'ring dress invitation photo photograph' })],
     {
       elements: [likely('flowers', 'plants', 'flower wreath bouquet rose lily confetti bloom', false)],
     },

@@ -1,7 +1,7 @@
 import { noun, phrase, verb, voice } from './cue.js';
 import { certain, type Implication, implies, likely, question, task } from './implication.js';
 
-const phones = 'phone telephone mobile receiver handset smartphone cell cellphone radio walkie-talkie intercom';
+const phones = 'phone telephone mobile receiver handset smartphone cell cellphone walkie-talkie';
 
 /** Rows 34, 35, 71, 73 and 78: phones, screens, clocks, knocks, signs. */
 export const screensAndSound: readonly Implication[] = [
@@ -119,7 +119,9 @@ export const screensAndSound: readonly Implication[] = [
       noun('clock calendar alarm-clock', { notNear: 'against around biological', notNext: 'tower' }),
       phrase('the date on|clock reads|clock shows|clock says|clock strikes'),
     ],
-    { tasks: [task('Clock or calendar: set to the story, stopped, set again for every set-up; the right year.')] },
+    {
+      tasks: [task('Clock or calendar: set to the story, stopped, set again for every set-up; the right year.', 'ask')],
+    },
   ),
   implies(
     73,
@@ -142,6 +144,7 @@ export const screensAndSound: readonly Implication[] = [
       tasks: [
         task(
           'Heard from outside the picture: someone gives it on cue, recorded apart later. Is that performer called that day?',
+          'ask',
         ),
       ],
     },

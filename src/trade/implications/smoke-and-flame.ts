@@ -1,50 +1,26 @@
 import { noun, phrase, state, verb } from './cue.js';
 import { caution, certain, type Implication, implies, likely, question, task } from './implication.js';
+import { lightingUp, smoking } from './shared-cues.js';
 
-const lighting = 'lighter match matchbox lighters matches torch taper candle flint tinderbox';
+const lighting = 'lighter match matchbox lighters matches flint tinderbox';
 
 /** Rows 1, 2 and 19 to 21: tobacco, fire, candles, stoves. */
 export const smokeAndFlame: readonly Implication[] = [
   implies(
     1,
     'lighting-up',
-    [
-      phrase('light up', {
-        subject: 'PERSON',
-        notObject: 'room face eye screen sky street stage house night',
-        notNext: 'at with the when as for in like',
-        notNear: 'face eyes screen smile',
-      }),
-      verb('light', { object: 'cigarette cigarettes cigar pipe smoke joint roll-up fag cheroot' }),
-    ],
-    {
-      elements: [likely('matches or lighter', 'props', lighting)],
-    },
+    [...lightingUp, verb('light', { object: 'cigarette cigarettes cigar pipe smoke joint roll-up fag cheroot' })],
+    { elements: [likely('matches or lighter', 'props', lighting)] },
   ),
-  implies(
-    1,
-    'smoking',
-    [
-      verb('smoke', { subject: 'PERSON', notObject: 'fish ham salmon meat bee bees cigar pipe' }),
-      phrase('light up', {
-        subject: 'PERSON',
-        notObject: 'room face eye screen sky street stage house night',
-        notNext: 'at with the when as for in like',
-        notNear: 'face eyes screen smile',
-      }),
-      noun('cigarette cigarettes roll-up cheroot'),
-      phrase('take a drag|takes a long drag|stub out'),
+  implies(1, 'smoking', [...lightingUp, ...smoking, noun('cigarette roll-up cheroot')], {
+    elements: [certain('herbal cigarettes', 'props', 'cigarette roll-up cigar pipe joint vape e-cigarette')],
+    tasks: [
+      task(
+        'Herbal cigarettes only, about ten for two camera set-ups; match the ash; ashtray in reach. Does the performer agree?',
+      ),
+      caution('Smoking indoors may be against the law.', 'ask'),
     ],
-    {
-      elements: [
-        certain('herbal cigarettes', 'props', 'cigarette cigarettes roll-up cigar pipe joint vape e-cigarette'),
-      ],
-      tasks: [
-        task('Herbal cigarettes only; count about ten for two camera set-ups; match the ash length; ashtray in reach.'),
-        caution('Smoking indoors may be against the law; ask the performer, and keep it away from children.'),
-      ],
-    },
-  ),
+  }),
   implies(
     2,
     'pipe-or-cigar',
@@ -53,8 +29,7 @@ export const smokeAndFlame: readonly Implication[] = [
       phrase('puff on ~ pipe|puff on ~ cigar|draw on ~ pipe|draw on ~ cigar|suck on ~ pipe'),
     ],
     {
-      elements: [likely('tobacco substitute', 'props', 'tobacco')],
-      tasks: [task('A pipe or cigar is slow to light again: allow time, have a tamper and spare matches.')],
+      tasks: [task('Tobacco substitute; slow to light again, so allow time, a tamper and spare matches.')],
     },
   ),
   implies(
@@ -115,7 +90,6 @@ export const smokeAndFlame: readonly Implication[] = [
         task(
           'Try an electric flicker version first. If real: spare candles burnt to matching lengths, in shooting order.',
         ),
-        caution('Open flame: keep sleeves, hair and curtains away; extinguisher beside it.'),
       ],
     },
   ),
@@ -132,7 +106,7 @@ export const smokeAndFlame: readonly Implication[] = [
     {
       tasks: [
         task('Is the stove really lit? A lamp behind it can give the glow; a real one is heard in every line.'),
-        caution('A real stove indoors: carbon monoxide alarm, aired room, and mind the heat for performers.'),
+        caution('A real stove indoors: carbon monoxide alarm, aired room, and mind the heat for performers.', 'ask'),
       ],
     },
   ),

@@ -14,7 +14,10 @@ export const telling: readonly Implication[] = [
     ],
     {
       tasks: [
-        task('Reflection: find the camera place first, cover cloth, crew in dark clothes; allow a third more time.'),
+        task(
+          'Reflection: find the camera place first, cover cloth, crew in dark clothes; allow a third more time.',
+          'ask',
+        ),
       ],
     },
   ),

@@ -36,7 +36,7 @@ export const vehiclesAndAnimals: readonly Implication[] = [
         task(
           'Vehicle: whose, insured, licence, number plates, fuel, parking; leave for the road, or shoot it standing or towed.',
         ),
-        caution('Whoever drives does not act.'),
+        caution('Whoever drives does not act.', 'ask'),
       ],
     },
   ),
@@ -112,7 +112,11 @@ export const vehiclesAndAnimals: readonly Implication[] = [
     {
       tasks: [task('Public transport: written leave, timetable, tickets. Can a window, light and sound fake it?')],
       questions: [
-        question('passengers', 'How many passengers are seen?', 'empty alone deserted passenger passengers crowded'),
+        question(
+          'how-many-passengers',
+          'How many passengers are seen?',
+          'empty alone deserted passenger passengers crowded',
+        ),
       ],
     },
   ),
@@ -131,12 +135,16 @@ export const vehiclesAndAnimals: readonly Implication[] = [
   implies(42, 'rowing', [verb('row', { subject: 'PERSON', notObject: 'seat bean chair', notNear: 'argue machine' })], {
     elements: [certain('rowing boat and oars', 'vehicles', 'BOAT', true)],
   }),
-  implies(44, 'animal', [category('animals', 'VERMIN fish goldfish bird insect seagull gull pigeon')], {
-    tasks: [
-      task('Animal: owner or handler on the day, water, rest, treats, twice the time; a look-alike for long days.'),
-      caution('Ask about allergies; tell the crew to leave it alone.'),
-    ],
-  }),
+  implies(
+    44,
+    'animal',
+    [category('animals', 'VERMIN fish goldfish bird insect seagull gull pigeon', 'UNREAL FARAWAY')],
+    {
+      tasks: [
+        task('Animal: owner or handler on the day, water, rest, treats, twice the time; a look-alike for long days.'),
+      ],
+    },
+  ),
   implies(
     44,
     'led-animal',

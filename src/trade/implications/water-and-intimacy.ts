@@ -1,5 +1,6 @@
 import { noun, phrase, state, verb } from './cue.js';
 import { caution, certain, type Implication, implies, likely, question, task } from './implication.js';
+import { closeness } from './shared-cues.js';
 
 /** Rows 22 to 25 and 59: water, bath, closeness, bed. */
 export const waterAndIntimacy: readonly Implication[] = [
@@ -22,7 +23,7 @@ export const waterAndIntimacy: readonly Implication[] = [
       phrase('knocks over ~ glass|knocks over ~ cup|pour ~ down|pours himself|pours herself|pours PERSON a'),
     ],
     {
-      tasks: [task('Poured or spilt: refill and wipe for every take, dry cuffs, keep leads and lamps away.')],
+      tasks: [task('Poured or spilt: refill and wipe for every take, dry cuffs, keep leads and lamps away.', 'ask')],
     },
   ),
   implies(
@@ -79,35 +80,14 @@ export const waterAndIntimacy: readonly Implication[] = [
       ],
     },
   ),
-  implies(
-    25,
-    'closeness',
-    [
-      verb('kiss', {
-        subject: 'PERSON',
-        notObject:
-          'hand cheek forehead ring photo photograph picture letter cross baby head ball ticket knuckles medal trophy ground cup fingers dog cat crucifix hair',
-        notNear: 'goodnight good-night baby',
-      }),
-      noun('kiss', { notNear: 'cheek forehead blow blows hand' }),
-      verb('undress strip caress', {
-        subject: 'PERSON',
-        notObject: 'wallpaper bed paint wire bark engine tree wires paper sheet sheets',
-      }),
-      state('naked nude topless', { notObject: 'bulb flame eye tree branch light truth wire branches' }),
-      phrase(
-        'make love|makes love|having sex|half dressed|half-dressed|half naked|in ~ underwear|lets ~ dress fall|takes off her bra|unhooks her bra',
+  implies(25, 'closeness', closeness, {
+    tasks: [
+      caution(
+        'Talk it through before the day and write the consent down; closed set, only those who are needed. Never assume how far it goes.',
+        'certain',
       ),
     ],
-    {
-      tasks: [
-        caution(
-          'Talk it through before the day and write the consent down; closed set, only those who are needed. Never assume how far it goes.',
-          'certain',
-        ),
-      ],
-    },
-  ),
+  }),
   implies(
     25,
     'undressed',

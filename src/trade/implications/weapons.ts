@@ -1,5 +1,6 @@
-import { noun, phrase, verb } from './cue.js';
+import { noun, verb } from './cue.js';
 import { caution, certain, type Implication, implies, likely, task } from './implication.js';
+import { shots } from './shared-cues.js';
 
 /** Rows 15 to 18: guns and blades. */
 export const weapons: readonly Implication[] = [
@@ -22,46 +23,23 @@ export const weapons: readonly Implication[] = [
       ],
     },
   ),
-  implies(
-    16,
-    'shot',
-    [
-      verb('shoot', {
-        subject: 'PERSON',
-        object: 'PERSON dog horse deer rabbit bird himself herself lock tyre can bottle target NONE',
-        notObject:
-          'look glance smile film scene photo picture video movie footage hoop basket pool commercial documentary',
-        notNext: 'up out to past down hoops back',
-        notNear: 'camera film lens look glance eyebrow hand arm tripod ball goal pool photographs',
-      }),
-      verb('fire', {
-        subject: 'PERSON gun rifle pistol WEAPON',
-        object: 'WEAPON shot round bullet NONE arrow flare cannon',
-        notObject: 'question email clay pot up starter',
-        notNext: 'up him her',
-        notNear: 'email question questions kiln pots engine boiler employee job',
-      }),
-      noun('gunshot gunshots gunfire'),
-      phrase('shot rings out|shots ring out|a shot rings|pulls the trigger|squeezes the trigger|opens fire'),
+  implies(16, 'shot', shots, {
+    elements: [
+      certain(
+        'replica gun',
+        'props',
+        'WEAPON bow crossbow catapult cannon flare weapon starter-pistol slingshot gunshot gunshots gunfire shot',
+        true,
+      ),
+      likely('gunshot', 'sound', 'shot gunshot gunfire gunshots shots bang', false),
     ],
-    {
-      elements: [
-        certain(
-          'replica gun',
-          'props',
-          'WEAPON bow crossbow catapult cannon flare weapon starter-pistol slingshot gunshot gunshots gunfire shot',
-          true,
-        ),
-        likely('gunshot', 'sound', 'shot gunshot gunfire gunshots shots bang', false),
-      ],
-      tasks: [
-        task(
-          'No blanks: add the sound and the flash later; keep the line of the muzzle clear of people; rehearse the reaction.',
-          'certain',
-        ),
-      ],
-    },
-  ),
+    tasks: [
+      task(
+        'No blanks: add the sound and the flash later; keep the line of the muzzle clear of people; rehearse the reaction.',
+        'certain',
+      ),
+    ],
+  }),
   implies(
     17,
     'blade',
@@ -88,7 +66,7 @@ export const weapons: readonly Implication[] = [
         subject: 'PERSON',
         notNear: 'air water hand axe',
         object:
-          'FOODS wood onion onions vegetable vegetables cabbage loaf ham turkey tomato potato potatoes herbs parsley garlic roast lemon',
+          'FOODS onion onions vegetable vegetables cabbage loaf ham turkey tomato potato potatoes herbs parsley garlic roast lemon',
       }),
       verb('cut', {
         subject: 'PERSON',

@@ -55,7 +55,6 @@ export const weatherAndLight: readonly Implication[] = [
         task(
           'Real snow, material, or added later? Flakes on coats for each take; they melt indoors; clear everything away after.',
         ),
-        caution('Snow and its substitutes are slippery, and leftovers pollute.'),
       ],
     },
   ),
@@ -89,10 +88,7 @@ export const weatherAndLight: readonly Implication[] = [
     ],
     {
       elements: [likely('fog machine and fluid', 'gear', 'fog-machine hazer', false)],
-      tasks: [
-        task('Fog needs still air; arrange the fire alarm with the owner and tell the neighbours.'),
-        caution('Warn everyone beforehand; ask about asthma.'),
-      ],
+      tasks: [task('Fog: still air; indoors, agree with the owner about the fire alarm; or wait for a misty morning.')],
     },
   ),
   implies(55, 'night-outside', [heading('EXT', 'night')], {
@@ -108,7 +104,7 @@ export const weatherAndLight: readonly Implication[] = [
       task(
         'The light lasts about half an hour: rehearse beforehand, one place only, have a second evening or morning in hand.',
       ),
-      caution('Two such scenes do not fit into one day.'),
+      caution('Two such scenes do not fit into one day.', 'ask'),
     ],
     source: 'common practice; length of twilight: US Naval Observatory definitions',
   }),

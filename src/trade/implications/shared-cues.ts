@@ -1,0 +1,114 @@
+import { type Cue, noun, phrase, state, verb } from './cue.js';
+
+const pictures = 'film scene photo picture video movie footage commercial documentary';
+const inFigures = 'face eye eyes screen smile';
+
+/** Someone lights a smoke without a word for it. */
+export const lightingUp: readonly Cue[] = [
+  phrase('light up', {
+    subject: 'PERSON',
+    notObject: 'room face eye screen sky street stage house night window',
+    notNext: 'at with the when as for in like his her',
+    notNear: inFigures,
+  }),
+];
+
+/** Tobacco that burns. */
+export const smoking: readonly Cue[] = [
+  verb('smoke', { subject: 'PERSON', notObject: 'fish ham salmon meat bee bees' }),
+  verb('light', { object: 'cigarette cigarettes cigar pipe smoke joint roll-up fag cheroot' }),
+  phrase('take a drag|take a long drag|take a deep drag|stub out'),
+];
+
+/** Blood that is seen. */
+export const blood: readonly Cue[] = [
+  verb('bleed', { notSubject: 'radiator colour light ink', notNear: 'radiator radiators' }),
+  verb('cut slice gash nick', {
+    subject: 'PERSON',
+    object: 'BODY himself herself',
+    notObject: 'hair nail tooth throat',
+    notNext: 'off out in',
+  }),
+  noun('bloodstain blood-stain nosebleed bloodbath gore'),
+  state('bloody bloodied blood-soaked bloodstained blood-stained blood-spattered blood-smeared blood-covered gory', {
+    notObject: 'hell mary fool idiot thing nuisance minded bugger mess sunday',
+  }),
+  noun('blood', {
+    notPrev: 'flesh cold blue',
+    notNext: 'relative boil boils rush rushes pound pounds sugar',
+    notNear:
+      'pressure type bank donor donors test tests boil boils boiling drain drains drained cold transfusion group',
+  }),
+  noun('blood', { near: 'drain drains drained cold', notNear: 'face cheek cheeks murder run runs ran in' }),
+];
+
+/** Shots: verbs that need a gun. */
+export const shots: readonly Cue[] = [
+  verb('shoot', {
+    subject: 'PERSON',
+    object: 'PERSON dog horse deer rabbit bird himself herself lock tyre can bottle target NONE',
+    notObject: `look glance smile glances looks hoop basket pool arm hand ${pictures}`,
+    notNext: 'up out to past down hoops back across off',
+    notNear: `camera lens tripod ball goal ${pictures}`,
+  }),
+  verb('fire', {
+    subject: 'PERSON WEAPON',
+    object: 'WEAPON shot round bullet NONE arrow flare cannon',
+    notObject: 'question email clay pot up starter him her them employee assistant look glance',
+    notNext: 'up him her them me you off',
+    notNear: 'email question questions kiln pots engine boiler employee job',
+  }),
+  phrase('shot ring out|a shot ring|pull the trigger|squeeze the trigger|open fire'),
+  noun('gunshot gunfire'),
+];
+
+/** Closeness that needs consent. */
+export const closeness: readonly Cue[] = [
+  verb('kiss', {
+    subject: 'PERSON',
+    notObject:
+      'hand cheek forehead ring photo photograph picture letter cross baby head ball ticket knuckles medal trophy ground cup fingers dog cat crucifix hair top crown',
+    notNear: 'goodnight good-night baby',
+  }),
+  noun('kiss', { notNear: 'cheek forehead blow blows hand' }),
+  verb('undress caress', { subject: 'PERSON' }),
+  verb('strip', {
+    subject: 'PERSON',
+    object: 'NONE himself herself',
+    notNear: 'wallpaper bed beds paint engine wires bark',
+  }),
+  state('naked nude topless half-naked half-dressed undressed', {
+    notObject: 'bulb flame eye tree branch light truth wire branches',
+  }),
+  phrase('make love|have sex|half dressed|half naked|in ~ underwear|let ~ dress fall|take off her bra|unhook her bra'),
+];
+
+/** A fight or a blow. */
+export const fights: readonly Cue[] = [
+  verb('punch headbutt strangle throttle tackle pummel wrestle grapple brawl', {
+    notObject:
+      'number code ticket time card air button clock keypad hole numbers pillow cushion ground wall bag machine',
+    notNear: 'ticket hole jar lid keypad suitcase',
+  }),
+  verb('fight', {
+    subject: 'PERSON',
+    notObject:
+      'tear tears sleep urge smile yawn wind laughter cold panic fire impulse nausea exhaustion sneeze cough fatigue current',
+    notNext: 'back for off to',
+    notNear: 'tears sleep urge zip umbrella laughter panic wind nausea',
+  }),
+  verb('struggle', { subject: 'they' }),
+  phrase('struggle with PERSON|fight with PERSON|come to blows|fight break out|throw a punch|fight each other'),
+  noun('fistfight brawl scuffle'),
+];
+
+/** A blow, which can be cheated. */
+export const blows: readonly Cue[] = [
+  verb('slap kick hit beat shove strike', {
+    subject: 'PERSON',
+    object: 'PERSON face cheek shin jaw stomach ribs',
+    notObject:
+      'button key brake light switch horn ball table desk counter door wall wheel play pause record note road panel dashboard bottle drum nail stone can tyre water snow machine air number time thigh knee back bell gavel floor lid roof window box phone trolley pram cart wheelchair egg bike chair plate',
+    notNear: 'wheelchair swing pram trolley chess cards',
+  }),
+];
