@@ -6,9 +6,11 @@ import {
   condensedWords,
   duringSpeechCue,
   itemSeconds,
+  pauseCues,
   sentenceCues,
   type TimeSpan,
 } from '../trade/screen-time-rates.js';
+import { longerSpan } from './screen-time-spans.js';
 import { countWords, timeWords } from './screen-time-speech.js';
 
 /** One sentence of action with its time. */
@@ -43,10 +45,13 @@ function keepStop(quotation: string): string {
 }
 
 function timeKind(text: string): TimeSpan {
+  const pause = pauseCues.find(({ pattern }) => pattern.test(text));
+  if (pause) return itemSeconds[pause.kind];
   const words = countWords(text);
-  if (words <= condensedWords && condensedCue.test(text)) return itemSeconds.condensed;
+  const plain = timePlain(words);
+  if (words <= condensedWords && condensedCue.test(text)) return longerSpan(plain, itemSeconds.condensed);
   const cue = sentenceCues.find(({ pattern }) => pattern.test(text));
-  return cue ? itemSeconds[cue.kind] : timePlain(words);
+  return cue ? longerSpan(plain, itemSeconds[cue.kind]) : plain;
 }
 
 /**

@@ -76,11 +76,15 @@ interface Cue<K> {
   readonly pattern: RegExp;
 }
 
-/** What tells the kind of a sentence of action; the first that fits counts. English words, from common practice. */
-export const sentenceCues: readonly Cue<ItemKind>[] = [
+/** Sentences that are nothing but a pause; the first that fits counts. English words, from common practice. */
+export const pauseCues: readonly Cue<ItemKind>[] = [
   { kind: 'long pause', pattern: /^(?:an? |another |the )?(?:very )?long (?:beat|pause|silence)\b[^\p{L}]*$/iu },
   { kind: 'beat', pattern: /^(?:an? |another )?(?:short |brief |tiny )?beat\b[^\p{L}]*$/iu },
   { kind: 'pause', pattern: /^(?:an? |another )?(?:short |brief )?(?:pause|silence)\b[^\p{L}]*$/iu },
+];
+
+/** What takes longer than the words of a sentence; the first that fits counts. English words, from common practice. */
+export const sentenceCues: readonly Cue<ItemKind>[] = [
   { kind: 'credits', pattern: /\b(?:opening|main|end|closing) (?:titles|credits)\b|\bcredits (?:roll|over|run)\b/iu },
   {
     kind: 'condensed',
@@ -106,8 +110,8 @@ export const condensedCue =
 /** What a parenthesis in a speech costs; the first that fits counts, any other is played during the words. */
 export const parenthesisCues: readonly Cue<ItemKind>[] = [
   { kind: 'long pause', pattern: /\blong (?:beat|pause|silence)\b/iu },
-  { kind: 'beat', pattern: /\bbeat\b/iu },
-  { kind: 'pause', pattern: /\b(?:pauses?|silence|then)\b/iu },
+  { kind: 'beat', pattern: /\b(?:beat|then)\b/iu },
+  { kind: 'pause', pattern: /\b(?:pauses?|silence)\b/iu },
   {
     kind: 'listening',
     pattern:
