@@ -1,5 +1,5 @@
 /** A calendar date as ISO 8601 writes it, `2027-03-12`: no time, no zone. Text order is time order. */
-export type CalendarDate = string & { readonly calendarDate: unique symbol };
+export type CalendarDate = string & { readonly brand: 'calendar date' };
 
 const msPerDay = 86_400_000;
 const weekdays = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'] as const;
@@ -74,4 +74,9 @@ export function earliest(a: CalendarDate | null, b: CalendarDate | null): Calend
   if (a === null) return b;
   if (b === null) return a;
   return a < b ? a : b;
+}
+
+/** The later of two dates. */
+export function latest(a: CalendarDate, b: CalendarDate): CalendarDate {
+  return a > b ? a : b;
 }

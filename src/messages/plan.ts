@@ -1,6 +1,81 @@
-import { type MessageTable, speaker } from './define.js';
+import { define, type MessageTable, speaker } from './define.js';
 
 /** Messages of the plan layer. */
-export const planMessages = {} as const satisfies MessageTable;
+export const planMessages = {
+  'plan-scene-twice': define<{ scene: string; date: string }>(
+    'warning',
+    'A scene in two shooting days',
+    ({ scene, date }) => ({
+      reason: `Expected each scene in one shooting day, found scene ${scene} again; it counts on ${date}.`,
+      hint: 'Take it out of one of the two days.',
+    }),
+  ),
+  'plan-location-unknown': define<{ id: string; near: string | null }>(
+    'warning',
+    'A real location that the book does not describe',
+    ({ id, near }) => ({
+      reason: `Expected a location described under "locations", found "${id}".`,
+      hint: near === null ? `Add "${id}:" under locations.` : `Did you mean "${near}"?`,
+      actual: id,
+    }),
+  ),
+  'plan-too-late': define<{ name: string; words: string }>(
+    'warning',
+    'A thing that cannot come in time',
+    ({ name, words }) => ({
+      reason: `Expected time enough to get "${name}": ${words}`,
+      hint: 'Choose one of the ways out and note it in the book: another source, another delivery, another day.',
+    }),
+  ),
+  'plan-over-budget': define<{ forecast: string; budget: string }>(
+    'warning',
+    'More than the budget',
+    ({ forecast, budget }) => ({
+      reason: `Expected a forecast within ${budget}, found ${forecast}.`,
+      hint: 'Borrow, make or cut something, or raise the budget in the book.',
+    }),
+  ),
+  'plan-cash-short': define<{ peak: string; budget: string; date: string }>(
+    'warning',
+    'Cash runs out before the budget does',
+    ({ peak, budget, date }) => ({
+      reason: `Expected no more than ${budget} out at one time, found ${peak} on ${date}, deposits among it.`,
+      hint: 'Spread the deposits, or fetch a hire later.',
+    }),
+  ),
+  'plan-other-costs-missing': define('info', 'No costs but things', () => ({
+    reason: 'Expected food, fuel and parking in the budget, found none.',
+    hint: 'Write under money, other costs: "- what: crew food", "cost: 8", "per: head and day".',
+  })),
+  'plan-day-heavy': define<{ day: number; words: string }>(
+    'warning',
+    'A shooting day that is too much',
+    ({ day, words }) => ({
+      reason: `Expected shooting day ${day} to be possible: ${words}`,
+      hint: 'Move a scene to another day, or correct the times in the book.',
+    }),
+  ),
+  'plan-light': define<{ day: number; words: string }>('warning', 'A scene without its light', ({ day, words }) => ({
+    reason: `Expected light on shooting day ${day} as the script has it: ${words}`,
+    hint: 'Change the call or the day, or play the scene at another hour; a ridge or trees may take more.',
+  })),
+  'plan-drying-short': define<{ name: string; words: string }>(
+    'warning',
+    'Not enough hours to dry or convert',
+    ({ name, words }) => ({
+      reason: `Expected hours enough for "${name}": ${words}`,
+      hint: 'Get a double, or change the order of the days.',
+    }),
+  ),
+  'plan-helper-unknown': define<{ id: string; near: string | null }>(
+    'warning',
+    'A helper that the book does not name',
+    ({ id, near }) => ({
+      reason: `Expected the id of a helper, found "${id}".`,
+      hint: near === null ? `Add "${id}:" under helpers.` : `Did you mean "${near}"?`,
+      actual: id,
+    }),
+  ),
+} as const satisfies MessageTable;
 
 export const sayPlan = speaker('plan', planMessages);

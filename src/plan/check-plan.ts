@@ -1,0 +1,98 @@
+import { formatDate } from '../base/calendar-date.js';
+import type { Diagnostic } from '../base/diagnostic.js';
+import { formatMoney } from '../base/money.js';
+import { findNearest } from '../base/nearest.js';
+import type { Book } from '../book/types.js';
+import { sayPlan } from '../messages/plan.js';
+import type { Plan } from './plan-types.js';
+
+type Check = (plan: Plan, book: Book) => Diagnostic[];
+
+/** What speaks against a plan, one check after the other. */
+const checks: readonly Check[] = [
+  checkLocations,
+  checkHelpers,
+  checkTime,
+  checkDays,
+  checkLight,
+  checkDrying,
+  checkMoney,
+];
+
+/** Runs every check over a finished plan. */
+export function checkPlan(plan: Plan, book: Book): Diagnostic[] {
+  return checks.flatMap((check) => check(plan, book));
+}
+
+function checkLocations(_: Plan, book: Book): Diagnostic[] {
+  const known = book.locations.map((one) => one.id);
+  const named = [
+    ...book.days.flatMap((day) => day.locations.map((id) => ({ id, at: day.at }))),
+    ...book.places.flatMap((place) => place.locations.map((id) => ({ id, at: place.at }))),
+  ];
+  return named
+    .filter(({ id }) => !known.includes(id))
+    .map(({ id, at }) => sayPlan('plan-location-unknown', { id, near: findNearest(id, known) }, at));
+}
+
+function checkHelpers(_: Plan, book: Book): Diagnostic[] {
+  const known = book.helpers.map((one) => one.id);
+  const elements = [...book.elements, ...book.kit];
+  const named = [
+    ...elements.flatMap((one) => [one.who, ...one.prep.map((task) => task.who)].map((id) => ({ id, at: one.at }))),
+    ...book.scenes.map((one) => ({ id: one.inCharge, at: one.at })),
+  ];
+  return named.flatMap(({ id, at }) =>
+    id === null || known.includes(id) ? [] : [sayPlan('plan-helper-unknown', { id, near: findNearest(id, known) }, at)],
+  );
+}
+
+function checkTime(plan: Plan): Diagnostic[] {
+  return plan.lines.flatMap((line) =>
+    line.dates.tooLate === null
+      ? []
+      : [sayPlan('plan-too-late', { name: line.name, words: line.dates.tooLate }, line.element?.at)],
+  );
+}
+
+function checkDays(plan: Plan, book: Book): Diagnostic[] {
+  return plan.days.flatMap((day, index) =>
+    day.warnings.length === 0
+      ? []
+      : [sayPlan('plan-day-heavy', { day: day.number, words: `${day.warnings.join('; ')}.` }, book.days[index]?.at)],
+  );
+}
+
+function checkLight(plan: Plan, book: Book): Diagnostic[] {
+  return plan.days.flatMap((day, index) =>
+    day.sun.flatMap((sun) =>
+      sun.clashes.map((words) => sayPlan('plan-light', { day: day.number, words }, book.days[index]?.at)),
+    ),
+  );
+}
+
+function checkDrying(plan: Plan, book: Book): Diagnostic[] {
+  return plan.overnight
+    .filter((one) => one.short)
+    .map((one) =>
+      sayPlan(
+        'plan-drying-short',
+        { name: one.name, words: `${one.words}.` },
+        book.elements.find((entry) => entry.id === one.element)?.at,
+      ),
+    );
+}
+
+function checkMoney(plan: Plan, book: Book): Diagnostic[] {
+  const { budget, forecast, headroom, peak } = plan.money;
+  const printed = budget === null ? '' : formatMoney(budget);
+  return [
+    ...(headroom !== null && headroom.minor < 0
+      ? [sayPlan('plan-over-budget', { forecast: formatMoney(forecast), budget: printed })]
+      : []),
+    ...(budget !== null && peak !== null && peak.out.minor > budget.minor
+      ? [sayPlan('plan-cash-short', { peak: formatMoney(peak.out), budget: printed, date: formatDate(peak.date) })]
+      : []),
+    ...(budget !== null && book.money.otherCosts.length === 0 ? [sayPlan('plan-other-costs-missing', undefined)] : []),
+  ];
+}

@@ -1,0 +1,70 @@
+import { foldName } from '../base/slug.js';
+import type { Breakdown } from '../breakdown/types.js';
+import type { ContinuityTrack, Duty, TrackEntry } from './continuity-types.js';
+import type { ShootingOrder } from './shooting-order.js';
+import { type Appearance, listAppearances } from './uses.js';
+
+/**
+ * The life of everything that is in more than one scene, in story order and in shooting order. Between two neighbours in the
+ * story that show the same state, the one shot first sets what the other must match. Flashbacks have neighbours among
+ * flashbacks only. A garment has a life apart from whoever wears it; that it is missing is an entry too.
+ */
+export function trackContinuity(breakdown: Breakdown, order: ShootingOrder): ContinuityTrack[] {
+  const appearances = listAppearances(breakdown);
+  const names = nameThings(breakdown);
+  return [...appearances]
+    .filter(([, list]) => list.length > 1)
+    .map(([id, list]) => makeTrack(id, names.get(id) ?? id, list, order))
+    .sort((a, b) => (a.inStory[0] as TrackEntry).storyOrder - (b.inStory[0] as TrackEntry).storyOrder);
+}
+
+function makeTrack(id: string, name: string, list: readonly Appearance[], order: ShootingOrder): ContinuityTrack {
+  const drafts = list.map((one): TrackEntry => {
+    const slot = order.byScene.get(one.scene.id);
+    if (!slot) throw new Error(`no slot for scene ${one.scene.id}`);
+    return {
+      slot,
+      storyOrder: one.scene.order,
+      storyDay: one.scene.storyDay.label,
+      stateIn: one.stateIn,
+      stateOut: one.stateOut ?? one.stateIn,
+      by: one.by,
+      worn: one.worn,
+      absent: one.absent,
+      action: one.action,
+      duties: [],
+    };
+  });
+  const inStory = drafts.map((entry, index) => ({ ...entry, duties: dutiesOf(drafts, index) }));
+  const inShooting = [...inStory].sort((a, b) => a.slot.index - b.slot.index);
+  return { id, name, garment: list.some((one) => one.worn || one.absent), inStory, inShooting };
+}
+
+function dutiesOf(entries: readonly TrackEntry[], index: number): Duty[] {
+  const entry = entries[index] as TrackEntry;
+  const isSeries = (other: TrackEntry) => other.storyDay[0] === entry.storyDay[0];
+  const before = entries.slice(0, index).filter(isSeries).at(-1);
+  const after = entries.slice(index + 1).find(isSeries);
+  return [
+    ...(before && sameState(before, before.stateOut, entry, entry.stateIn) ? [duty(entry, before, entry.stateIn)] : []),
+    ...(after && sameState(entry, entry.stateOut, after, after.stateIn) ? [duty(entry, after, entry.stateOut)] : []),
+  ];
+}
+
+function duty(entry: TrackEntry, other: TrackEntry, state: string | null): Duty {
+  const what = entry.absent ? 'not worn' : (state ?? 'as it looks');
+  return { kind: other.slot.index < entry.slot.index ? 'match' : 'sets', scene: other.slot, what };
+}
+
+function sameState(a: TrackEntry, stateA: string | null, b: TrackEntry, stateB: string | null): boolean {
+  if (a.absent || b.absent) return a.absent && b.absent;
+  if (stateA === null || stateB === null) return stateA === stateB;
+  return foldName(stateA) === foldName(stateB);
+}
+
+function nameThings(breakdown: Breakdown): ReadonlyMap<string, string> {
+  const garments = breakdown.scenes.flatMap((scene) =>
+    scene.wears.flatMap((wears) => wears.garments.map((one) => [one.id, one.name] as const)),
+  );
+  return new Map([...garments, ...breakdown.elements.map((one) => [one.id, one.name] as const)]);
+}

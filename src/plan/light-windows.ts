@@ -1,0 +1,134 @@
+import { dayNumber } from '../base/calendar-date.js';
+import { type ClockMinutes, formatClockTime, formatMinutes } from '../base/clock-time.js';
+import type { Book, BookDay, BookLocation } from '../book/types.js';
+import type { BreakdownScene } from '../breakdown/types.js';
+import { findSunTimes } from './daylight.js';
+import type { DaySun, LightWindow, SunTimes } from './daylight-types.js';
+import type { Slot } from './slot-types.js';
+
+/** A scene of the day with where it stands in it. */
+export interface PlacedScene {
+  readonly scene: BreakdownScene;
+  readonly slot: Slot;
+}
+
+/** The Sun at one location on one shooting day, against every exterior scene that is shot there. */
+export function lightDay(
+  id: string,
+  location: BookLocation | null,
+  day: BookDay,
+  scenes: readonly PlacedScene[],
+  book: Book,
+): DaySun {
+  const name = location?.name ?? id;
+  const zone = location?.zone ?? book.zone;
+  const coordinates = location?.coordinates ?? null;
+  if (coordinates === null || zone === null) {
+    const missing = coordinates === null ? 'coordinates (55.61, 12.34)' : 'a time zone (Europe/Copenhagen)';
+    return {
+      location: id,
+      name,
+      times: null,
+      words: `No sunrise or sunset: write ${missing} for "${id}" in the book.`,
+      windows: [],
+      clashes: [],
+    };
+  }
+  const times = findSunTimes({ ...coordinates, zone }, day.date, book.goldenHour.value);
+  const outside = scenes.filter(({ scene }) => scene.setting !== 'INT');
+  const windows = outside.flatMap((one) => windowOf(one, times));
+  return {
+    location: id,
+    name,
+    times,
+    words: describeSun(times),
+    windows,
+    clashes: [...windows.flatMap((one) => judgeWindow(one, day)), ...judgeShared(windows, day)],
+  };
+}
+
+/** The printed line of a day's Sun. */
+export function describeSun(times: SunTimes): string {
+  const at = (label: string, minutes: ClockMinutes | null) =>
+    minutes === null ? [] : [`${label} ${formatClockTime(minutes)}`];
+  const parts = [
+    ...at('first light', times.firstLight),
+    ...at('sunrise', times.sunrise),
+    ...at('sunset', times.sunset),
+    ...at('last light', times.lastLight),
+  ];
+  return `${[...parts, ...(times.remark ? [times.remark] : [])].join(', ')}. Level horizon: a ridge may take 20 to 60 minutes more.`;
+}
+
+function windowOf({ scene, slot }: PlacedScene, times: SunTimes): LightWindow[] {
+  if (scene.light === null) return [];
+  const windows = stretches(scene.light, times);
+  const printed = windows.map(({ from, to }) => `${formatClockTime(from)} to ${formatClockTime(to)}`).join(' or ');
+  const words =
+    windows.length > 0
+      ? `scene ${slot.label} (${scene.light}): ${printed}`
+      : `scene ${slot.label} (${scene.light}): the Sun gives no such light that day`;
+  return [{ slot, light: scene.light, windows, words }];
+}
+
+function stretches(light: LightWindow['light'], times: SunTimes): { from: ClockMinutes; to: ClockMinutes }[] {
+  const span = (from: ClockMinutes | null | undefined, to: ClockMinutes | null | undefined) =>
+    from === null || from === undefined || to === null || to === undefined || to <= from ? [] : [{ from, to }];
+  const isAlwaysUp = times.remark === 'the Sun stays up all day';
+  const isAlwaysDown = times.remark === 'the Sun stays down all day';
+  switch (light) {
+    case 'day':
+      return isAlwaysUp ? [{ from: 0, to: 1440 }] : span(times.sunrise, times.sunset);
+    case 'dawn':
+      return span(times.firstLight, times.goldenMorning?.to ?? times.sunrise);
+    case 'dusk':
+      return span(times.goldenEvening?.from ?? times.sunset, times.lastLight);
+    case 'night': {
+      if (times.firstLight === null || times.lastLight === null) return isAlwaysDown ? [{ from: 0, to: 2880 }] : [];
+      return [
+        ...span(Math.max(0, times.lastLight - 1440), times.firstLight),
+        ...span(times.lastLight, times.firstLight + 1440),
+      ];
+    }
+  }
+}
+
+/** The part of a window between call and wrap. */
+function inDay(window: LightWindow, day: BookDay): { from: number; to: number }[] {
+  return window.windows
+    .map(({ from, to }) => ({ from: Math.max(from, day.call.value), to: Math.min(to, day.wrap.value) }))
+    .filter(({ from, to }) => to > from);
+}
+
+function judgeWindow(window: LightWindow, day: BookDay): string[] {
+  const { slot, light } = window;
+  if (window.windows.length === 0) return [`${window.words}.`];
+  const usable = inDay(window, day);
+  const called = `${formatClockTime(day.call.value)} to ${formatClockTime(day.wrap.value)}`;
+  if (usable.length === 0) return [`${window.words}; the day is called ${called}.`];
+  const longest = Math.max(...usable.map(({ from, to }) => to - from));
+  if (longest < slot.minutes) {
+    return [
+      `${window.words}; between call and wrap that leaves ${formatMinutes(longest)}, and the scene needs about ${formatMinutes(slot.minutes)}.`,
+    ];
+  }
+  const start = slot.start === null || slot.date === null ? null : (slot.start - dayNumber(slot.date) * 24) * 60;
+  if (start === null || light === 'day') return [];
+  const fits = usable.some(({ from, to }) => start >= from - 1 && start < to);
+  return fits ? [] : [`${window.words}; in this order it would begin about ${formatClockTime(Math.round(start))}.`];
+}
+
+/** Two scenes that want the same short light on one day. */
+function judgeShared(windows: readonly LightWindow[], day: BookDay): string[] {
+  return (['dawn', 'dusk'] as const).flatMap((light) => {
+    const same = windows.filter((window) => window.light === light && window.windows.length > 0);
+    if (same.length < 2) return [];
+    const wanted = same.reduce((sum, window) => sum + window.slot.minutes, 0);
+    const there = Math.max(0, ...inDay(same[0] as LightWindow, day).map(({ from, to }) => to - from));
+    if (wanted <= there) return [];
+    const names = same.map((window) => window.slot.label).join(' and ');
+    return [
+      `scenes ${names} want the same ${light}: ${formatMinutes(there)} there, about ${formatMinutes(wanted)} wanted.`,
+    ];
+  });
+}

@@ -1,0 +1,45 @@
+import { type CalendarDate, daysBetween } from '../base/calendar-date.js';
+import { convertMoney, formatMoney, type Money } from '../base/money.js';
+import { multiplyRounded, one, ratio } from '../base/ratio.js';
+import type { Book, BookElement } from '../book/types.js';
+import type { LineCost } from './line-types.js';
+
+/** An amount in the currency of the budget. The book has a rate for every currency it uses: the reader saw to that. */
+export function toHome(amount: Money, book: Book): Money {
+  const home = book.money.currency.value;
+  if (amount.currency === home) return amount;
+  const rate = book.money.rates.find((row) => row.currency === amount.currency);
+  if (!rate) throw new Error(`no rate for ${amount.currency}`);
+  return convertMoney(amount, rate.rate, home);
+}
+
+/** Units that the price is multiplied by: pieces, packs, or periods of hire times pieces. */
+export function countUnits(
+  element: BookElement,
+  pieces: number,
+  packs: number,
+  collect: CalendarDate | null,
+  back: CalendarDate | null,
+): { units: number; words: string } {
+  if (element.per === 'pack') return { units: packs, words: `${packs} ${packs === 1 ? 'pack' : 'packs'}` };
+  if (element.per === 'day' || element.per === 'week') {
+    const days = collect && back ? Math.max(1, daysBetween(collect, back)) : 1;
+    const periods = element.per === 'day' ? days : Math.ceil(days / 7);
+    const word = periods === 1 ? element.per : `${element.per}s`;
+    return { units: periods * pieces, words: `${periods} ${word}${pieces === 1 ? '' : ` × ${pieces}`}` };
+  }
+  return { units: pieces, words: `${pieces}` };
+}
+
+/** The cost of one line: units times price, tax on it when the price is without, then, once, the other currency. */
+export function costLine(element: BookElement, units: number, words: string, book: Book): LineCost | null {
+  const price = element.price;
+  if (price === null) return null;
+  const currency = price.currency;
+  const net = { minor: multiplyRounded(price.minor, ratio(units)), currency };
+  const isIncluded = element.taxIncluded ?? book.money.pricesIncludeTax.value;
+  const rate = element.tax ?? book.money.tax ?? { over: 0n, under: one.under };
+  const tax = { minor: isIncluded ? 0 : multiplyRounded(net.minor, rate), currency };
+  const gross = { minor: net.minor + tax.minor, currency };
+  return { net, tax, gross, home: toHome(gross, book), units, words: `${words} × ${formatMoney(price)}` };
+}

@@ -1,0 +1,90 @@
+import type { CalendarDate } from '../base/calendar-date.js';
+import type { Money } from '../base/money.js';
+import type { BookElement, Choice, Source } from '../book/types.js';
+import type { Need } from './need-types.js';
+
+/** The dates of one thing, counted backward from the day it is needed. */
+export interface LineDates {
+  /** The first day it must be there, and what for. */
+  readonly needed: CalendarDate | null;
+  readonly neededFor: string;
+  readonly packed: CalendarDate | null;
+  readonly prepStarts: CalendarDate | null;
+  readonly prepDays: number;
+  readonly inHand: CalendarDate | null;
+  readonly orderBy: CalendarDate | null;
+  readonly recommended: CalendarDate | null;
+  /** Working days of delivery that were counted. */
+  readonly deliveryDays: Choice<number>;
+  /** The last hope: the day to go and buy it in town, or to pay for express. */
+  readonly latestHope: CalendarDate | null;
+  /** Null when there is time; otherwise says so, with the ways out. */
+  readonly tooLate: string | null;
+}
+
+export type LineStatus =
+  | 'needed'
+  | 'decided'
+  | 'ordered'
+  | 'late'
+  | 'wrong'
+  | 'broken'
+  | 'cancelled'
+  | 'received'
+  | 'checked'
+  | 'ready'
+  | 'returned'
+  | 'not needed'
+  | 'here already'
+  | 'done without';
+
+/** Exact money of one line: in the currency of its price, and in that of the budget. */
+export interface LineCost {
+  readonly net: Money;
+  readonly tax: Money;
+  readonly gross: Money;
+  readonly home: Money;
+  /** What was multiplied: packs, pieces, periods of hire. */
+  readonly units: number;
+  readonly words: string;
+}
+
+/** One line of the purchase list with everything the book says of it. */
+export interface PlanLine {
+  readonly id: string;
+  readonly need: Need;
+  /** What the book says of it; null when it says nothing. */
+  readonly element: BookElement | null;
+  /** Id of the supplier, when `from` names one of the book. */
+  readonly supplierId: string | null;
+  readonly name: string;
+  readonly description: string | null;
+  readonly department: string;
+  readonly scenes: readonly string[];
+  readonly usedBy: readonly string[];
+  readonly source: Choice<Source | null>;
+  readonly from: string | null;
+  readonly secondSource: string | null;
+  readonly packText: string | null;
+  readonly packs: number;
+  /** The line whose packs this one shares; null when it buys its own. */
+  readonly pooledWith: string | null;
+  readonly unitPrice: Money | null;
+  readonly per: string;
+  readonly cost: LineCost | null;
+  readonly deposit: Money | null;
+  readonly dates: LineDates;
+  readonly status: LineStatus;
+  readonly ordered: CalendarDate | null;
+  readonly promised: CalendarDate | null;
+  readonly received: CalendarDate | null;
+  readonly collect: CalendarDate | null;
+  readonly back: CalendarDate | null;
+  readonly owner: string | null;
+  readonly paid: Money | null;
+  readonly paidBy: string | null;
+  readonly receipt: string | null;
+  readonly who: string | null;
+  readonly box: string | null;
+  readonly note: string | null;
+}

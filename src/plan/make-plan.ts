@@ -1,0 +1,106 @@
+import { type CalendarDate, formatShortDate, parseCalendarDate } from '../base/calendar-date.js';
+import type { Diagnostic } from '../base/diagnostic.js';
+import { reportStrangers } from '../book/add-to-book.js';
+import { matchEntries } from '../book/match-entries.js';
+import type { Book } from '../book/types.js';
+import { labelScenes } from '../breakdown/scene-label.js';
+import type { Breakdown, ElementEntry } from '../breakdown/types.js';
+import { categoryOf } from '../trade/categories.js';
+import { checkPlan } from './check-plan.js';
+import { trackContinuity } from './continuity.js';
+import { listDefaults } from './defaults.js';
+import { planMoney } from './money-plan.js';
+import { listOvernight } from './overnight.js';
+import { countAllBatteries, makePlanLines, type NeededThing } from './plan-lines.js';
+import type { Plan } from './plan-types.js';
+import { countKit, countNeed } from './quantities.js';
+import { planDays } from './shooting-days.js';
+import { orderShooting, type ShootingOrder } from './shooting-order.js';
+import { listTasks } from './tasks.js';
+import { listAppearances } from './uses.js';
+
+/*
+ * The plan, phase by phase. Each phase is one call and rests on the ones above it.
+ *
+ *   breakdown ─┬─ 1 order ─┬─ 2 needs ── 3 lines ─┬─ 5 money ─┐
+ *   book ──────┘           ├─ 4 days ─────────────┤           ├─ 8 defaults, messages
+ *                          └─ 6 continuity        └─ 7 tasks ─┘
+ */
+
+/**
+ * Plans how a film is got, made, paid and shot. `today` is an ISO date: what lies before it is late. Throws RangeError when
+ * it is none, for that is a mistake of the caller; every mistake of the filmmaker is a message.
+ */
+export function makePlan(breakdown: Breakdown, book: Book, today: string): { plan: Plan; messages: Diagnostic[] } {
+  const date = parseCalendarDate(today);
+  if (date === null) throw new RangeError(`not a calendar date: ${today}`);
+
+  // 1. The scenes in the order they are shot.
+  const { order, messages } = orderShooting(breakdown, book);
+  // 2. How many of each thing, in which states, with what conversions.
+  const things = listThings(breakdown, book, order);
+  // 3. What to get: packs, dates, cost and state of each line.
+  const ground = { breakdown, book, order, today: date, labels: labelScenes(breakdown.scenes) };
+  const lines = makePlanLines([...things, ...countAllBatteries(things, ground)], ground);
+  // 4. The shooting days: load, rest, moves, hours of minors, light.
+  const days = planDays(breakdown, book, order);
+  // 5. Money: forecast, and cash day by day.
+  const money = planMoney(breakdown, book, lines, days, date);
+  // 6. Continuity in both orders, and what must dry or change overnight.
+  const tracks = trackContinuity(breakdown, order);
+  const needs = things.map((thing) => thing.need);
+  const overnight = listOvernight(needs);
+  // 7. Everything to do, by date.
+  const tasks = listTasks(breakdown, book, lines, days, overnight, date);
+  // 8. What was assumed, and what speaks against the plan.
+  const plan: Plan = {
+    title: breakdown.title,
+    draft: breakdown.draft,
+    today: date,
+    slots: order.slots,
+    days,
+    unscheduled: order.unscheduled,
+    needs,
+    lines,
+    money,
+    tracks,
+    overnight,
+    tasks,
+    defaults: listDefaults(book, lines, days, money),
+  };
+  const found = [...messages, ...reportStrangers(book, breakdown), ...checkPlan(plan, book)];
+  return { plan, messages: found.map((message) => ({ file: book.file, ...message })) };
+}
+
+/** Everything to be got: elements of the script that are not refused, implied ones only when accepted, and the kit. */
+function listThings(breakdown: Breakdown, book: Book, order: ShootingOrder): NeededThing[] {
+  const appearances = listAppearances(breakdown);
+  const decisions = matchEntries(book.elements, breakdown.elements).byThing;
+  const refused = new Set(book.refused.map((one) => one.id));
+  const isWanted = (entry: ElementEntry) =>
+    categoryOf(entry.category).bought &&
+    !refused.has(entry.id) &&
+    (entry.known !== 'implied' || decisions.has(entry.id));
+  const elements = breakdown.elements.filter(isWanted).map((entry): NeededThing => {
+    const element = decisions.get(entry.id) ?? null;
+    return {
+      need: countNeed(entry, appearances.get(entry.id) ?? [], element, { breakdown, book, order }),
+      element,
+      entry,
+    };
+  });
+  const isBatteries = (id: string) =>
+    id.startsWith('batteries-') && book.elements.some((one) => one.batteries !== null);
+  const kit = book.kit
+    .filter((one) => !isBatteries(one.id))
+    .map((one): NeededThing => ({ need: countKit(one), element: one, entry: null }));
+  return [...elements, ...kit];
+}
+
+/** The date for a sheet, with the number of days until the first shooting day. */
+export function describeToday(plan: Plan): string {
+  const first = plan.days[0]?.date ?? null;
+  return first === null
+    ? formatShortDate(plan.today as CalendarDate)
+    : `${formatShortDate(plan.today)}; first shooting day ${formatShortDate(first)}`;
+}

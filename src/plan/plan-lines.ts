@@ -1,0 +1,146 @@
+import { addDays, type CalendarDate } from '../base/calendar-date.js';
+import { slug } from '../base/slug.js';
+import { findSupplier } from '../book/to-entries.js';
+import type { Book, BookElement } from '../book/types.js';
+import { listLabels } from '../breakdown/scene-label.js';
+import type { Breakdown, ElementEntry } from '../breakdown/types.js';
+import { categoryOf } from '../trade/categories.js';
+import { countDates } from './line-dates.js';
+import { costLine, countUnits } from './line-money.js';
+import { judgeStatus } from './line-status.js';
+import type { PlanLine } from './line-types.js';
+import type { Need } from './need-types.js';
+import { countAllPacks, type PackCount, type PackedLine } from './packs.js';
+import type { ShootingOrder } from './shooting-order.js';
+
+/** What the lines of the plan are made from. */
+export interface LineGround {
+  readonly breakdown: Breakdown;
+  readonly book: Book;
+  readonly order: ShootingOrder;
+  readonly today: CalendarDate;
+  readonly labels: ReadonlyMap<string, string>;
+}
+
+/** One need with what is known of it. */
+export interface NeededThing extends PackedLine {
+  readonly entry: ElementEntry | null;
+}
+
+/** The purchase list with everything the book says: one line for each thing, packs pooled, dates and money counted. */
+export function makePlanLines(things: readonly NeededThing[], ground: LineGround): PlanLine[] {
+  const packs = countAllPacks(things);
+  return things.map((thing) => makeLine(thing, packs.get(thing.need.id) as PackCount, ground));
+}
+
+function makeLine({ need, element, entry }: NeededThing, pack: PackCount, ground: LineGround): PlanLine {
+  const { book, order, today } = ground;
+  const supplier = findSupplier(book.suppliers, element?.from ?? null);
+  const firstDay = order.days.find((day) => day.slots.length > 0)?.day.date ?? null;
+  const dates = countDates(need, element, supplier, book, today, firstDay);
+  const hire =
+    element?.source === 'hire'
+      ? hireDates(element, need, dates.packed)
+      : { collect: element?.collect ?? null, back: element?.back ?? null };
+  const { units, words } = element
+    ? countUnits(element, need.toGet, pack.packs, hire.collect, hire.back)
+    : { units: need.toGet, words: String(need.toGet) };
+  const isPooled = pack.pooledWith !== null;
+  return {
+    id: need.id,
+    need,
+    element,
+    supplierId: supplier?.id ?? null,
+    name: need.name,
+    description: entry?.description ?? null,
+    department: entry ? categoryOf(entry.category).department : 'kit',
+    scenes: entry ? listLabels(entry.scenes, ground.breakdown.scenes, ground.labels) : [],
+    usedBy: entry?.by ?? [],
+    source: { value: element?.source ?? null, given: (element?.source ?? null) !== null },
+    from: supplier?.name ?? element?.from ?? null,
+    secondSource: element?.secondSource ?? null,
+    packText: element?.pack?.text ?? null,
+    packs: pack.packs,
+    pooledWith: pack.pooledWith,
+    unitPrice: element?.price ?? null,
+    per: element?.per ?? 'piece',
+    cost:
+      element && !isPooled && element.source !== 'own' && element.source !== 'cut'
+        ? costLine(element, units, words, book)
+        : null,
+    deposit: element?.deposit ?? null,
+    dates,
+    status: judgeStatus(need, element, today),
+    ...hire,
+    ordered: element?.ordered ?? null,
+    promised: element?.promised ?? null,
+    received: element?.received ?? null,
+    owner: element?.owner ?? null,
+    paid: element?.paid ?? null,
+    paidBy: element?.paidBy ?? null,
+    receipt: element?.receipt ?? null,
+    who: element?.who ?? null,
+    box: element?.box ?? null,
+    note: element?.note ?? null,
+  };
+}
+
+/** From when to when a hired thing is out: as the book says, else from the day it is packed to the day after its last scene. */
+function hireDates(element: BookElement, need: Need, packed: CalendarDate | null) {
+  const last =
+    need.uses
+      .map((use) => use.slot.date)
+      .filter((date) => date !== null)
+      .sort()
+      .at(-1) ?? null;
+  return { collect: element.collect ?? packed, back: element.back ?? (last === null ? null : addDays(last, 1)) };
+}
+
+/** Batteries for everything that says how many it takes, one line for each kind. */
+export function countAllBatteries(things: readonly NeededThing[], ground: LineGround): NeededThing[] {
+  const kinds = new Map<string, { count: number; reasons: string[]; uses: Need['uses'] }>();
+  for (const { need, element } of things) {
+    const each = element?.batteries;
+    if (!each) continue;
+    const days = new Map(need.uses.map((use) => [use.slot.day ?? `scene ${use.scene}`, use]));
+    const cold = [...days.values()].filter((use) => ground.order.bookScenes.get(use.scene)?.cold).length;
+    const practicals = Math.max(1, ...need.uses.map((use) => use.count));
+    const count = each.count * practicals * (days.size + cold);
+    const known = kinds.get(each.kind) ?? { count: 0, reasons: [], uses: [] };
+    const reason = `${need.name}: ${each.count} × ${practicals} × ${days.size} days${cold > 0 ? `, ${cold} of them cold and counted twice` : ''}`;
+    kinds.set(each.kind, {
+      count: known.count + count,
+      reasons: [...known.reasons, reason],
+      uses: [...known.uses, ...need.uses],
+    });
+  }
+  return [...kinds].map(([kind, { count, reasons, uses }]) =>
+    batteryLine(kind, count, reasons.join('; '), uses, ground.book),
+  );
+}
+
+function batteryLine(kind: string, count: number, reason: string, uses: Need['uses'], book: Book): NeededThing {
+  const id = `batteries-${slug(kind)}`;
+  const element = book.kit.find((one) => one.id === id) ?? null;
+  const have = element?.have ?? 0;
+  const need: Need = {
+    id,
+    name: element?.name ?? `batteries ${kind}`,
+    category: null,
+    uses: [...uses].sort((a, b) => a.slot.index - b.slot.index),
+    usedUp: true,
+    unit: 'piece',
+    minimum: count,
+    minimumReason: reason,
+    recommended: count,
+    recommendedReason: 'as the strict minimum',
+    decided: element?.copies ?? null,
+    have,
+    toGet: Math.max(0, (element?.copies ?? count) - have),
+    conversions: [],
+    copies: [],
+    states: [],
+    questions: [],
+  };
+  return { need, element, entry: null };
+}

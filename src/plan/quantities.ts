@@ -1,0 +1,231 @@
+import { type Ratio, ratio } from '../base/ratio.js';
+import type { Book, BookElement } from '../book/types.js';
+import type { Breakdown, ElementEntry } from '../breakdown/types.js';
+import { fragileWords, quantityDefaults } from '../trade/quantity-defaults.js';
+import { findStateChanges } from '../trade/state-changes.js';
+import { type CopyPlan, labelCopies, planCopies } from './copies.js';
+import type { Need, Use } from './need-types.js';
+import { counted, countMeasure, countPieces, countTakes, describeSpare, spareOf, type TakeCount } from './per-take.js';
+import type { ShootingOrder } from './shooting-order.js';
+import { nameSlot } from './shooting-order.js';
+import { type Appearance, listUses } from './uses.js';
+
+/** All that the count of one thing rests on. */
+export interface NeedGround {
+  readonly breakdown: Breakdown;
+  readonly book: Book;
+  readonly order: ShootingOrder;
+}
+
+/** How many of one element are needed: at least, and with what experience adds, each with its reason in words. */
+export function countNeed(
+  entry: ElementEntry,
+  appearances: readonly Appearance[],
+  element: BookElement | null,
+  ground: NeedGround,
+): Need {
+  const takes = (scene: string) => countTakes(ground.book, element, ground.order.bookScenes.get(scene) ?? null);
+  const spare = spareOf(ground.book, element);
+  const uses = listUses(entry, appearances, element, ground.order, (scene) => {
+    const { times } = takes(scene);
+    return { atLeast: times, advised: countPieces(times, ratio(1), spare) };
+  });
+  const isUsedUp = element?.usedUp ?? (entry.category === 'food' || (element?.perTake ?? null) !== null);
+  const figures = isUsedUp
+    ? countUsedUp(uses, element, takes, spare)
+    : countKept(entry, uses, element, takes, spare, ground);
+  const decided = element?.source === 'cut' ? 0 : (element?.copies ?? null);
+  const have = element?.have ?? 0;
+  return {
+    id: entry.id,
+    name: entry.name,
+    category: entry.category,
+    uses,
+    usedUp: isUsedUp,
+    ...figures,
+    decided,
+    have,
+    toGet: Math.max(0, (decided ?? figures.recommended) - have),
+    states: [...new Set(uses.flatMap((use) => [use.stateIn, use.stateOut]).filter((state) => state !== null))],
+    questions: askAboutStates(uses, element),
+  };
+}
+
+/** A thing of the kit: the book says how many. */
+export function countKit(kit: BookElement): Need {
+  const needed = kit.need ?? 1;
+  return {
+    id: kit.id,
+    name: kit.name ?? kit.id.replace(/-/g, ' '),
+    category: null,
+    uses: [],
+    usedUp: kit.usedUp ?? false,
+    unit: 'piece',
+    minimum: needed,
+    minimumReason: kit.need === null ? 'the book does not say how many: one is assumed' : 'as the book says',
+    recommended: needed,
+    recommendedReason: 'as the book says',
+    decided: kit.copies,
+    have: kit.have,
+    toGet: Math.max(0, (kit.copies ?? needed) - kit.have),
+    conversions: [],
+    copies: [],
+    states: [],
+    questions: [],
+  };
+}
+
+type Figures = Pick<
+  Need,
+  'unit' | 'minimum' | 'minimumReason' | 'recommended' | 'recommendedReason' | 'conversions' | 'copies'
+>;
+
+function countUsedUp(
+  uses: readonly Use[],
+  element: BookElement | null,
+  takes: (scene: string) => TakeCount,
+  spare: Ratio,
+): Figures {
+  const eaten = uses.some((use) => !use.carried) ? uses.filter((use) => !use.carried) : uses.slice(0, 1);
+  const perTake = element?.perTake ?? null;
+  const unit = perTake?.unit ?? 'piece';
+  const units = perTake?.amount ?? ratio(1);
+  const times = eaten.reduce((sum, use) => sum + takes(use.scene).times * use.count, 0);
+  const words = eaten
+    .map((use) => `${nameSlot(use.slot)}: ${takes(use.scene).words}${use.count > 1 ? `, ${use.count} at a time` : ''}`)
+    .join('; ');
+  const each = perTake ? ` × ${perTake.text} a take` : '';
+  const nothing = { over: 0n, under: 1n };
+  if (unit === 'piece') {
+    const [minimum, recommended] = [countPieces(times, units, nothing), countPieces(times, units, spare)];
+    return {
+      unit,
+      minimum,
+      minimumReason: `used up in each take. ${words} = ${counted(times, 'time')}${each}`,
+      recommended,
+      recommendedReason: `${describeSpare(times, units, spare)}, rounded up once`,
+      conversions: [],
+      copies: [],
+    };
+  }
+  return {
+    unit,
+    minimum: countMeasure(times, units, nothing),
+    minimumReason: `used up in each take. ${words} = ${counted(times, 'time')}${each}`,
+    recommended: countMeasure(times, units),
+    recommendedReason: quantityDefaults.liquidLoss.words,
+    conversions: [],
+    copies: [],
+  };
+}
+
+function countKept(
+  entry: ElementEntry,
+  uses: readonly Use[],
+  element: BookElement | null,
+  takes: (scene: string) => TakeCount,
+  spare: Ratio,
+  ground: NeedGround,
+): Figures {
+  const convert = { name: entry.name, book: element, drier: ground.book.drier.value };
+  const label = labelCopies(entry.name, element);
+  const best = planCopies(uses, 'at best', convert, label);
+  const careful = planCopies(uses, 'careful', convert, label);
+  const extra = listSpares(entry, uses, element, ground);
+  const spares = extra.length > 0 ? Math.max(...extra.map((one) => one.count)) : 0;
+  return {
+    unit: 'piece',
+    minimum: best.count,
+    minimumReason: explainMinimum(uses, best, takes),
+    recommended: careful.count + spares,
+    recommendedReason: explainRecommended(uses, best, careful, extra, takes, spare),
+    conversions: careful.count === best.count ? best.conversions : careful.conversions,
+    copies: careful.copies,
+  };
+}
+
+interface Spare {
+  readonly count: number;
+  readonly reason: string;
+}
+
+/** Spares that experience adds to what is not used up. */
+function listSpares(
+  entry: ElementEntry,
+  uses: readonly Use[],
+  element: BookElement | null,
+  ground: NeedGround,
+): Spare[] {
+  const spare = quantityDefaults.fragileSpare.value;
+  const found: Spare[] = [];
+  const isHeld = entry.category === 'props' || entry.category === 'graphics';
+  const words = entry.name.toLowerCase().split(/[^\p{L}]+/u);
+  const changesEachTake = uses.some((use) => use.onCamera === 'copy each take');
+  if (element?.fragile === false || changesEachTake) return [];
+  if (element?.fragile === true) found.push({ count: spare, reason: 'it breaks easily' });
+  else if (isHeld && words.some((word) => fragileWords.includes(word)))
+    found.push({ count: spare, reason: 'such a thing breaks or spoils easily' });
+  if (isHeld && isCheap(element, ground.book)) found.push({ count: spare, reason: 'it is cheap' });
+  const handled = uses.filter((use) => use.by.length > 0).length;
+  if (isHeld && handled >= quantityDefaults.storyStopsFrom.value)
+    found.push({ count: spare, reason: `in hand in ${handled} scenes: the story stops without it` });
+  if (entry.category === 'costumes') {
+    const minors = new Set(
+      ground.breakdown.cast.filter((person) => person.minor).flatMap((person) => [person.id, person.name]),
+    );
+    if (uses.some((use) => use.by.some((name) => minors.has(name))))
+      found.push({ count: spare, reason: 'worn by a child, who spills and grows' });
+    const most = Math.max(0, ...uses.map((use) => use.count));
+    if (most >= 5) found.push({ count: Math.ceil(most / 5), reason: quantityDefaults.crowdSpare.words });
+  }
+  return found;
+}
+
+/** Cheap: at most one hundredth of the budget, when both are known and in one currency. */
+function isCheap(element: BookElement | null, book: Book): boolean {
+  const [price, budget] = [element?.price ?? null, book.money.budget];
+  return price !== null && budget !== null && price.currency === budget.currency && price.minor * 100 <= budget.minor;
+}
+
+function explainMinimum(uses: readonly Use[], plan: CopyPlan, takes: (scene: string) => TakeCount): string {
+  const changes = uses.flatMap((use) => {
+    if (use.onCamera === 'copy each take') {
+      return [
+        `${use.stateOut} on camera in ${nameSlot(use.slot)}: ${takes(use.scene).words} = ${use.atLeast}${use.count > 1 ? ` for ${use.count}` : ''}`,
+      ];
+    }
+    if (use.onCamera === 'a pair')
+      return [`${use.stateOut} on camera in ${nameSlot(use.slot)}: ${quantityDefaults.wornDoubles.words}`];
+    return use.count > 1 ? [`${use.count} at one time in ${nameSlot(use.slot)}`] : [];
+  });
+  const reasons = [...new Set([...changes, ...plan.blocks])];
+  if (reasons.length > 0) return reasons.slice(0, 4).join('; ');
+  return uses.length > 1 ? `one serves all ${uses.length} scenes` : 'one serves its scene';
+}
+
+function explainRecommended(
+  uses: readonly Use[],
+  best: CopyPlan,
+  careful: CopyPlan,
+  extra: readonly Spare[],
+  takes: (scene: string) => TakeCount,
+  spare: Ratio,
+): string {
+  const onCamera = uses
+    .filter((use) => use.onCamera === 'copy each take')
+    .map((use) => describeSpare(takes(use.scene).times * use.count, ratio(1), spare));
+  const blocks = careful.blocks.filter((block) => !best.blocks.includes(block));
+  const reasons = [...onCamera, ...blocks, ...extra.map((one) => `${counted(one.count, 'spare')}: ${one.reason}`)];
+  return reasons.length > 0 ? [...new Set(reasons)].join('; ') : 'as the strict minimum';
+}
+
+/** A change on camera of which it is not known whether it can be undone: 1 copy and 11 copies are both possible. */
+function askAboutStates(uses: readonly Use[], element: BookElement | null): string[] {
+  return uses.flatMap((use) => {
+    if (use.onCamera !== 'reset' || use.stateOut === null || findStateChanges(use.stateOut).length > 0) return [];
+    if (element?.states.some((one) => one.state === use.stateOut)) return [];
+    return [
+      `"${use.stateOut}" in ${nameSlot(use.slot)}: can it be put back after each take, or does each take use one up?`,
+    ];
+  });
+}

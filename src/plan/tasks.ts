@@ -1,0 +1,166 @@
+import { addDays, type CalendarDate } from '../base/calendar-date.js';
+import { matchEntries } from '../book/match-entries.js';
+import type { Book, HelperJob } from '../book/types.js';
+import type { Breakdown } from '../breakdown/types.js';
+import type { Overnight, PlanDay } from './day-types.js';
+import type { PlanLine } from './line-types.js';
+import { counted } from './per-take.js';
+import type { Task } from './plan-types.js';
+import { layPrep } from './prep-steps.js';
+
+/** Everything that someone must do on a day, in order of date; what has no date comes last. */
+export function listTasks(
+  breakdown: Breakdown,
+  book: Book,
+  lines: readonly PlanLine[],
+  days: readonly PlanDay[],
+  overnight: readonly Overnight[],
+  today: CalendarDate,
+): Task[] {
+  const tasks = [
+    ...lines.flatMap((line) => lineTasks(line, book)),
+    ...overnight.map((one, index) => convertTask(one, index, lines, book)),
+    ...days.map((day) => shootTask(day, book)),
+    ...askSizes(breakdown, book),
+  ];
+  return tasks
+    .map((task) => ({ ...task, late: !task.done && task.date !== null && (task.until ?? task.date) < today }))
+    .sort((a, b) => compareDates(a.date, b.date));
+}
+
+type Draft = Omit<Task, 'late'>;
+
+function lineTasks(line: PlanLine, book: Book): Draft[] {
+  const { element, need, dates } = line;
+  if (line.status === 'done without' || line.status === 'not needed') return [];
+  const who = line.who ?? helperFor(line.department, book);
+  const base = { who, element: line.id, until: null, done: false };
+  const has = element?.received !== null && element?.received !== undefined;
+  const what = need.toGet > 1 ? `${need.toGet} × ${line.name}` : line.name;
+  const tasks: Draft[] = [];
+  const add = (kind: Task['kind'], date: CalendarDate | null, words: string, rest: Partial<Draft> = {}) => {
+    tasks.push({ id: `${line.id}/${rest.id ?? kind}`, kind, date, what: words, ...base, ...omitId(rest) });
+  };
+  if (need.toGet > 0 && line.pooledWith === null) addGetting(line, what, has, add);
+  if (element?.fitting)
+    add('fit', element.fitting, `fit ${line.name}`, { done: element.fitting < (element.checked ?? '') });
+  addPrep(line, book, add);
+  if (element?.test) add('test', element.test, `camera test of ${line.name}`);
+  if (element?.rehearsal) add('rehearse', element.rehearsal, `rehearsal with ${line.name}`);
+  if (dates.packed !== null && need.uses.length > 0) add('pack', dates.packed, `pack ${line.name}`);
+  if (line.back !== null)
+    add('return', line.back, `${line.name}: back with ${line.owner ?? line.from ?? 'its owner'} today`, {
+      done: Boolean(element?.depositReturned),
+    });
+  return tasks;
+}
+
+type Add = (kind: Task['kind'], date: CalendarDate | null, words: string, rest?: Partial<Draft>) => void;
+
+function omitId({ id: _, ...rest }: Partial<Draft>): Partial<Draft> {
+  return rest;
+}
+
+function addGetting(line: PlanLine, what: string, has: boolean, add: Add): void {
+  const source = line.source.value;
+  const from = line.from ?? line.owner;
+  const at = from === null ? '' : ` (${from})`;
+  const ordered = line.ordered !== null || has;
+  if (source === null) add('ask', line.dates.recommended, `decide where ${what} comes from`, { done: has });
+  if (source === 'buy' || source === null)
+    add('order', line.dates.recommended, `order ${what}${at}`, { done: ordered });
+  if (source === 'hire') add('order', line.dates.recommended, `book the hire of ${what}${at}`, { done: ordered });
+  if (source === 'borrow') add('ask', line.dates.recommended, `ask to borrow ${what}${at}`, { done: ordered });
+  if (source === 'make') add('order', line.dates.recommended, `get the material for ${what}${at}`, { done: ordered });
+  if (source === 'hire' || source === 'borrow')
+    add('fetch', line.collect ?? line.dates.inHand, `fetch ${what}${at}, photograph its condition`, { done: has });
+  if (source === 'own') add('fetch', line.dates.inHand, `put ${what} aside`, { done: has });
+}
+
+function addPrep(line: PlanLine, book: Book, add: Add): void {
+  const start = line.dates.prepStarts;
+  const { steps } = layPrep(line.element?.prep ?? [], book.prepHoursADay.value);
+  for (const [index, step] of steps.entries()) {
+    const wait = step.waitDays > 0 ? `, then ${counted(step.waitDays, 'day')} to dry or settle` : '';
+    const hours = step.hours === null || step.hours === 0 ? '' : ` (${step.hours} h)`;
+    const done = line.element?.ready !== null;
+    add('work', start === null ? null : addDays(start, step.firstDay), `${line.name}: ${step.task}${hours}${wait}`, {
+      id: `work-${index + 1}`,
+      until: start === null ? null : addDays(start, step.lastDay),
+      ...(step.who ? { who: step.who } : {}),
+      done,
+    });
+  }
+}
+
+function convertTask(one: Overnight, index: number, lines: readonly PlanLine[], book: Book): Draft {
+  const line = lines.find((each) => each.id === one.element);
+  const who = line?.who ?? helperFor(line?.department ?? 'costume', book);
+  return {
+    id: `${one.element}/convert-${index + 1}`,
+    kind: 'convert',
+    date: one.conversion.after.date,
+    until: null,
+    what: one.words,
+    who,
+    element: one.element,
+    done: false,
+  };
+}
+
+function shootTask(day: PlanDay, book: Book): Draft {
+  const places = day.locations.map((id) => book.locations.find((one) => one.id === id)?.name ?? id);
+  const where = places.length > 0 ? ` at ${places.join(', then ')}` : '';
+  const scenes = day.scenes.map((slot) => slot.label).join(', ');
+  return {
+    id: `shoot/${day.number}`,
+    kind: 'shoot',
+    date: day.date,
+    until: null,
+    what: `shooting day ${day.number} of ${day.of}${where}: scenes ${scenes || 'none yet'}`,
+    who: null,
+    element: null,
+    done: day.shot,
+  };
+}
+
+/** Sizes are asked on the first day of preparation, of everyone who wears something and whose sizes the book lacks. */
+function askSizes(breakdown: Breakdown, book: Book): Draft[] {
+  const people = matchEntries(book.people, breakdown.cast).byThing;
+  return breakdown.cast
+    .filter((person) => person.changes.length > 0 && (people.get(person.id)?.privately.sizes.length ?? 0) === 0)
+    .map((person) => ({
+      id: `${person.id}/sizes`,
+      kind: 'ask',
+      date: book.prepStarts,
+      until: null,
+      what: `ask sizes and allergies of ${people.get(person.id)?.playedBy ?? `whoever plays ${person.name}`}`,
+      who: helperFor('costume', book),
+      element: null,
+      done: false,
+    }));
+}
+
+const jobs: Readonly<Record<string, readonly HelperJob[]>> = {
+  props: ['props'],
+  costume: ['costume'],
+  'make-up': ['make-up', 'costume'],
+  art: ['props'],
+  effects: ['props'],
+  transport: ['transport', 'production'],
+  animals: ['production'],
+  kit: ['props'],
+};
+
+/** The helper who looks after a department, or null: nobody is named. */
+export function helperFor(department: string, book: Book): string | null {
+  const wanted = jobs[department] ?? ['production'];
+  return wanted.flatMap((job) => book.helpers.filter((helper) => helper.does.includes(job)))[0]?.id ?? null;
+}
+
+function compareDates(a: CalendarDate | null, b: CalendarDate | null): number {
+  if (a === b) return 0;
+  if (a === null) return 1;
+  if (b === null) return -1;
+  return a < b ? -1 : 1;
+}
