@@ -4,10 +4,10 @@ import { listScenes, type SceneIndex } from '../words/scene-list-words.js';
 import { dayWords } from '../words/story-words.js';
 
 const columns = [
-  { head: 'Person', share: 2 },
-  { head: 'Seen in scenes', share: 2 },
+  { head: 'Person', share: 1.7 },
+  { head: 'Seen in scenes', share: 1.4 },
   { head: 'Only heard in', share: 1 },
-  { head: 'Costume changes', share: 2 },
+  { head: 'Costume changes', share: 2.6 },
 ];
 
 /** Index by person: where seen, where only heard, which changes; then the extras. */

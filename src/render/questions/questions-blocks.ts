@@ -37,9 +37,10 @@ function questionBlock(question: OpenQuestion): Block {
 }
 
 function typedText(question: OpenQuestion): Inline {
-  const ways = question.ways.map((way) =>
-    way.answer === 'Answer' ? `type ${way.typed}` : `${way.answer}: ${way.typed}`,
-  );
-  const advice = question.advice ?? '';
-  return `line ${question.line} · ${ways.join(' · ')}${advice}`;
+  const ways = question.ways.flatMap(({ answer, typed }, i) => [
+    i === 0 ? '' : '   ',
+    answer === 'Answer' ? 'type ' : `${answer.toLowerCase()}: `,
+    bold(typed),
+  ]);
+  return [`line ${question.line}   `, ...ways, question.advice ?? ''];
 }

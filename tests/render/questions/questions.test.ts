@@ -106,7 +106,7 @@ describe('questions.pdf', () => {
     const lines = await pdfLines((await render(breadVan)).files[1]?.content);
     expect(lines).toContain('? Does Nora light the lantern with matches?');
     expect(lines).toContain('yes no');
-    expect(lines).toContain('line 22 · Yes: > props: matches · No: > no: matches');
-    expect(lines).toContain('line 23 · type > answer: yard-dog; your answer');
+    expect(lines).toContain('line 22 yes: > props: matches no: > no: matches');
+    expect(lines).toContain('line 23 type > answer: yard-dog; your answer');
   });
 });
