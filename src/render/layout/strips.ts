@@ -15,19 +15,25 @@ export interface Strip {
   readonly breakBefore: boolean;
 }
 
-const bare: Strip = {
-  height: 0,
-  items: [],
-  keep: false,
-  white: false,
-  head: [],
-  bookmark: null,
-  breakBefore: false,
-};
+const noItems: readonly Item[] = [];
+const noHead: readonly Strip[] = [];
 
 /** A strip; what is not told is nothing. */
 export function strip(part: Partial<Strip>): Strip {
-  return { ...bare, ...part };
+  return {
+    height: part.height ?? 0,
+    items: part.items ?? noItems,
+    keep: part.keep ?? false,
+    white: part.white ?? false,
+    head: part.head ?? noHead,
+    bookmark: part.bookmark ?? null,
+    breakBefore: part.breakBefore ?? false,
+  };
+}
+
+/** The same strip, kept to the next one or not. */
+export function withKeep(one: Strip, keep: boolean): Strip {
+  return one.keep === keep ? one : strip({ ...one, keep });
 }
 
 /** White of a height in points; it keeps to what follows unless told otherwise. */
@@ -43,7 +49,7 @@ export function lineStrips(lines: readonly SetLine[], height: number): Strip[] {
 
 /** The same strips with every one but the last kept to the next, and the last as told. */
 export function keepTogether(strips: readonly Strip[], last = false): Strip[] {
-  return strips.map((one, i) => ({ ...one, keep: i < strips.length - 1 ? true : last || one.keep }));
+  return strips.map((one, i) => withKeep(one, i < strips.length - 1 || last || one.keep));
 }
 
 /** Adds items to a strip. */

@@ -39,21 +39,20 @@ export function createTypesetter(
   substitute: (codePoint: number) => string = showCodePoint,
 ): Typesetter {
   const missing = new Set<number>();
-  const advance = cacheAdvances(metrics);
-  const measure = (text: string, face: FontFace, size: number): number => {
-    let sum = 0;
-    for (let i = 0; i < text.length; i++) {
-      const code = text.codePointAt(i) as number;
-      if (code > 0xffff) i++;
-      const width = advance(face, code);
-      if (width > 0) sum += width;
+  const advances = new Map<FontFace, AdvanceTable>();
+  const tableOf = (face: FontFace): AdvanceTable => {
+    let table = advances.get(face);
+    if (!table) {
+      table = createAdvanceTable(metrics, face);
+      advances.set(face, table);
     }
-    return (sum * size) / 1000;
+    return table;
   };
+  const measure = (text: string, face: FontFace, size: number) => (tableOf(face).sum(text) * size) / 1000;
   const runs = (text: string, face: FontFace): readonly GlyphRun[] => {
     const clean = cleanText(text);
-    if (isCovered(clean, face, advance)) return clean === '' ? [] : [{ face, text: clean }];
-    return splitByCoverage(clean, [face, fallback], advance, (code) => {
+    if (tableOf(face).covers(clean)) return clean === '' ? [] : [{ face, text: clean }];
+    return splitByCoverage(clean, [face, fallback], tableOf, (code) => {
       missing.add(code);
       return substitute(code);
     });
@@ -61,23 +60,44 @@ export function createTypesetter(
   return { measure, runs, missing };
 }
 
-type Advance = (face: FontFace, codePoint: number) => number;
+/** The advance widths of one face, asked once for each character. */
+interface AdvanceTable {
+  advance(codePoint: number): number;
+  /** The sum of a text's widths, in thousandths; characters that the face lacks count nothing. */
+  sum(text: string): number;
+  /** True when the face has every character; line ends need none. */
+  covers(text: string): boolean;
+}
 
-function cacheAdvances(metrics: Metrics): Advance {
-  const faces = new Map<FontFace, Float64Array>();
-  return (face, code) => {
+function createAdvanceTable(metrics: Metrics, face: FontFace): AdvanceTable {
+  const cache = new Float64Array(cacheSize).fill(Number.NaN);
+  const advance = (code: number): number => {
     if (code >= cacheSize) return metrics.advance(face, code);
-    let cache = faces.get(face);
-    if (!cache) {
-      cache = new Float64Array(cacheSize).fill(Number.NaN);
-      faces.set(face, cache);
-    }
     const known = cache[code] as number;
     if (!Number.isNaN(known)) return known;
     const asked = metrics.advance(face, code);
     cache[code] = asked;
     return asked;
   };
+  const sum = (text: string): number => {
+    let total = 0;
+    for (let i = 0; i < text.length; i++) {
+      const code = text.codePointAt(i) as number;
+      if (code > 0xffff) i++;
+      const width = advance(code);
+      if (width > 0) total += width;
+    }
+    return total;
+  };
+  const covers = (text: string): boolean => {
+    for (let i = 0; i < text.length; i++) {
+      const code = text.codePointAt(i) as number;
+      if (code > 0xffff) i++;
+      if (code !== 10 && advance(code) < 0) return false;
+    }
+    return true;
+  };
+  return { advance, sum, covers };
 }
 
 const plain = /^[\x20-\x7e\n]*$/;
@@ -93,17 +113,10 @@ function cleanText(text: string): string {
     .replace(/\p{Cc}/gu, (control) => (control === '\n' ? control : ''));
 }
 
-function isCovered(text: string, face: FontFace, advance: Advance): boolean {
-  for (const character of text) {
-    if (character !== '\n' && advance(face, character.codePointAt(0) as number) < 0) return false;
-  }
-  return true;
-}
-
 function splitByCoverage(
   text: string,
   chain: readonly FontFace[],
-  advance: Advance,
+  tableOf: (face: FontFace) => AdvanceTable,
   substitute: (codePoint: number) => string,
 ): readonly GlyphRun[] {
   const runs: { face: FontFace; text: string }[] = [];
@@ -114,7 +127,7 @@ function splitByCoverage(
   };
   for (const character of text) {
     const code = character.codePointAt(0) as number;
-    const face = character === '\n' ? chain[0] : chain.find((one) => advance(one, code) >= 0);
+    const face = character === '\n' ? chain[0] : chain.find((one) => tableOf(one).advance(code) >= 0);
     if (face) add(face, character);
     else add(chain[0] as FontFace, substitute(code));
   }

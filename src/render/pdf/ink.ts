@@ -22,7 +22,8 @@ interface EmbeddedFace {
 
 interface Pen {
   readonly face: EmbeddedFace;
-  readonly codes: Map<string, string>;
+  /** The glyph of each character as the file writes it, by code point. */
+  readonly codes: Map<number, string>;
 }
 
 /** Makes the ink of one document. `open` gives the font of a face; each is embedded once, cut down to what is used. */
@@ -37,7 +38,7 @@ export function createInk(document: PDFKit.PDFDocument, open: (face: FontFace) =
     const known = pens.get(face);
     if (known) return known;
     document.font(plainLayout(open(face)) as unknown as PDFKit.Mixins.PDFFontSource);
-    const pen = { face: (document as unknown as { _font: EmbeddedFace })._font, codes: new Map<string, string>() };
+    const pen = { face: (document as unknown as { _font: EmbeddedFace })._font, codes: new Map<number, string>() };
     pens.set(face, pen);
     return pen;
   };
@@ -81,15 +82,18 @@ export function createInk(document: PDFKit.PDFDocument, open: (face: FontFace) =
 
 function encode(text: string, pen: Pen): string {
   let hex = '';
-  for (const character of text) {
-    let code = pen.codes.get(character);
-    if (code === undefined) {
-      code = pen.face.encode(character)[0].join('');
-      pen.codes.set(character, code);
-    }
-    hex += code;
+  for (let i = 0; i < text.length; i++) {
+    const codePoint = text.codePointAt(i) as number;
+    if (codePoint > 0xffff) i++;
+    hex += pen.codes.get(codePoint) ?? learnCode(codePoint, pen);
   }
   return hex;
+}
+
+function learnCode(codePoint: number, pen: Pen): string {
+  const code = pen.face.encode(String.fromCodePoint(codePoint))[0].join('');
+  pen.codes.set(codePoint, code);
+  return code;
 }
 
 function trianglePath(item: TriangleItem, height: number): string {
