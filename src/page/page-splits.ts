@@ -72,6 +72,10 @@ function cutAfter(unit: Unit, rows: readonly (Row | null)[], at: number, row: Ro
 
 /** A parenthetical alone is no speech to go on with. */
 function hasSpokenOrSeen(unit: Unit, rest: Position): boolean {
-  const left = (unit[rest.block] as TypesetBlock).paragraphs.slice(rest.paragraph);
-  return left.some(({ kind, tokens }) => kind !== 'parenthetical' && tokens.starts.length > 0);
+  const { paragraphs } = unit[rest.block] as TypesetBlock;
+  for (let at = rest.paragraph; at < paragraphs.length; at++) {
+    const paragraph = paragraphs[at];
+    if (paragraph && paragraph.kind !== 'parenthetical' && paragraph.tokens.starts.length > 0) return true;
+  }
+  return false;
 }

@@ -85,9 +85,13 @@ function tokenText({ tokens, text }: Paragraph, token: number): string {
   return text.slice(tokens.starts[token], tokens.ends[token]);
 }
 
+/** How far back to look for the start of a word, in tokens: more than any word that is cut short has. */
+const longestWord = 24;
+
 /** A word may be several tokens: its pieces touch. */
 function wordEndingAt({ tokens, text }: Paragraph, token: number): string {
+  const least = Math.max(0, token - longestWord);
   let first = token;
-  while (first > 0 && tokens.gaps[first] === 0) first -= 1;
+  while (first > least && tokens.gaps[first] === 0) first -= 1;
   return text.slice(tokens.starts[first], tokens.ends[token]);
 }

@@ -24,6 +24,9 @@ export interface WrappedLine {
 /** White space at which a line may end: no-break spaces are left out. */
 const words = /[^ \t\n\r\f\v\u1680\u2000-\u2006\u2008-\u200a\u2028\u2029\u205f\u3000]+/g;
 const ideograph = /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}]/u;
+/** What never starts a line, and what never ends one, in Chinese and Japanese. */
+const closes = /^[\p{Pe}\p{Pf}\u3001\u3002\uff0c\uff0e\uff01\uff1f\uff1a\uff1b\u30fb\u30fc\u2026.,!?:;"']/u;
+const opens = /^[\p{Ps}\p{Pi}]/u;
 
 class TokenBuilder implements Tokens {
   readonly starts: number[] = [];
@@ -94,15 +97,20 @@ function pushPieces(tokens: TokenBuilder, word: string, start: number, gap: numb
   for (const grapheme of splitGraphemes(word)) {
     const wide = measureText(grapheme);
     const breakable = ideograph.test(grapheme);
-    if (cells > 0 && (cells + wide > width || breakable || free)) {
+    const mayBreak = free && !closes.test(grapheme);
+    if (cells > 0 && (cells + wide > width || mayBreak)) {
       tokens.push(from, to, cells, before);
       [from, cells, before] = [to, 0, 0];
     }
     to += grapheme.length;
     cells += wide;
-    free = breakable;
+    free = breakable || (!opens.test(grapheme) && isBeforeIdeograph(word, to - start));
   }
   tokens.push(from, to, cells, before);
+}
+
+function isBeforeIdeograph(word: string, at: number): boolean {
+  return ideograph.test(String.fromCodePoint(word.codePointAt(at) ?? 0));
 }
 
 /** Fills lines of `width` cells from token `from` on; stops after `most` lines. */

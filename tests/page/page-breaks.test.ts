@@ -131,6 +131,15 @@ describe('page breaks', () => {
     expect(text(pages[1])).toEqual([lineOf('c'), 'CUT TO:']);
   });
 
+  it('P57: takes FADE IN along with the scene that it opens', () => {
+    const pages = lay(
+      scene('INT. STORE - DAY', [...fillTo(49).blocks, transition('FADE IN:')]),
+      scene('EXT. PIER - NIGHT', [action('Rain falls.')]),
+    );
+    expect(lastRow(pages[0])).toBe(49);
+    expect(text(pages[1])).toEqual(['FADE IN:', 'EXT. PIER - NIGHT', 'Rain falls.']);
+  });
+
   // P58: no hyphenation (Student-A2; IndieFictions).
   it('P58: never adds a hyphen', () => {
     const words = 'unquestionably extraordinarily understandable misunderstandings everywhere';

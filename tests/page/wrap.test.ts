@@ -31,6 +31,11 @@ describe('wrapping', () => {
     expect(wrap('灯台の中で', 6)).toEqual(['灯台の', '中で']);
     expect(tokenize('灯台の中で', 6).cut).toBeNull();
   });
+  it('starts no line with a closing sign and ends none with an opening one', () => {
+    expect(wrap('灯台の中。外', 8)).toEqual(['灯台の', '中。外']);
+    expect(wrap('灯台「中」外', 6)).toEqual(['灯台', '「中」', '外']);
+    expect(wrap('abc灯台', 4)).toEqual(['abc', '灯台']);
+  });
   it('counts combining marks not at all and never cuts them off', () => {
     const accented = 'e\u0301'.repeat(6);
     expect(measureText(accented)).toBe(6);
