@@ -6,10 +6,11 @@ import type { CostumePlot, Dressed } from './costume-plot.js';
 import { categoryOfIdentity, type Identity } from './element-register.js';
 import type { StateInput } from './follow-states.js';
 import type { Ground, SceneGround } from './ground.js';
-import { mergeSightings, type Thing } from './merge-sightings.js';
+import { dropImpliedTwins, mergeSightings, type Thing } from './merge-sightings.js';
 import type { PeopleInScenes } from './people-in-scenes.js';
 import type { ScenePlace } from './places.js';
 import { isRefused, type Refusals } from './refusals.js';
+import { indexOfWords } from './same-thing.js';
 import { carryGarments } from './scene-elements.js';
 import type { Sightings } from './sight-things.js';
 import type { Reckoned } from './story-days.js';
@@ -49,7 +50,7 @@ export function carryThings(input: CarryInput): CarriedThings {
   const standing = dressingOf(input, dressed);
   const furnished = dressed.map((things, index) => [...things, ...(standing[index] ?? [])]);
   const inHand = handOf(input, furnished);
-  const scenes = furnished.map((things, index) => [...things, ...(inHand[index] ?? [])]);
+  const scenes = furnished.map((things, index) => dropImpliedTwins([...things, ...(inHand[index] ?? [])]));
   const stateInputs = scenes.map((things, index) => stateInput(input, things, index));
   return { scenes, stateInputs, identities: identitiesOf(scenes, costumes) };
 }
@@ -111,7 +112,7 @@ function stateInput({ ground, present, reckoned }: CarryInput, things: readonly 
     ),
   );
   const seenFrom = (thing: Thing): number | null => {
-    const own = thing.sightings.find(({ seen }) => seen)?.at.start.offset ?? null;
+    const own = thing.sightings.find(({ seen }) => seen)?.at.start.offset ?? firstNamed(scene, thing);
     const holder =
       thing.by !== null && (thing.worn || thing.carried) ? (firstSeen.get(foldName(thing.by)) ?? null) : null;
     const place = categoryOf(categoryOfIdentity(thing.identity)).group === 'the place' ? firstAction(scene) : null;
@@ -119,6 +120,17 @@ function stateInput({ ground, present, reckoned }: CarryInput, things: readonly 
     return offsets.length > 0 ? Math.min(...offsets) : null;
   };
   return { ground: scene, day: (reckoned[index] as Reckoned).day, things, seenFrom };
+}
+
+/** Where the action first writes out one of a thing's names, for scripts and names that the finder does not read. */
+function firstNamed({ actions }: SceneGround, { identity }: Thing): number | null {
+  for (const { text, place } of actions) {
+    for (const name of identity.names) {
+      const at = indexOfWords(text, name);
+      if (at >= 0) return place(at, at + name.length).start.offset;
+    }
+  }
+  return null;
 }
 
 function firstAction({ scene }: SceneGround): number | null {

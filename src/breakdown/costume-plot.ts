@@ -3,6 +3,7 @@ import { Closets, type Outfit, type Piece } from './closet.js';
 import { type CostumeEvent, gatherCostumeEvents } from './costume-events.js';
 import type { ElementRegister } from './element-register.js';
 import { type Ground, notesOf, type SceneGround } from './ground.js';
+import { keepsClothes } from './nights.js';
 import type { Presence } from './presence.js';
 import { SceneDress } from './scene-dress.js';
 import type { Sighting } from './sighting.js';
@@ -52,10 +53,11 @@ export function plotCostumes(
   ground: Ground,
   inputs: readonly CostumeInput[],
   register: ElementRegister,
-  kept: (scene: SceneGround, person: string) => boolean,
+  answers: ReadonlyMap<string, string>,
 ): CostumePlot {
   const closets = new Closets(register);
   const messages: Diagnostic[] = [];
+  const kept = keepsClothes(answers);
   const doubts: CostumeDoubt[] = [];
   // A `wears` note before the first scene is what the person has on every day, until a scene says otherwise.
   const usual = new Map(notesOf(ground.script.notes, 'costume').map((note) => [note.person, note] as const));

@@ -1,11 +1,12 @@
 import { slug } from '../base/slug.js';
+import { categoryOf } from '../trade/categories.js';
 import { categoryOfIdentity, type Identity } from './element-register.js';
 import { obtain } from './grouping.js';
 import { freeId } from './people-index.js';
 
 /**
- * Gives every thing its id: the slug of its name. Where two would clash, a thing that is marked or defined keeps the plain slug and the
- * others all take their wearer or category: none inherits the plain id of another when the script changes, so that a price or a decision
+ * Gives every thing its id: the slug of its name. Where two would clash, the one that is marked or defined keeps the plain slug, else the
+ * only one that is something to get (a bell, and the sound of a bell); the others all take their wearer or category. None inherits the plain id of another when the script changes, so that a price or a decision
  * may lose its thing, with a message, but never move to the wrong one.
  */
 export function nameElements(identities: readonly Identity[]): ReadonlyMap<Identity, string> {
@@ -16,13 +17,21 @@ export function nameElements(identities: readonly Identity[]): ReadonlyMap<Ident
   for (const [base, group] of groups) if (group.length === 1) ids.set(group[0] as Identity, freeId(base, taken));
   for (const [base, group] of groups) {
     if (group.length === 1) continue;
-    const plain = group.filter(isDeclared);
+    const plain = plainOf(group);
     for (const identity of group) {
-      const wanted = plain.length === 1 && plain[0] === identity ? base : `${base}-${tellApart(identity)}`;
+      const wanted = plain === identity ? base : `${base}-${tellApart(identity)}`;
       ids.set(identity, freeId(wanted, taken));
     }
   }
   return ids;
+}
+
+/** The one that keeps the plain slug: the only declared one, else the only one that is something to get. */
+function plainOf(group: readonly Identity[]): Identity | null {
+  const declared = group.filter(isDeclared);
+  if (declared.length > 0) return declared.length === 1 ? (declared[0] as Identity) : null;
+  const bought = group.filter((identity) => categoryOf(categoryOfIdentity(identity)).bought);
+  return bought.length === 1 ? (bought[0] as Identity) : null;
 }
 
 function isDeclared({ definition, known, owner }: Identity): boolean {

@@ -2,6 +2,7 @@ import { compareRanges } from '../base/text-range.js';
 import type { Strength } from '../find/types.js';
 import { categoryOfIdentity, type Identity, strongerOf } from './element-register.js';
 import { obtain } from './grouping.js';
+import { sameThing } from './same-thing.js';
 import type { Sighting } from './sighting.js';
 import type { Known, Mention } from './types.js';
 
@@ -26,7 +27,26 @@ export function mergeSightings(sightings: readonly Sighting[], isSeen: (person: 
     obtain(groups, sighting.identity, () => []).push(sighting);
   }
   const entries = [...groups].filter(([identity]) => !isPeople(identity));
-  return entries.map(([identity, group]) => mergeOne(identity, group, isSeen));
+  const things = entries.map(([identity, group]) => mergeOne(identity, withoutHints(group), isSeen));
+  return things.sort((a, b) => startOf(a) - startOf(b));
+}
+
+function startOf({ sightings }: Thing): number {
+  return sightings[0]?.at.start.offset ?? 0;
+}
+
+/** Words that only imply a thing are none of its mentions where the scene names it. */
+function withoutHints(group: readonly Sighting[]): readonly Sighting[] {
+  const named = group.filter(({ known }) => known !== 'implied');
+  return named.length > 0 ? named : group;
+}
+
+/** Leaves out what is implied where something present can be that very thing. */
+export function dropImpliedTwins(things: readonly Thing[]): Thing[] {
+  const present = things.filter(({ known }) => known !== 'implied');
+  return things.filter(
+    ({ known, identity }) => known !== 'implied' || !present.some((one) => sameThing(one.identity.name, identity.name)),
+  );
 }
 
 function isPeople(identity: Identity): boolean {

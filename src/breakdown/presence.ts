@@ -57,7 +57,16 @@ function* gatherEvidence(
       if (sense === 'absent') continue;
       const words = action.text.slice(match.start, match.end);
       const voice = sense === 'heard' ? ('off-screen' as const) : null;
-      yield [match.person, { kind: sense, known: 'marked', voice, words, at: action.place(match.start, match.end) }];
+      yield [
+        match.person,
+        {
+          kind: sense,
+          known: match.person.listed ? 'marked' : 'found',
+          voice,
+          words,
+          at: action.place(match.start, match.end),
+        },
+      ];
     }
   }
   for (const note of notesOf(scene.notes, 'items')) {

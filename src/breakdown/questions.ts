@@ -105,12 +105,7 @@ function* askStory({
   for (const doubt of states) yield askState(doubt, id);
   for (const { id: extra, name, count, line: at } of extras) {
     if (count === null && isPlural(name)) {
-      yield story(
-        `count-${extra}-${id}`,
-        `How many ${name}?`,
-        at,
-        `Type "> extras: 6 ${name}" with the number you want.`,
-      );
+      yield story(`count-${extra}-${id}`, askCount(name), at, `Type "> extras: 6 ${name}" with the number you want.`);
     }
   }
   if (place) {
@@ -142,8 +137,14 @@ function askState({ identity, state, line, words, since }: StateDoubt, scene: st
   return { id, text, line, settle, kind: 'story', element: identity.name };
 }
 
+function askCount(name: string): string {
+  return collective.test(name) ? `How many people is the ${name}?` : `How many ${name}?`;
+}
+
+const collective = /(?:crowd|family|audience|band|team|group)$/i;
+
 function isPlural(name: string): boolean {
-  return /(?:s|men|women|people|children|crowd|family|audience|band|team|group)$/i.test(name);
+  return collective.test(name) || /(?:s|men|women|people|children)$/i.test(name);
 }
 
 function* askElements({ ground, elements, unclear }: SceneDoubts): Generator<Question> {

@@ -69,3 +69,14 @@ export function isStruckBy(element: string, refused: string): boolean {
 export function isAbsence(name: string): boolean {
   return /^(?:without|no)\s+\S/i.test(name);
 }
+
+/** Where a name stands in a text as whole words, case aside; -1 when it does not. */
+export function indexOfWords(text: string, name: string): number {
+  const lower = text.toLowerCase();
+  const wanted = name.toLowerCase();
+  for (let at = lower.indexOf(wanted); at >= 0; at = lower.indexOf(wanted, at + 1)) {
+    const around = `${lower[at - 1] ?? ' '}${lower[at + wanted.length] ?? ' '}`;
+    if (!/[\p{L}\p{N}]/u.test(around)) return at;
+  }
+  return -1;
+}

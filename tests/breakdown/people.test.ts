@@ -1,0 +1,153 @@
+import { describe, expect, it } from 'vitest';
+import { breakDown } from '../support/break-down.js';
+
+/** `NAME presence voice`, with a star for who speaks. */
+function peopleOf(text: string, scene = 0): string[] {
+  const { scenes } = breakDown(text);
+  return (scenes[scene]?.cast ?? []).map(
+    ({ name, presence, voice, speaks }) => `${name} ${presence}${voice ? ` ${voice}` : ''}${speaks ? '*' : ''}`,
+  );
+}
+
+const cast = (names: string) => `---\ncast: { ${names} }\n---\n\n## 1. INT. KITCHEN - DAY\n\n`;
+
+describe('people who are seen', () => {
+  it('are those who speak on screen and those whom the action names', () => {
+    expect(peopleOf(`${cast('NORA: {}, JOSEF: {}')}Josef fills the kettle.\n\nNORA\nIs there sugar?\n`)).toEqual([
+      'JOSEF seen',
+      'NORA seen*',
+    ]);
+  });
+
+  it.each([
+    ["Nora's coat hangs on the hook.", []],
+    ['Nora’s hand comes in with a cup.', ['NORA seen']],
+    ["Nora's left hand rests on the table.", ['NORA seen']],
+    ["Nora's voice comes up the stairs.", ['NORA heard off-screen']],
+    ["Nora's already at the door.", ['NORA seen']],
+    ["Nora's waiting.", ['NORA seen']],
+    ['A photograph of Nora stands on the shelf.', []],
+    ['A letter from Nora lies on the mat.', []],
+    ['He looks for Nora.', []],
+    ['He dials Nora.', []],
+    ['The room without Nora is only a room.', []],
+    ['He hands the cup to Nora.', ['NORA seen']],
+    ['He waves at Nora through the window.', ['NORA seen']],
+    ['On the crate somebody has painted "Nora".', []],
+    ['NORA, 40, sleeps.', ['NORA seen']],
+    ['Norah waves.', []],
+    ['Norafels is a town.', []],
+  ])('%s', (action, expected) => {
+    expect(peopleOf(`${cast('NORA: {}')}${action}\n`)).toEqual(expected);
+  });
+
+  it('can be silent by a note or by a mark', () => {
+    expect(peopleOf(`${cast('NORA: {}, JOSEF: {}')}The clock ticks. [Josef] sleeps.\n\n> cast: Nora\n`)).toEqual([
+      'JOSEF seen',
+      'NORA seen',
+    ]);
+    const { scenes } = breakDown(`${cast('NORA: {}')}> cast: Nora, Old Woman\n\nThe clock ticks.\n`);
+    expect(scenes[0]?.cast.map(({ name, known }) => `${name} ${known}`)).toEqual(['NORA noted', 'Old Woman noted']);
+    expect(scenes[0]?.elements).toEqual([]);
+  });
+
+  it('go by every name of theirs, the longest first', () => {
+    const text = `${cast('NORA: { aliases: [THE ADMIRAL] }, YOUNG NORA: {}')}The Admiral salutes. Young Nora laughs.\n`;
+    expect(peopleOf(text)).toEqual(['NORA seen', 'YOUNG NORA seen']);
+  });
+
+  it('are met by a short form that can mean nobody else', () => {
+    expect(
+      peopleOf(`${cast('"MRS. HALE": {}, "OLD MAN": {}')}Hale sits. An old radio. Old papers everywhere.\n`),
+    ).toEqual(['MRS. HALE seen']);
+    expect(peopleOf(`${cast('"TOM HALE": {}, "ANN HALE": {}')}Hale sits down.\n`)).toEqual([]);
+  });
+
+  it('are met in small letters as parts, never as proper names', () => {
+    expect(peopleOf(`${cast('DRIVER: {}, ROSE: {}')}The driver smokes. Beside him Rose picks the rose.\n`)).toEqual([
+      'DRIVER seen',
+      'ROSE seen',
+    ]);
+    expect(
+      peopleOf(`${cast('DRIVER: {}, ROSE: {}')}A driver is wanted, says the sign. She picks a rose by Rose Lane.\n`),
+    ).not.toContain('DRIVER seen');
+  });
+
+  it('are not those spoken of', () => {
+    expect(peopleOf(`${cast('NORA: {}, JOSEF: {}')}JOSEF\nNora will come.\n`)).toEqual(['JOSEF seen*']);
+  });
+});
+
+describe('people who are heard only', () => {
+  it.each([
+    ['NORA (V.O.)', 'NORA heard voice-over*'],
+    ['NORA (O.S.)', 'NORA heard off-screen*'],
+    ['NORA (ON PHONE)', 'NORA heard phone*'],
+  ])('%s', (cue, expected) => {
+    expect(peopleOf(`${cast('NORA: {}')}The clock ticks.\n\n${cue}\nI never liked it.\n`)).toEqual([expected]);
+  });
+
+  it('are seen when the action shows them doing something', () => {
+    expect(peopleOf(`${cast('NORA: {}')}Nora scrubs the floor.\n\nNORA (V.O.)\nI never liked it.\n`)).toEqual([
+      'NORA seen*',
+    ]);
+    expect(peopleOf(`${cast('NORA: {}')}NORA (O.S.)\nComing!\n\nNora comes in.\n`)).toEqual(['NORA seen*']);
+  });
+
+  it('are not seen because somebody listens to them', () => {
+    const text = `${cast('NORA: {}, JOSEF: {}')}Josef listens to Nora on the phone.\n\nNORA (ON PHONE)\nI am late.\n`;
+    expect(peopleOf(text)).toEqual(['JOSEF seen', 'NORA heard phone*']);
+  });
+});
+
+describe('the index of people', () => {
+  it('tells ages, minors and the scenes where each is seen and heard', () => {
+    const { breakdown } = breakDown(
+      `${cast('PIP: { age: 9 }, NORA: { age: "about 40" }')}Pip waits.\n\nNORA (V.O.)\nHe waited.\n\n## 2. EXT. YARD - DAY\n\nNora waits.\n`,
+    );
+    expect(breakdown.cast.map(({ id, age, minor, seen, heard }) => ({ id, age, minor, seen, heard }))).toEqual([
+      { id: 'pip', age: '9', minor: true, seen: ['int-kitchen-day'], heard: [] },
+      { id: 'nora', age: 'about 40', minor: false, seen: ['ext-yard-day'], heard: ['int-kitchen-day'] },
+    ]);
+  });
+
+  it('prints background people with the extras, and says so when they speak', () => {
+    const { scenes, codes, breakdown } = breakDown(
+      `${cast('PORTER: { background: true }')}The PORTER nods.\n\nPORTER\nSir.\n`,
+    );
+    expect(scenes[0]?.cast).toEqual([]);
+    expect(scenes[0]?.extras).toMatchObject([{ name: 'PORTER', count: 1 }]);
+    expect(codes).toContain('background-speaks');
+    expect(breakdown.cast).toMatchObject([{ name: 'PORTER', background: true, seen: ['int-kitchen-day'] }]);
+  });
+
+  it('takes in people whom only the finder met', () => {
+    const { scenes } = breakDown(`${cast('NORA: {}')}A BUTCHER waves his knife at Nora.\n`, {
+      people: [{ name: 'butcher', kind: 'cast', words: 'BUTCHER' }],
+    });
+    expect(scenes[0]?.cast.map(({ name, known }) => `${name} ${known}`)).toEqual(['butcher found', 'NORA marked']);
+  });
+});
+
+describe('extras', () => {
+  it('come from notes, marks and the finder, one entry a group, with a count when one is said', () => {
+    const { scenes } = breakDown(
+      `${cast('NORA: {}')}> extras: 6 dock workers\n\n[Three nurses](extras) run past the workers. Two policemen watch. A crowd.\n`,
+      {
+        people: [
+          { name: 'workers', kind: 'extras', words: 'workers#2' },
+          { name: 'policemen', kind: 'extras', count: 2, words: 'Two policemen' },
+          { name: 'crowd', kind: 'extras', words: 'A crowd' },
+        ],
+      },
+    );
+    expect(scenes[0]?.extras.map(({ name, count, known }) => `${count} ${name} ${known}`)).toEqual([
+      '6 dock workers noted',
+      '3 nurses marked',
+      '2 policemen found',
+      'null crowd found',
+    ]);
+    expect(scenes[0]?.elements).toEqual([]);
+    expect(scenes[0]?.questions.map(({ id }) => id)).toEqual(['count-crowd-int-kitchen-day']);
+  });
+});
