@@ -44,7 +44,8 @@ function stateLines(seen: readonly Seen[], index: SceneIndex): string[] {
   let last = '';
   return seen.flatMap(({ scene, garment }) => {
     const words = lookWords(garment);
-    const same = garment.stateOut === null && garment.action === null && (words === last || words === '');
+    const changes = garment.stateOut !== null && garment.stateOut !== garment.stateIn;
+    const same = !changes && garment.action === null && (words === last || words === '');
     last = garment.stateOut ?? garment.stateIn ?? last;
     return same ? [] : [`sc ${labelOf(scene, index)}: ${words}`];
   });

@@ -30,12 +30,18 @@ function questionLines(question: OpenQuestion): string[] {
     `- **${escapeText(question.text)}**`,
     `  Line ${question.line}${quoted}`,
     ...question.ways.map((way) => wayLine(way, question)),
-    ...(question.ways.length > 0 || question.advice === null ? [] : [`  - ${escapeText(question.advice)}`]),
+    ...(question.ways.length > 0 || question.advice === null ? [] : [`  - ${codeInside(question.advice)}`]),
   ];
 }
 
 function wayLine({ answer, typed }: Way, { advice }: OpenQuestion): string {
   return `  - ${answer}: ${codeSpan(typed)}${advice === null ? '' : escapeText(advice)}`;
+}
+
+/** Advice with what is to be typed in it as code: a note in straight quotes, a mark in brackets. */
+function codeInside(advice: string): string {
+  const parts = advice.split(/"(> [^"]+)"|(\[[^\]]+\](?:\[[^\]]+\]|\([^)]+\))?)/);
+  return parts.map((part = '', i) => (i % 3 === 0 ? escapeText(part) : part && codeSpan(part))).join('');
 }
 
 /** Text that Markdown would read as signs keeps them as typed. */

@@ -21,7 +21,7 @@ export function readFirstBlocks(breakdown: Breakdown, index: SceneIndex, pack: R
     { kind: 'heading', level: 1, text: `${pack.title}: ${breakdown.title}`, bookmark: pack.title },
     {
       kind: 'paragraph',
-      text: [bold('Read this first. '), `This paper is for ${draftWords(breakdown)}. `, olderPaper],
+      text: [bold('Read this first. '), `This paper is for ${draftWords(breakdown)}. `, ageWords(breakdown)],
     },
     { kind: 'section', label: 'For', blocks: [{ kind: 'entries', entries: blanks }] },
     { kind: 'section', label: 'How to use it', blocks: [{ kind: 'entries', entries: pack.howTo }] },
@@ -31,7 +31,11 @@ export function readFirstBlocks(breakdown: Breakdown, index: SceneIndex, pack: R
   ];
 }
 
-const olderPaper = 'Paper with another draft or date on it is old: ask before you use it.';
+function ageWords({ draft, date }: Breakdown): string {
+  return draft === null && date === null
+    ? 'It names no draft and no date: ask whether it is the newest.'
+    : 'Paper with another draft or date on it may be old: ask before you use it.';
+}
 
 const blanks: Inline[] = [
   ['Your name ', blank(120), '   Ask, or phone ', blank(120)],

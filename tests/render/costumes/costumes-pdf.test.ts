@@ -4,6 +4,7 @@ import { breadVan } from '../../support/bread-van.js';
 import {
   makeBreakdown,
   makeCast,
+  makeChange,
   makeElement,
   makeGarment,
   makePerson,
@@ -81,5 +82,30 @@ describe('costumes.pdf', () => {
     expect(text).toContain('Bo, change 1 → 2 in the scene: as before; jumper (put on in the scene).');
     expect(text).toContain('Not on anybody: wet suit, dripping');
     expect(text).toContain('Make-up: blood to the elbows, Bo');
+  });
+
+  it('says a state once while it lasts', async () => {
+    const shirt = (part = {}) => makeGarment({ name: 'shirt', ...part });
+    const states = [
+      { stateOut: 'torn' },
+      { stateIn: 'torn', stateOut: 'torn' },
+      { stateIn: 'torn', stateOut: 'mended' },
+    ];
+    const scenes = states.map((state, i) =>
+      makeScene({
+        order: i + 1,
+        place: 'Yard',
+        cast: [makeCast({ name: 'Bo' })],
+        wears: [{ person: 'Bo', change: 1, changeOut: 1, garments: [shirt(state)] }],
+      }),
+    );
+    const ids = scenes.map((scene) => scene.id);
+    const change = makeChange({ number: 1, scenes: ids, garments: [{ ...shirt(), states: [] }] });
+    const text = await linesOf(
+      makeBreakdown({ scenes, cast: [makePerson({ name: 'Bo', seen: ids, changes: [change] })] }),
+    );
+    const at = text.findIndex((line) => line.startsWith('Body shirt'));
+    expect(text.slice(at, at + 2)).toEqual(['Body shirt sc 1: → torn', 'sc 3: torn → mended']);
+    expect(text).toContain('Bo, change 1: as before; shirt (torn).');
   });
 });

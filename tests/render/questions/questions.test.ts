@@ -90,6 +90,13 @@ describe('questions.md', () => {
     expect(text).toContain('  - Add a place to the heading.');
   });
 
+  it('sets what is to be typed inside advice as code', async () => {
+    const settle = 'Mark it with its name: [key][van key]. No: "> no: key".';
+    const question = makeQuestion({ id: 'q', text: 'Which?', settle });
+    const text = await markdownOf(oneScene({ order: 1, place: 'Yard', questions: [question] }));
+    expect(text).toContain('  - Mark it with its name: `[key][van key]`. No: `> no: key`.');
+  });
+
   it('keeps signs of Markdown as typed', async () => {
     const question = makeQuestion({ id: 'q', text: 'Is *it* [x] <b>?', settle: '> no: a `b` c' });
     const text = await markdownOf(oneScene({ order: 1, place: 'Yard', questions: [question] }));
