@@ -3,7 +3,8 @@ import type { Breakdown } from '../../breakdown/types.js';
 import { categories } from '../../trade/categories.js';
 import type { Block } from '../layout/blocks.js';
 import { blank, bold, danger, type Inline, tick } from '../layout/inline.js';
-import { labelOf, type SheetContext } from './sheet-context.js';
+import { indexScenes, listScenes } from '../words/scene-list-words.js';
+import type { SheetContext } from './sheet-context.js';
 import { countWords, pageWords, rangeWords } from './sheet-words.js';
 
 /** The first page: what this is, how long it is in both measures, what is in it, what is open, how to read it. */
@@ -79,12 +80,12 @@ function dangerEntries(context: SheetContext): Inline[] {
   for (const scene of context.breakdown.scenes) {
     for (const hazard of scene.hazards) {
       const scenes = rows.get(hazard.title) ?? [];
-      if (!scenes.includes(labelOf(scene, context))) scenes.push(labelOf(scene, context));
+      scenes.push(scene.id);
       rows.set(hazard.title, scenes);
     }
   }
   if (rows.size === 0) return [['Nothing raised. That does not mean there is none. Checked by ', blank(120)]];
-  return [...rows].map(([title, scenes]) => [danger, ' ', bold(title), `: ${sceneList(scenes)}`]);
+  return [...rows].map(([title, scenes]) => [danger, ' ', bold(title), `: ${sceneWords(scenes, context)}`]);
 }
 
 function openEntries(context: SheetContext): Inline[] {
@@ -94,7 +95,13 @@ function openEntries(context: SheetContext): Inline[] {
   const entries: Inline[] = [
     count === 0
       ? 'No question.'
-      : [bold(countWords(count, 'question')), `: ${sceneList(asked.map((scene) => labelOf(scene, context)))}`],
+      : [
+          bold(countWords(count, 'question')),
+          `: ${sceneWords(
+            asked.map((scene) => scene.id),
+            context,
+          )}`,
+        ],
   ];
   if (breakdown.scenes.every((scene) => scene.number === null))
     entries.push(
@@ -104,8 +111,10 @@ function openEntries(context: SheetContext): Inline[] {
   return entries;
 }
 
-function sceneList(labels: readonly string[]): string {
-  return `${labels.length === 1 ? 'scene' : 'scenes'} ${labels.join(', ')}`;
+/** `scene 4`, `scenes 1, 3–5`. */
+function sceneWords(ids: readonly string[], context: SheetContext): string {
+  const list = listScenes(ids, indexScenes(context.breakdown.scenes));
+  return `${new Set(ids).size === 1 ? 'scene' : 'scenes'} ${list}`;
 }
 
 function readingEntries(): Inline[] {

@@ -33,8 +33,9 @@ function castRow(person: SceneCast, scene: BreakdownScene, context: SheetContext
   const name: Inline[] = [[bold(person.name), space(knownWords(person, context.labels))]];
   if (person.minor) name.push([bold('MINOR'), person.age ? `, age ${person.age}` : '']);
   const how: Inline[] = [presenceWords(person)];
-  if (person.minor && person.presence === 'seen') how.push(['hours ', blank(48)]);
-  return { cells: [{ stack: name }, { stack: how }, { stack: costumeLines(person, wears, context) }] };
+  if (person.minor) how.push(['hours ', blank(48)]);
+  if (person.presence === 'heard') return { cells: [{ stack: name }, presenceWords(person)] };
+  return { cells: [{ stack: name }, { stack: how }, { stack: costumeLines(wears, context) }] };
 }
 
 function space(words: string): string {
@@ -57,8 +58,7 @@ function wearsOf(person: SceneCast, scene: BreakdownScene): Wears | undefined {
   return scene.wears.find((wears) => wears.person === person.name || wears.person === person.id);
 }
 
-function costumeLines(person: SceneCast, wears: Wears | undefined, context: SheetContext): Inline[] {
-  if (person.presence === 'heard') return [''];
+function costumeLines(wears: Wears | undefined, context: SheetContext): Inline[] {
   if (!wears) return [['costume ', blank(90)]];
   const change = changeWords(wears);
   const garments = wears.garments.map((garment) => garmentWords(garment, context));
@@ -86,7 +86,7 @@ function extraRow(extra: SceneExtra, context: SheetContext): TableRow {
     bold(extra.count === null ? extra.name : `${extra.count} ${extra.name}`),
     space(knownWords(extra, context.labels)),
   ];
-  return { cells: [name, 'background', extra.count === null ? ['how many? ', blank(60)] : ''] };
+  return { cells: [name, 'background', ...(extra.count === null ? [['how many? ', blank(60)] as Inline] : [])] };
 }
 
 function runIn(scene: BreakdownScene, context: SheetContext): Inline {

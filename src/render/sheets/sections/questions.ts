@@ -22,6 +22,11 @@ export const writeQuestions: Section = (scene, _context, fold) => {
 
 function questionWords(question: Question): Inline {
   const ticks: Inline = question.kind === 'element' ? ['  yes ', tick, '  no ', tick] : [];
-  const settle = question.settle === '' ? '' : italic(`  ${question.settle}`);
+  const settle = question.settle === '' ? '' : italic(`  ${holdQuotes(question.settle)}`);
   return ['? ', question.text, ...ticks, settle];
+}
+
+/** What is to be typed stays on one line, so that no one types the line end. */
+function holdQuotes(text: string): string {
+  return text.replace(/"[^"]{1,40}"/g, (quoted) => quoted.replaceAll(' ', '\u00a0'));
 }
