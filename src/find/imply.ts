@@ -1,6 +1,6 @@
 import { slug } from '../base/slug.js';
 import type { Script } from '../script/types.js';
-import type { Implication, ImpliedElement } from '../trade/implications/implication.js';
+import type { Implication, ImpliedElement, ImpliedQuestion } from '../trade/implications/implication.js';
 import { implications } from '../trade/implications/implications.js';
 import { indexCues } from './implied/cue-index.js';
 import { type Evidence, readEvidence, readSettings } from './implied/evidence.js';
@@ -106,8 +106,7 @@ function listQuestions(evidence: readonly Raised[], script: Script, present: Pre
         : '';
       const id = slug(`${question.id}${subject}`);
       const key = `${raised.scene} ${id}`;
-      if (listed.has(key) || saysItself(raised, question.unless, present) || isAnswered(script, raised.scene, id))
-        continue;
+      if (listed.has(key) || saysItself(raised, question, present) || isAnswered(script, raised.scene, id)) continue;
       const { scene, words, at } = raised;
       listed.set(key, { scene, id, text: fill(question.text, raised), words, at });
     }
@@ -116,9 +115,11 @@ function listQuestions(evidence: readonly Raised[], script: Script, present: Pre
 }
 
 /** True when the same sentence, or a thing of the scene, answers the question. */
-function saysItself({ sentence, head, scene }: Raised, unless: string, present: Present): boolean {
-  const { words } = openWordList(unless);
-  for (const word of words) if (word !== head && present[scene]?.has(word)) return true;
+function saysItself({ sentence, head, scene }: Raised, question: ImpliedQuestion, present: Present): boolean {
+  for (const word of openWordList(question.unlessPresent).words) {
+    if (word !== head && present[scene]?.has(word)) return true;
+  }
+  const { words } = openWordList(question.unless);
   return (sentence?.tokens ?? []).some(({ lemma, lower }) => lower !== head && (words.has(lemma) || words.has(lower)));
 }
 

@@ -32,6 +32,9 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
       notSubject: 'eye cheek lung throat face skin sun',
     }),
     verb('light relight', { object: 'FLAME' }),
+    state('burning flaming blazing smouldering smoldering', {
+      notObject: 'question desire cheek cheeks eyes eye shame ambition need sensation issue sun heat face row',
+    }),
     ...lightingUp,
     ...smoking,
     phrase(
@@ -41,12 +44,12 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
   ],
   H6: [
     noun('smoke fog mist haze', {
+      notPrev: 'breath red',
       notNext: 'alarm detector screen signal of',
-      notNear: 'alarm perfume mirror memory sleep drink eyes',
-      notPrev: 'red',
+      notNear: 'alarm perfume mirror memory sleep drink eyes breath window',
     }),
     noun('dust', {
-      near: 'cloud clouds storm billow billows swirls swirl fills raise raises falls explode explosion plaster flour throws thick choking',
+      near: 'cloud clouds storm billow billows swirls swirl raise raises explode explosion plaster flour throws choking cough coughs',
       notNear: 'dustbin cover',
     }),
     noun('sandstorm smog steam', {
@@ -62,7 +65,7 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
       {
         heading: true,
         notNear: 'painting postcard photograph photo map poster blood',
-        notNext: 'table view hall cue room bird street road front',
+        notNext: 'of table view hall cue room bird street road front',
         notPrev: 'car motor gene',
       },
     ),

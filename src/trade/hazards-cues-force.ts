@@ -6,7 +6,6 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
   H1: [
     noun('WEAPON musket blunderbuss luger derringer holster ammunition cartridge squib silencer', {
       modifier: true,
-      notNear: 'glue staple nail radar ink printer grease',
       notPrev: 'glue staple nail radar water ink big',
       notNext: 'metal dog fire',
     }),
@@ -32,6 +31,7 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
       notPrev: 'grappling coat cup curtain picture',
     }),
     noun('saw', { near: 'cut cuts blade wood hand teeth log logs bench' }),
+    verb('sharpen', { subject: 'PERSON', notNear: 'pencil pencils crayon senses focus' }),
     verb('stab slash', { subject: 'PERSON NONE', notObject: 'finger button air key price prices budget' }),
     verb('slice chop carve fillet', { subject: 'PERSON', notNear: 'air' }),
     phrase('slit ~ throat|knife to ~ throat|at knifepoint|cut ~ throat'),
@@ -67,7 +67,7 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
       near: 'from off over into onto across through out down',
       notNear: 'conclusion queue skin sound noise bed joy rope fridge pocket bag page',
     }),
-    verb('chase', { subject: 'PERSON', notObject: 'ball story money dream' }),
+    verb('chase', { subject: 'PERSON', object: 'PERSON ANIMALS VEHICLE thief' }),
     verb('faint', { subject: 'PERSON' }),
     verb('throw hurl fling', {
       subject: 'PERSON',
@@ -75,13 +75,16 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
       notNear: 'look glance ball keys kiss towel apple arms coat jacket smile',
     }),
     phrase(
-      'come to blows|fight break out|thrown against|thrown from|thrown to|knock PERSON down|knock PERSON over|knocked to|knocked down|struggle with PERSON|hang from|dangle from|slip on|lose ~ footing|drag PERSON',
+      'come to blows|fight break out|thrown against|thrown from|thrown to|knock PERSON down|knock PERSON over|knocked to|knocked down|struggle with PERSON|slip on|lose ~ footing|drag PERSON',
     ),
-    noun('fistfight brawl scuffle stunt', {}),
+    phrase('hang from|dangle from|swing ~ bat|swing ~ club|swing ~ axe|swing ~ hammer|swing ~ crowbar|swing ~ poker', {
+      subject: 'PERSON',
+    }),
+    noun('stunt'),
     phrase('tie PERSON to|tied to a|tied to the|bind ~ wrists|bind ~ hands|plastic bag over|noose around', {
       notNear: 'boat dog horse apron post rope',
     }),
-    category('stunts'),
+    category('stunts', 'flip slip toss clatter chase'),
   ],
   H4: [
     verb('explode detonate blow', {

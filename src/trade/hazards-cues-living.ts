@@ -4,18 +4,18 @@ import { blood, closeness } from './implications/shared-cues.js';
 /** What raises the hazards of living beings, vehicles, night and the body. */
 export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
   H8: [
-    category('animals', '', 'UNREAL FARAWAY'),
+    category('animals', '', 'UNREAL', 'FARAWAY'),
     noun('ANIMALS snake spider rat wasp hornet bee bees scorpion python cobra', {
-      notNear: 'UNREAL FARAWAY hot pepper balloon story',
-      notNext: 'tag mat lead food bed gate',
-      notPrev: 'toy stuffed hot',
+      notNear: 'FARAWAY raining',
+      notNext: 'tag mat lead food bed gate of',
+      notPrev: 'UNREAL hot guinea',
     }),
     verb('saddle', { subject: 'PERSON' }),
     phrase('on horseback|let the dog|drop the dog'),
   ],
   H9: [
     verb('drive', {
-      notObject: 'nail stake point bargain screw wedge golf',
+      notObject: 'nail stake point bargain screw wedge golf fist knife blade sword',
       notNear: 'mad crazy nail golf wild',
       notSubject: 'rain wind snow',
     }),
@@ -28,7 +28,7 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
     verb('ride', { subject: 'PERSON', object: 'motorbike motorcycle scooter moped bicycle bike quad' }),
     verb('cycle', { subject: 'PERSON', notNear: 'channels photos' }),
     verb('skid swerve speed accelerate reverse overtake', {
-      subject: 'VEHICLE motorcycle bicycle bike PERSON',
+      subject: 'VEHICLE motorcycle bicycle bike',
       notNear: 'decision sentence lens camera',
     }),
     noun('tractor forklift digger excavator motorcycle motorbike bicycle quad-bike go-kart lorry motorhome', {
@@ -42,7 +42,7 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
     noun('motorway highway', { heading: true, notNext: 'code' }),
     category(
       'vehicles',
-      'BOAT TRAINS pram wheelchair stroller buggy pushchair trolley sled sledge wheelbarrow aeroplane airplane plane helicopter aircraft glider balloon lifeboat spaceship',
+      'BOAT TRAINS pram wheelchair stroller buggy pushchair trolley sled sledge wheelbarrow handcart cart barrow saloon shuttle spaceship spacecraft rocket drone speedboat aeroplane airplane plane helicopter aircraft glider balloon lifeboat spaceship',
     ),
   ],
   H10: [
@@ -92,7 +92,7 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
     noun('boy girl', {
       notNear: 'photo photograph portrait poster delivery',
       notNext: 'friend band scout',
-      notPrev: 'delivery golden poster old bad good call weather',
+      notPrev: 'golden poster old bad good call weather make-up makeup cover show',
     }),
     noun('playground classroom nursery kindergarten schoolyard', {
       heading: true,
@@ -101,13 +101,11 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
     noun('school', { heading: 'only', notNear: 'night art driving law medical', notNext: 'reunion' }),
   ],
   H19: [
-    noun('syringe needle hypodermic', {
-      notNear: 'knit knitting thread sew sewing haystack pine record wool gauge compass stylus',
-      notNext: 'of',
-    }),
+    noun('syringe hypodermic'),
+    noun('needle', { near: 'arm vein syringe skin doctor nurse drip tattoo blood sterile hospital inject' }),
     verb('inject', { subject: 'PERSON NONE' }),
     noun('acid poison bleach petrol chemical chemicals arsenic cyanide solvent ammonia', {
-      notNear: 'rain test tongue ivy jazz station pump',
+      notNear: 'rain test tongue ivy jazz station pump run runs ran',
       notNext: 'ivy rain station',
     }),
     ...blood,

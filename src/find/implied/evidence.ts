@@ -6,7 +6,7 @@ import type { Find } from '../types.js';
 import type { CueIndex } from './cue-index.js';
 import { type CueMatch, matchCues } from './match.js';
 import { headOf } from './present.js';
-import { openWordList } from './word-list.js';
+import { holds, openWordList } from './word-list.js';
 
 /** Why something is raised: the words, their place, and what the words mean. */
 export interface Evidence<Owner> {
@@ -16,6 +16,7 @@ export interface Evidence<Owner> {
   readonly at: Range;
   /** The word that raised it, lower case. */
   readonly head: string;
+  readonly token: Token | null;
   readonly subject: Token | null;
   readonly object: Token | null;
   readonly kind: Sentence['kind'] | 'element';
@@ -58,6 +59,7 @@ function asEvidence<Owner>({
     words: sentence.text.slice(start, end),
     at: sentence.place(start, end),
     head: cue.on === 'phrase' ? sentence.text.slice(start, end).toLowerCase() : token.lower,
+    token,
     subject,
     object,
     kind: sentence.kind,
@@ -105,7 +107,7 @@ export function readSettings<Owner extends HasCues>(
       const place = placeOfCue(cue, scene, elements, sentences);
       return place === null
         ? []
-        : [{ ...place, owner, scene: scene.index, subject: null, object: null, sentence: null }];
+        : [{ ...place, owner, scene: scene.index, token: null, subject: null, object: null, sentence: null }];
     }),
   );
 }
@@ -149,19 +151,25 @@ function elementOfCategory(
       one.scene === scene.index &&
       one.category === cue.category &&
       !except.has(headOf(one.name)) &&
-      !isNear(one, cue.notNear, sentences),
+      !isGuarded(one, cue, sentences),
   );
   return find ? { words: find.words, at: find.at, head: headOf(find.name), kind: 'element' } : null;
 }
 
-/** True when the sentence of a find holds one of the words. */
-function isNear({ scene, at }: Find, list: string, sentences: readonly Sentence[]): boolean {
-  const { words } = openWordList(list);
-  if (words.size === 0) return false;
-  const around = sentences.find((one) => {
+/** True when the words around a find keep it out. */
+function isGuarded(
+  { scene, at }: Find,
+  { notPrev, notNear }: Extract<Cue, { on: 'category' }>,
+  sentences: readonly Sentence[],
+): boolean {
+  const sentence = sentences.find((one) => {
     if (one.scene !== scene) return false;
     const { start, end } = one.place(0, one.text.length);
     return start.offset <= at.start.offset && at.start.offset < end.offset;
   });
-  return around?.tokens.some(({ lemma, lower }) => words.has(lemma) || words.has(lower)) ?? false;
+  if (!sentence) return false;
+  const { tokens, place } = sentence;
+  const first = tokens.findIndex(({ start, end }) => place(start, end).end.offset > at.start.offset);
+  const inList = (list: string) => (token: Token) => holds(openWordList(list), token);
+  return tokens.slice(Math.max(0, first - 3), first).some(inList(notPrev)) || tokens.some(inList(notNear));
 }

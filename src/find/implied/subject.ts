@@ -6,11 +6,12 @@ import type { Evidence } from './evidence.js';
  * paragraph has named one person only so far. Null when that is not plain.
  */
 export function nameSubject<Owner>(
-  { subject, object, sentence }: Evidence<Owner>,
+  { token, subject, object, sentence }: Evidence<Owner>,
   sentences: readonly Sentence[],
   sufferer: boolean,
 ): string | null {
   if (!sentence) return null;
+  if (token?.person) return token.person;
   const first = sufferer && object && (object.person !== null || object.tag === 'pronoun') ? object : subject;
   if (first?.person) return first.person;
   if (sentence.speaker !== null) return sentence.speaker;

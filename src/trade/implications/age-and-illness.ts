@@ -85,7 +85,11 @@ export const ageAndIllness: readonly Implication[] = [
   implies(
     66,
     'injection',
-    [verb('inject', { subject: 'PERSON' }), noun('syringe hypodermic drip catheter', { notNear: 'tap gutter' })],
+    [
+      verb('inject', { subject: 'PERSON' }),
+      noun('syringe hypodermic catheter'),
+      noun('drip', { near: 'arm hospital stand bag iv vein bed' }),
+    ],
     {
       elements: [certain('syringe without a needle', 'props', 'syringe hypodermic drip', true)],
       tasks: [caution('No needle on set; fake the angle. Nothing goes into a body.', 'certain')],

@@ -15,7 +15,7 @@ function dressOf(id: string, trade: string, garment: string, unless: string, str
       }),
     ],
     {
-      elements: [strength(garment, 'costumes', `${uniform} ${unless}`, true)],
+      elements: [strength(garment, 'costumes', `${uniform} ${unless}`, false)],
     },
   );
 }
@@ -61,7 +61,7 @@ export const costume: readonly Implication[] = [
     },
   ),
   implies(60, 'officer-dress', [phrase('police officer|police officers')], {
-    elements: [certain('police uniform', 'costumes', `${uniform} detective`, true)],
+    elements: [certain('police uniform', 'costumes', `${uniform} detective`, false)],
   }),
   implies(
     61,
@@ -69,7 +69,7 @@ export const costume: readonly Implication[] = [
     [
       verb('remove shed don', { subject: 'PERSON', object: 'GARMENT' }),
       phrase(
-        'take off ~ GARMENT|takes ~ off ~ GARMENT|put on ~ GARMENT|puts on ~ GARMENT|pulls on ~ GARMENT|pull on ~ GARMENT|slip off ~ GARMENT|slips off ~ GARMENT|shrug off ~ GARMENT|hands PERSON ~ GARMENT|drapes ~ GARMENT|kicks off ~ GARMENT|throws ~ GARMENT over|takes ~ GARMENT off|hang up ~ GARMENT|hangs ~ GARMENT',
+        'take off ~ GARMENT|takes ~ off ~ GARMENT|put on ~ GARMENT|puts on ~ GARMENT|pulls on ~ GARMENT|pull on ~ GARMENT|slip off ~ GARMENT|slips off ~ GARMENT|shrug off ~ GARMENT|hands PERSON ~ GARMENT|drapes ~ GARMENT|kicks off ~ GARMENT|throws ~ GARMENT over|takes ~ GARMENT off|hang up ~ GARMENT|hang his GARMENT|hang her GARMENT|hang the GARMENT',
         { subject: 'PERSON' },
       ),
     ],

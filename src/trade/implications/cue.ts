@@ -59,6 +59,8 @@ export interface CategoryCue {
   readonly category: CategoryName;
   /** Names whose head is one of these do not count. */
   readonly except: string;
+  /** Nor do those with one of these words among the three before them. */
+  readonly notPrev: string;
   /** Nor do those in a sentence with one of these words. */
   readonly notNear: string;
 }
@@ -96,6 +98,6 @@ export function voice(kind: VoiceCue['voice']): VoiceCue {
 }
 
 /** Anything of this category. */
-export function category(name: CategoryName, except = '', notNear = ''): CategoryCue {
-  return { on: 'category', category: name, except, notNear };
+export function category(name: CategoryName, except = '', notPrev = '', notNear = ''): CategoryCue {
+  return { on: 'category', category: name, except, notPrev, notNear };
 }

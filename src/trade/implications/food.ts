@@ -2,7 +2,7 @@ import { noun, phrase, state, verb } from './cue.js';
 import { caution, certain, type Implication, implies, likely, question, task } from './implication.js';
 
 const notEaten =
-  'lip nail nails tongue cheek fist words word pen pencil gum mile road distance heart thumb knuckle finger hook';
+  'PERSON tobacco matchstick straw toothpick cud matter lip nail nails tongue cheek fist words word pen pencil gum mile road distance heart thumb knuckle finger hook';
 
 /** Rows 27, 28 and 67: eating, drinking, alcohol; with cooking. */
 export const food: readonly Implication[] = [
@@ -29,7 +29,7 @@ export const food: readonly Implication[] = [
   ),
   implies(27, 'eating-what', [verb('eat', { subject: 'PERSON', object: 'NONE', notNear: 'FOODS restaurant' })], {
     elements: [],
-    questions: [question('what-food', 'What do they eat here?', 'FOODS')],
+    questions: [question('what-food', 'What do they eat here?', 'FOODS', 'FOODS')],
   }),
   implies(
     27,
@@ -69,14 +69,14 @@ export const food: readonly Implication[] = [
   ),
   implies(28, 'drinking-what', [verb('drink', { subject: 'PERSON', object: 'NONE it', notNext: 'in from to' })], {
     elements: [],
-    questions: [question('what-drink', 'What is drunk here?', 'LIQUID VESSEL')],
+    questions: [question('what-drink', 'What is drunk here?', 'LIQUID', 'LIQUID')],
   }),
   implies(
     67,
     'alcohol',
     [
       noun('ALCOHOL', { notNear: 'vinegar port-hole harbour ship', notNext: 'cellar crate crates gums' }),
-      state('drunk tipsy drunken', { object: 'PERSON', notNear: 'power' }),
+      state('drunk tipsy drunken', { object: 'PERSON', notNear: 'power', notNext: 'on with' }),
       phrase('orders a round|at the bar|props up the bar', { notNear: 'snack steel metal', notNext: 'of' }),
     ],
     {
@@ -90,7 +90,7 @@ export const food: readonly Implication[] = [
     97,
     'cooking',
     [
-      verb('cook fry boil simmer roast stir whisk', {
+      verb('cook fry simmer roast stir whisk', {
         subject: 'PERSON',
         notObject: 'feeling blood trouble heart ash ashes tea coffee',
         notNear: 'sleep bed chair uneasily awake slightly',
@@ -140,7 +140,7 @@ export const food: readonly Implication[] = [
       }),
     ],
     {
-      questions: [question('what-meal', 'What stands on the table for the {head}?', 'FOODS')],
+      questions: [question('what-meal', 'What stands on the table for the {head}?', 'FOODS', 'FOODS')],
     },
   ),
 ];

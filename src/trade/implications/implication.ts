@@ -30,6 +30,8 @@ export interface ImpliedQuestion {
   readonly text: string;
   /** Words in the same sentence that answer it already. */
   readonly unless: string;
+  /** Things in the scene that answer it already. */
+  readonly unlessPresent: string;
 }
 
 /** A row, or a part of a row, of the table of implications. */
@@ -86,6 +88,6 @@ export function caution(text: string, strength: ImpliedStrength = 'likely'): Imp
 }
 
 /** A question for the writer. */
-export function question(id: string, text: string, unless = ''): ImpliedQuestion {
-  return { id, text, unless };
+export function question(id: string, text: string, unless = '', unlessPresent = ''): ImpliedQuestion {
+  return { id, text, unless, unlessPresent };
 }

@@ -45,7 +45,8 @@ export const inTheHand: readonly Implication[] = [
     37,
     'paying',
     [
-      verb('pay tip bribe', {
+      verb('tip', { subject: 'PERSON', object: 'waiter driver porter waitress him her them barman bellboy' }),
+      verb('pay bribe', {
         subject: 'PERSON',
         notObject:
           'attention respect mind heed visit tribute price compliment hat cap head bucket bin glass cup lorry wheelbarrow chair table water balance',
@@ -61,7 +62,7 @@ export const inTheHand: readonly Implication[] = [
         certain(
           'money',
           'props',
-          'cash note coin card wallet purse money change bill banknote coins notes phone cheque pound dollar fiver tenner token fare',
+          'cash note coin card wallet purse money change bill banknote coins notes cheque pound dollar fiver tenner token fare',
           true,
         ),
       ],
@@ -88,23 +89,17 @@ export const inTheHand: readonly Implication[] = [
         object:
           'NONE it door gate box chest drawer car cupboard padlock cabinet safe case trunk shed cell boot handcuffs shop shutter bike desk',
         notObject: 'phone screen mystery',
+        notNear: 'code keypad combination bolt latch bolts fingerprint',
       }),
       verb('lock', {
         subject: 'PERSON',
         object: 'it door gate box chest drawer car cupboard cabinet safe case trunk shed cell shop shutter bike',
         notObject: 'eye eyes arm arms gaze horns',
-        notNear: 'eyes gaze',
+        notNear: 'eyes gaze code bolt latch bolts',
       }),
     ],
     {
-      elements: [
-        likely(
-          'key',
-          'props',
-          'key keys keycard code keypad fob combination bolt latch phone keyring padlock bolts',
-          true,
-        ),
-      ],
+      elements: [likely('key', 'props', 'key keys keycard fob keyring', true)],
       tasks: [task('A lock that works with this key, a spare, and one person who keeps both.')],
     },
   ),
@@ -115,7 +110,7 @@ export const inTheHand: readonly Implication[] = [
       verb('pack unpack', {
         subject: 'PERSON',
         notNext: 'up in it',
-        notObject: 'punch punches heat lunch meat gun pistol',
+        notObject: 'handcart cart van car boat punch punches heat lunch meat gun pistol',
       }),
       phrase('packs a bag|packs his bag|packs her bag|packs a suitcase|throws clothes into|stuffs clothes into'),
     ],

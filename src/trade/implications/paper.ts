@@ -1,8 +1,7 @@
 import { noun, phrase, verb } from './cue.js';
 import { certain, type Implication, implies, likely, question, task } from './implication.js';
 
-const pens =
-  'pen pencil marker chalk quill crayon biro felt-tip ballpoint lipstick stick brush typewriter laptop keyboard phone stylus tablet finger charcoal computer spray nib paintbrush';
+const pens = 'pen pencil marker chalk quill crayon biro felt-tip ballpoint stylus charcoal paintbrush typewriter';
 
 /** Rows 30 to 33 and 36: what is torn, written, read, opened, photographed. */
 export const paper: readonly Implication[] = [
@@ -32,7 +31,8 @@ export const paper: readonly Implication[] = [
       verb('write scribble scrawl jot', {
         subject: 'PERSON',
         notNext: 'off',
-        notNear: 'screen keyboard email text types song play',
+        notNear:
+          'screen keyboard email text types song play phone laptop computer stick finger lipstick spray sand steam',
       }),
       verb('sign', {
         subject: 'PERSON',
@@ -105,7 +105,7 @@ export const paper: readonly Implication[] = [
       }),
     ],
     {
-      questions: [question('what-is-read', 'What is being read?', 'READABLE screen phone')],
+      questions: [question('what-is-read', 'What is being read?', 'READABLE screen phone', 'READABLE')],
     },
   ),
   implies(

@@ -101,12 +101,12 @@ export const screensAndSound: readonly Implication[] = [
       ],
     },
   ),
-  implies(35, 'typing', [verb('type', { subject: 'PERSON', notNear: 'blood' })], {
+  implies(35, 'typing', [verb('type', { subject: 'PERSON', notNear: 'blood phone code pin' })], {
     elements: [
       certain(
         'keyboard, laptop or typewriter',
         'props',
-        'keyboard laptop typewriter computer phone terminal tablet pc till register machine keypad code',
+        'keyboard laptop typewriter computer terminal tablet pc till register machine keypad code',
         true,
       ),
     ],

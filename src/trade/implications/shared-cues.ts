@@ -59,7 +59,7 @@ export const shots: readonly Cue[] = [
     notNear: 'email question questions kiln pots engine boiler employee job',
   }),
   phrase('shot ring out|a shot ring|pull the trigger|squeeze the trigger|open fire'),
-  noun('gunshot gunfire'),
+  noun('gunshot gunfire', { notPrev: 'distant', notNear: 'distance' }),
 ];
 
 /** Closeness that needs consent. */
@@ -87,7 +87,7 @@ export const closeness: readonly Cue[] = [
 export const fights: readonly Cue[] = [
   verb('punch headbutt strangle throttle tackle pummel wrestle grapple brawl', {
     notObject:
-      'number code ticket time card air button clock keypad hole numbers pillow cushion ground wall bag machine',
+      'wheel door steering it controls number code ticket time card air button clock keypad hole numbers pillow cushion ground wall bag machine',
     notNear: 'ticket hole jar lid keypad suitcase',
   }),
   verb('fight', {

@@ -46,6 +46,9 @@ export const smokeAndFlame: readonly Implication[] = [
         object: 'PAPER letter photo photograph book house car barn shed evidence file candle',
       }),
       noun('bonfire campfire blaze inferno brazier'),
+      state('burning flaming blazing', {
+        object: 'car house barn orchard building wreck torch can bin paper letter van wood boat field forest room',
+      }),
       noun('flame flames', { notNear: 'old eternal moth candle lamp lantern lighter match wick' }),
       noun('fire', {
         notPrev: 'under open ceasefire friendly rapid cease',

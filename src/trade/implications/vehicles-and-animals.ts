@@ -9,7 +9,7 @@ export const vehiclesAndAnimals: readonly Implication[] = [
     [
       verb('drive', {
         subject: 'PERSON',
-        notObject: 'nail stake point bargain PERSON cattle herd sheep screw wedge bull golf',
+        notObject: 'fist knife blade nail stake point bargain PERSON cattle herd sheep screw wedge bull golf',
         notNear: 'mad crazy nail stake golf wild cattle tractor herd home-point',
         notNext: 'at',
       }),
@@ -138,7 +138,7 @@ export const vehiclesAndAnimals: readonly Implication[] = [
   implies(
     44,
     'animal',
-    [category('animals', 'VERMIN fish goldfish bird insect seagull gull pigeon', 'UNREAL FARAWAY')],
+    [category('animals', 'VERMIN fish goldfish bird insect seagull gull pigeon', 'UNREAL', 'FARAWAY raining')],
     {
       tasks: [
         task('Animal: owner or handler on the day, water, rest, treats, twice the time; a look-alike for long days.'),

@@ -9,7 +9,7 @@ export const weatherAndLight: readonly Implication[] = [
     4,
     'rain-outside',
     [
-      verb('rain drizzle', { setting: 'EXT', notSubject: 'PERSON blow blows' }),
+      verb('rain drizzle', { setting: 'EXT', subject: 'it NONE', notNear: 'cats' }),
       noun(rainfall, { setting: 'EXT', notPrev: 'since after before of', notNear: 'window radio forecast smell' }),
       noun('storm', { setting: 'EXT', notNear: 'lantern cellar drain door porch shelter' }),
       verb('pour', { subject: 'it sky heavens', setting: 'EXT' }),
@@ -28,7 +28,7 @@ export const weatherAndLight: readonly Implication[] = [
     5,
     'rain-heard',
     [
-      verb('rain drizzle', { setting: 'INT', notSubject: 'PERSON' }),
+      verb('rain drizzle', { setting: 'INT', subject: 'it NONE', notNear: 'cats' }),
       noun(`${rainfall} thunder`, { setting: 'INT', notNear: 'coat' }),
       noun('storm', { setting: 'INT', notNear: 'lantern cellar drain' }),
     ],
@@ -62,14 +62,31 @@ export const weatherAndLight: readonly Implication[] = [
     7,
     'wind',
     [
-      noun('wind gale gust gusts breeze', { notPrev: 'second', notNear: 'instrument chimes farm' }),
-      verb('billow', { notSubject: 'smoke' }),
-      phrase('blow in the wind|blow away|blow off|blow across'),
+      noun('wind gale gust breeze', { notPrev: 'second', notNear: 'instrument chimes farm hear court' }),
       state('windswept windblown wind-blown'),
     ],
     {
+      tasks: [
+        task('Wind: it ruins the sound and blows out flames; weight papers, pin hair, cover the microphone.', 'ask'),
+      ],
+    },
+  ),
+  implies(
+    7,
+    'blown-about',
+    [
+      verb('billow flutter flap', {
+        subject: 'curtain curtains sheet sheets dress skirt coat flag sail sails hair scarf cloak tarpaulin washing',
+      }),
+      phrase('blow away|blow off|blow across|in the wind|by the wind', { notNear: 'smoke whistle' }),
+      verb('blow', {
+        subject: 'wind gale breeze gust',
+        object: 'hair paper papers hat curtain curtains door leaves dust page pages',
+      }),
+    ],
+    {
       elements: [likely('fan', 'gear', 'fan leaf-blower', false)],
-      tasks: [task('A fan ruins the sound: plan to replace it. Pin papers and hair; candles will go out.')],
+      tasks: [task('Blown on cue: a fan, a thread, or a hand out of frame; a fan ruins the sound.')],
     },
   ),
   implies(
@@ -78,7 +95,7 @@ export const weatherAndLight: readonly Implication[] = [
     [
       noun('fog mist haze', {
         notNext: 'of',
-        notNear: 'perfume spray war sleep memory brain mind red eyes drink pain',
+        notNear: 'breath visor window mirror perfume spray war sleep memory brain mind red eyes drink pain',
         notPrev: 'red',
       }),
       phrase('dry ice|ground fog|wreathed in mist'),

@@ -20,7 +20,7 @@ export const wordGroups: Readonly<Record<string, string>> = {
   HATS: 'hat cap helmet hood bonnet beret beanie',
   VEHICLE: `car taxi cab van truck lorry bus coach minibus pickup jeep limousine limo hearse ambulance motorcycle motorbike moped scooter
     tractor tram vehicle hatchback convertible campervan`,
-  BOAT: 'boat ship ferry canoe kayak dinghy raft yacht barge rowboat rowing-boat lifeboat sailboat punt skiff trawler',
+  BOAT: 'boat ship ferry canoe kayak dinghy raft yacht barge rowboat rowing-boat lifeboat sailboat punt skiff trawler speedboat motorboat gondola catamaran',
   TRAINS: 'train tram subway underground metro locomotive carriage tube monorail',
   PAPER: `paper letter note page photo photograph picture envelope ticket contract cheque check map poster newspaper book notebook card
     cardboard form document bill receipt cloth sheet dress shirt sleeve skirt fabric curtain ribbon wrapping list cover parcel packet bag
@@ -59,9 +59,9 @@ export const wordGroups: Readonly<Record<string, string>> = {
     pupil student tourist patron bystander passer-by audience congregation congregant mob queue refugee patient rescuer volunteer player
     reveller worshipper pedestrian choir band partygoer wedding-guest neighbour fisherman policeman officer guard nurse child kid schoolchild`,
   GROUND: 'floor ground stairs staircase steps road pavement street deck grass snow mud ice gravel sand rocks wall',
-  UNREAL: `toy stuffed porcelain china photo photograph painting poster statue cartoon logo mask tattoo knitted plastic inflatable cuddly teddy
-    figurine ornament drawing picture model puppet`,
-  FARAWAY: 'distance distant far somewhere off offscreen o.s. unseen faint faintly',
+  UNREAL: `toy stuffed porcelain china cartoon knitted plastic inflatable cuddly teddy rocking wooden brass bronze marble clay glass
+    cardboard carved painted jade paper clothes sea model ceramic stone ice sugar chocolate gummy`,
+  FARAWAY: 'distance distant somewhere offscreen o.s. unseen',
   FOODS: `bread sandwich toast soup stew apple cake biscuit cookie egg cheese meat chicken fish chips rice pasta noodles pie pizza salad cereal
     porridge banana orange chocolate burger meal dinner lunch breakfast supper steak sausage bacon pancake pudding fruit crisps sweets
     ice-cream yoghurt yogurt peach pear plum grape carrot curry bun croissant doughnut roll crust slice piece mouthful bite spoonful`,
