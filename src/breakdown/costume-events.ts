@@ -28,7 +28,8 @@ export function gatherCostumeEvents(ground: SceneGround, sightings: readonly Sig
     const person = wearerOf(sighting, sightings);
     if (person) events.push({ kind: 'sighting', person, sighting, offset: sighting.at.start.offset });
   }
-  for (const move of ground.finds.moves) events.push({ kind: 'move', move, offset: move.at.start.offset });
+  // A move counts from the end of its words: `takes off the coat` first shows the coat on, then off.
+  for (const move of ground.finds.moves) events.push({ kind: 'move', move, offset: move.at.end.offset });
   return events.sort((a, b) => a.offset - b.offset);
 }
 

@@ -15,17 +15,10 @@ export function listCast(people: readonly KnownPerson[], scenes: readonly Breakd
       if (isBackground(people, extra.name)) obtain(seen, extra.id, () => []).push(scene.id);
     for (const wears of scene.wears) {
       const own = obtain(changes, wears.person, () => new Map<number, CostumeChange>());
-      const leaving = wears.garments.filter(({ action }) => action?.endsWith('taken off'));
       const onCamera = wears.change !== wears.changeOut;
       const first = onCamera ? wears.garments.filter((one) => one.action !== 'put on') : wears.garments;
       addChange(own, wears.change, scene, first);
-      if (onCamera)
-        addChange(
-          own,
-          wears.changeOut,
-          scene,
-          wears.garments.filter((one) => !leaving.includes(one)),
-        );
+      if (onCamera) addChange(own, wears.changeOut, scene, wears.garments.filter(isStillOn));
     }
   }
   return people
@@ -41,6 +34,10 @@ export function listCast(people: readonly KnownPerson[], scenes: readonly Breakd
       heard: heard.get(id) ?? [],
       changes: [...(changes.get(name)?.values() ?? [])].sort((a, b) => a.number - b.number),
     }));
+}
+
+function isStillOn({ action, absent }: Garment): boolean {
+  return !absent && !action?.endsWith('taken off');
 }
 
 function isBackground(people: readonly KnownPerson[], name: string): boolean {

@@ -36,7 +36,15 @@ const doubtful = 0.6;
 export function readAnswers(ground: Ground): ReadonlyMap<string, string> {
   const notes = [ground.script.notes, ...ground.scenes.map(({ scene }) => scene.notes)];
   const answers = notes.flatMap((list) => notesOf(list, 'answer'));
-  return new Map(answers.map(({ question, line }) => [question.trim().toLowerCase(), line]));
+  return new Map(answers.map(({ question, line }) => [answeredId(question), line]));
+}
+
+/** The id that an `answer` note names, without the sign that may part it from the line. */
+export function answeredId(question: string): string {
+  return question
+    .trim()
+    .replace(/[;:,]+$/, '')
+    .toLowerCase();
 }
 
 /** Writes the open questions of a scene: decisions about the story first, then things, then work; what is answered is left out. */
@@ -90,7 +98,7 @@ function* askStory({
       night.id,
       `A new day for ${night.person} in the same place as ${night.before}: the same clothes as the night before?`,
       night.line,
-      `Type "> answer: ${night.id}; yes, the same clothes", or "> ${night.person}: wears …".`,
+      `Type "> answer: ${night.id} yes, the same clothes", or "> ${night.person}: wears …".`,
     );
   }
   for (const { person, before, now, line: at } of costumes) {
@@ -123,7 +131,7 @@ function* askStory({
       `past-${id}`,
       text,
       line,
-      `Type "> dressing: …" for what is there, or "> answer: past-${id}; none of it".`,
+      `Type "> dressing: …" for what is there, or "> answer: past-${id} none of it".`,
     );
   }
 }
@@ -182,13 +190,13 @@ function isDoubtful({ known, carried, strength, confidence }: SceneElement): boo
 
 function* askFinder({ ground }: SceneDoubts): Generator<Question> {
   for (const { id, text, at } of ground.finds.questions) {
-    const settle = `Type "> answer: ${id}; …" with your decision.`;
+    const settle = `Type "> answer: ${id} …" with your decision.`;
     yield { id, text, line: at.start.line, settle, kind: 'element', element: null };
   }
   for (const { kind, rule, text, at } of ground.finds.tasks) {
     if (kind !== 'question') continue;
     const id = `task-${slug(rule)}-${slug(text).slice(0, 24)}-${ground.id}`;
-    const settle = `Type "> answer: ${id}; …" with your decision.`;
+    const settle = `Type "> answer: ${id} …" with your decision.`;
     yield { id, text, line: at.start.line, settle, kind: 'task', element: null };
   }
 }

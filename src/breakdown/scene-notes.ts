@@ -1,4 +1,5 @@
 import { notesOf, type SceneGround } from './ground.js';
+import { answeredId } from './questions.js';
 import type { SceneNote } from './types.js';
 
 /** The notes that speak to everyone, and the answers that were given, in their order. */
@@ -6,7 +7,7 @@ export function listNotes({ scene }: SceneGround): SceneNote[] {
   const free = notesOf(scene.notes, 'free').map(({ line, at }) => ({ kind: 'free' as const, text: line, at }));
   const answers = notesOf(scene.notes, 'answer').map(({ question, line, at }) => ({
     kind: 'answer' as const,
-    text: `${question}: ${line}`,
+    text: `${answeredId(question)}: ${line}`,
     at,
   }));
   return [...free, ...answers]

@@ -1,0 +1,155 @@
+import { describe, expect, it } from 'vitest';
+import { breakDown, elementsOf, statesOf, type Told } from '../support/break-down.js';
+
+function script(...scenes: string[]): string {
+  const body = scenes.map((scene, index) => {
+    const [heading, ...lines] = scene.split(' | ');
+    return `## ${index + 1}. ${heading}\n\n${lines.join('\n\n') || 'Nora waits.'}`;
+  });
+  return `---\ncast: { NORA: {}, JOSEF: {} }\n---\n\n${body.join('\n\n')}\n\n[letter]: prop\n`;
+}
+
+function letters(...scenes: string[]): string[] {
+  return statesOf(breakDown(script(...scenes)).scenes, 'letter');
+}
+
+describe('states', () => {
+  it('noted before the thing is seen are how it comes in; after, a change on camera', () => {
+    expect(letters('INT. BAR - DAY | > letter: sealed | Nora takes the [letter].')).toEqual(['sealed > sealed']);
+    expect(letters('INT. BAR - DAY | Nora takes the [letter]. | > letter: torn, wet')).toEqual([' > torn, wet']);
+    expect(
+      letters('INT. BAR - DAY | > letter: sealed | Nora takes the [letter]. | > letter: torn | Nora cries. | > letter: burnt'),
+    ).toEqual(['sealed > burnt']);
+  });
+
+  it('of a thing that only notes name come in, and change from the second on', () => {
+    expect(letters('INT. BAR - DAY | Nora waits. | > letter: sealed')).toEqual(['sealed > sealed']);
+    expect(letters('INT. BAR - DAY | > letter: sealed | Nora waits. | > letter: torn')).toEqual(['sealed > torn']);
+  });
+
+  it('are kept until they change, and equal text is the same state', () => {
+    const scenes = [
+      'INT. BAR - DAY | Nora takes the [letter]. | > letter: torn',
+      'EXT. QUAY - CONTINUOUS | The [letter].',
+      'EXT. QUAY - LATER | > letter: Torn | The [letter].',
+      'INT. BAR - NIGHT | The [letter] burns. | > letter: burnt',
+    ];
+    expect(letters(...scenes)).toEqual([' > torn', 'torn > torn', 'torn > torn', 'torn > burnt']);
+    const { breakdown } = breakDown(script(...scenes));
+    expect(breakdown.elements[0]?.states).toEqual([
+      { state: 'torn', scene: 'int-bar-day', onCamera: true },
+      { state: 'burnt', scene: 'int-bar-night', onCamera: true },
+    ]);
+  });
+
+  it('are kept over a night and asked about once', () => {
+    const { scenes } = breakDown(
+      script(
+        'INT. BAR - DAY | > letter: wet | The [letter].',
+        'INT. BAR - NEXT MORNING | The [letter].',
+        'INT. BAR - LATER | The [letter].',
+      ),
+    );
+    expect(statesOf(scenes, 'letter')).toEqual(['wet > wet', 'wet > wet', 'wet > wet']);
+    const questions = scenes.map((scene) => scene.questions.filter(({ id }) => id.startsWith('state-')).map(({ id }) => id));
+    expect(questions).toEqual([[], ['state-letter-int-bar-next-morning'], []]);
+    expect(scenes[1]?.questions[0]?.settle).toContain('> letter: wet');
+  });
+
+  it('said for the new day need no question', () => {
+    const { scenes } = breakDown(
+      script('INT. BAR - DAY | > letter: wet | The [letter].', 'INT. BAR - NEXT MORNING | > letter: wet | The [letter].'),
+    );
+    expect(scenes[1]?.questions).toEqual([]);
+  });
+
+  it('answered are quiet', () => {
+    const { scenes } = breakDown(
+      script(
+        'INT. BAR - DAY | > letter: wet | The [letter].',
+        'INT. BAR - NEXT MORNING | > answer: state-letter-int-bar-next-morning still wet | The [letter].',
+      ),
+    );
+    expect(scenes[1]?.questions).toEqual([]);
+    expect(scenes[1]?.notes).toEqual([
+      { kind: 'answer', text: 'state-letter-int-bar-next-morning: still wet', line: expect.any(Number) },
+    ]);
+  });
+
+  it('start from none in a flashback, and give none back', () => {
+    expect(
+      letters(
+        'INT. BAR - DAY | > letter: torn | The [letter].',
+        'INT. ATTIC - DAY (FLASHBACK) | The [letter]. | > letter: new',
+        'INT. ATTIC - LATER (FLASHBACK) | The [letter].',
+        'INT. BAR - DAY | The [letter].',
+      ),
+    ).toEqual(['torn > torn', ' > new', 'new > new', 'torn > torn']);
+  });
+
+  it('run in story order when a note sets an earlier day', () => {
+    expect(
+      letters(
+        'INT. BAR - DAY | > letter: sealed | The [letter].',
+        'INT. BAR - NEXT MORNING | > letter: torn | The [letter].',
+        'INT. HALL - DAY | > day: 1 | The [letter].',
+      ),
+    ).toEqual(['sealed > sealed', 'torn > torn', 'sealed > sealed']);
+  });
+
+  it('make a thing nobody named before', () => {
+    const { scenes } = breakDown(script('INT. BAR - DAY | > front door: kicked in | Nora waits.'));
+    expect(elementsOf(scenes[0])['front door']).toMatchObject({ known: 'noted', category: 'props', stateIn: 'kicked in' });
+  });
+
+  it('meant for the only thing they can mean go to it, with an info', () => {
+    const { scenes, codes } = breakDown(script('INT. BAR - DAY | Nora lights the [storm lantern](prop). | > lantern: lit'));
+    expect(elementsOf(scenes[0])['storm lantern']).toMatchObject({ stateIn: null, stateOut: 'lit' });
+    expect(codes).toEqual(['state-read-as']);
+  });
+
+  it('of a garment change on camera once its wearer is in the picture', () => {
+    const { scenes } = breakDown(
+      script(
+        'INT. BAR - DAY | > Nora: wears apron | > apron: clean | Nora spills the tea. | > apron: stained',
+        'INT. BAR - LATER | Nora waits. | > apron: scrubbed',
+      ),
+    );
+    expect(statesOf(scenes, 'apron')).toEqual(['clean > stained', 'stained > scrubbed']);
+    expect(scenes[1]?.wears[0]?.garments[0]).toMatchObject({ name: 'apron', stateIn: 'stained', stateOut: 'scrubbed' });
+  });
+
+  it('of dressing change on camera once the place is in the picture', () => {
+    const { scenes } = breakDown(
+      script(
+        'INT. BAR - DAY | > dressing: mirror | > mirror: whole | Nora waits. | > mirror: cracked',
+        'INT. BAR - LATER | Nora waits.',
+      ),
+    );
+    expect(statesOf(scenes, 'mirror')).toEqual(['whole > cracked', 'cracked > cracked']);
+  });
+});
+
+describe('found states', () => {
+  const wet = (nth: number, state: string): NonNullable<Told['elements']>[number] => ({
+    name: 'letter',
+    category: 'props',
+    words: `letter#${nth}`,
+    state,
+  });
+
+  it('fill in where no note speaks', () => {
+    const { scenes } = breakDown(script('INT. BAR - DAY | The soaked letter. Then the letter, torn.', 'INT. BAR - LATER | The letter.'), {
+      elements: [wet(1, 'soaked'), wet(2, 'torn'), { name: 'letter', category: 'props', words: 'letter#3' }],
+    });
+    expect(statesOf(scenes, 'letter')).toEqual(['soaked > torn', 'torn > torn']);
+  });
+
+  it('never overrule a note; a difference is asked about', () => {
+    const { scenes } = breakDown(script('INT. BAR - DAY | > letter: sealed | The letter.', 'INT. BAR - LATER | The torn letter.'), {
+      elements: [wet(2, 'sealed'), wet(3, 'torn')],
+    });
+    expect(statesOf(scenes, 'letter')).toEqual(['sealed > sealed', 'sealed > sealed']);
+    expect(scenes[1]?.questions).toMatchObject([{ id: 'state-letter-int-bar-later', settle: expect.stringContaining('> letter: torn') }]);
+  });
+});

@@ -1,0 +1,66 @@
+import { describe, expect, it } from 'vitest';
+import { listPurchases } from '../../src/plan/purchase-lines.js';
+import { breakDown, type Told } from '../support/break-down.js';
+
+const script = `---
+cast: { NORA: {} }
+---
+
+## 1. INT. KITCHEN - DAY
+
+> Nora: wears apron
+> food: 2 apples (Nora)
+> sound: thunder
+
+Nora lights up under a [wall clock](dressing). She turns the [key](prop).
+
+## EXT. YARD - DAY
+
+> apples: bitten
+
+Nora lights up. Six apples. A [fern](plant). The [key](prop) shines.
+`;
+
+const matches = (words: string) => ({
+  name: 'matches',
+  category: 'props' as const,
+  words,
+  known: 'implied' as const,
+  strength: 'certain' as const,
+});
+const told: Told = {
+  elements: [
+    matches('lights up'),
+    matches('lights up#2'),
+    { name: 'apples', category: 'food', words: 'Six apples', count: 6 },
+    { name: 'thunder', category: 'sound', words: 'thunder' },
+  ],
+};
+
+describe('the purchase list', () => {
+  it('has one line a thing of a bought category, by department, then first scene', () => {
+    const lines = listPurchases(breakDown(script, told).breakdown);
+    expect(lines.map(({ department, name, scenes, inScript }) => `${department}: ${name}; ${scenes}; ${inScript}`)).toEqual([
+      'props: apples; 1,2; 6',
+      'props: key; 1,2; null',
+      'art: wall clock; 1; null',
+      'art: fern; 2; null',
+      'costume: apron; 1,2; null',
+    ]);
+    expect(lines.find(({ name }) => name === 'apples')).toMatchObject({
+      id: 'apples',
+      category: 'food',
+      firstScene: '1',
+      states: ['bitten'],
+      usedBy: ['NORA'],
+      known: 'noted',
+    });
+  });
+
+  it('leaves out what is implied until a note accepts it', () => {
+    expect(listPurchases(breakDown(script, told).breakdown).map(({ name }) => name)).not.toContain('matches');
+    const accepted = script.replace('> sound: thunder', '> props: matches');
+    const lines = listPurchases(breakDown(accepted, { elements: [matches('lights up'), matches('lights up#2')] }).breakdown);
+    expect(lines.find(({ name }) => name === 'matches')).toMatchObject({ known: 'noted' });
+  });
+});
