@@ -16,8 +16,8 @@ export interface CopyPlan {
 /** With hours at their best, or careful: hours at their worst, and no long conversion between days nobody has fixed. */
 export type Care = 'at best' | 'careful';
 
-/** What can be done between two scenes of unknown days without planning it: a reset, no drying and no work. */
-const quickHours = 0.25;
+/** What is done while the next scene is being lit: a reset, a tear, a wetting; no drying and no work. */
+const quickHours = 0.5;
 
 /** Finds the fewest copies for the uses of a thing in shooting order. */
 export function planCopies(uses: readonly Use[], care: Care, ground: ConversionGround, label: string): CopyPlan {
@@ -57,9 +57,10 @@ function blockedBy(earlier: Use, later: Use, care: Care, ground: ConversionGroun
   const leaves = `${nameSlot(earlier.slot)}, shot before it, leaves it ${earlier.stateOut ?? 'as it was'}`;
   if (time === null) return `${wants}, ${leaves}: there is no way back`;
   const needed = care === 'at best' ? time.low : time.high;
+  if (needed <= quickHours) return null;
   const there = hoursBetween(earlier.slot, later.slot);
   if (there === null) {
-    if (care === 'at best' || needed <= quickHours) return null;
+    if (care === 'at best') return null;
     return `${wants}, ${leaves}: no shooting days yet, so hours enough between them are not certain`;
   }
   if (needed <= there) return null;

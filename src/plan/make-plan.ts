@@ -13,6 +13,7 @@ import { planMoney } from './money-plan.js';
 import { listOvernight } from './overnight.js';
 import { countAllBatteries, makePlanLines, type NeededThing } from './plan-lines.js';
 import type { Plan } from './plan-types.js';
+import { listPurchases } from './purchase-lines.js';
 import { countKit, countNeed } from './quantities.js';
 import { planDays } from './shooting-days.js';
 import { orderShooting, type ShootingOrder } from './shooting-order.js';
@@ -77,17 +78,16 @@ function listThings(breakdown: Breakdown, book: Book, order: ShootingOrder): Nee
   const appearances = listAppearances(breakdown);
   const decisions = matchEntries(book.elements, breakdown.elements).byThing;
   const refused = new Set(book.refused.map((one) => one.id));
-  const isWanted = (entry: ElementEntry) =>
-    categoryOf(entry.category).bought &&
-    !refused.has(entry.id) &&
-    (entry.known !== 'implied' || decisions.has(entry.id));
-  const elements = breakdown.elements.filter(isWanted).map((entry): NeededThing => {
-    const element = decisions.get(entry.id) ?? null;
-    return {
-      need: countNeed(entry, appearances.get(entry.id) ?? [], element, { breakdown, book, order }),
-      element,
-      entry,
-    };
+  const entries = new Map(breakdown.elements.map((entry) => [entry.id, entry]));
+  // What the words only imply is bought once the book has an entry for it: that is how it is accepted.
+  const accepted = breakdown.elements.filter(
+    (one) => one.known === 'implied' && decisions.has(one.id) && categoryOf(one.category).bought,
+  );
+  const ids = [...listPurchases(breakdown), ...accepted].map((one) => one.id).filter((id) => !refused.has(id));
+  const elements = ids.map((id): NeededThing => {
+    const entry = entries.get(id) as ElementEntry;
+    const element = decisions.get(id) ?? null;
+    return { need: countNeed(entry, appearances.get(id) ?? [], element, { breakdown, book, order }), element, entry };
   });
   const isBatteries = (id: string) =>
     id.startsWith('batteries-') && book.elements.some((one) => one.batteries !== null);

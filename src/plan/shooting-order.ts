@@ -142,7 +142,7 @@ export function hoursBetween(earlier: Slot, later: Slot): number | null {
   return earlier.end === null || later.start === null ? null : Math.max(0, later.start - earlier.end);
 }
 
-/** How a scene is called where its day matters: `scene 7 (day 2)`. */
+/** How a scene is called where its day matters: `scene 7 (shooting day 2)`. */
 export function nameSlot(slot: Slot): string {
-  return slot.day === null ? `scene ${slot.label} (no day yet)` : `scene ${slot.label} (shooting day ${slot.day})`;
+  return slot.day === null ? `scene ${slot.label}` : `scene ${slot.label} (shooting day ${slot.day})`;
 }

@@ -66,7 +66,8 @@ function addGetting(line: PlanLine, what: string, has: boolean, add: Add): void 
   const from = line.from ?? line.owner;
   const at = from === null ? '' : ` (${from})`;
   const ordered = line.ordered !== null || has;
-  if (source === null) add('ask', line.dates.recommended, `decide where ${what} comes from`, { done: has });
+  if (source === null)
+    add('ask', line.dates.recommended, `decide where ${what} comes from, and order it`, { done: has });
   if (source === 'buy' || source === null)
     add('order', line.dates.recommended, `order ${what}${at}`, { done: ordered });
   if (source === 'hire') add('order', line.dates.recommended, `book the hire of ${what}${at}`, { done: ordered });

@@ -1,0 +1,130 @@
+import { describe, expect, it } from 'vitest';
+import { lineOf, planOf } from './fixture.js';
+
+const day = 'days:\n  - { date: 2027-03-12, scenes: [1] }\n';
+const three = { scenes: [{ things: { cup: { count: 3, by: 'ADA' } }, cast: ['ADA', 'BO'] }] };
+
+describe('the cost of a line', () => {
+  it('multiplies first, then adds tax that is not included', () => {
+    // 3 × 12.49 = 37.47; 20 % of it is 7.494, rounded 7.49; together 44.96.
+    const book = `money: { currency: EUR, tax: 20%, prices include tax: no }\nelements:\n  cup: { get: buy, copies: 3, price: 12.49 }\n`;
+    expect(lineOf(planOf(three, book), 'cup').cost).toMatchObject({
+      net: { minor: 3747 },
+      tax: { minor: 749 },
+      gross: { minor: 4496 },
+      home: { minor: 4496 },
+    });
+  });
+
+  it('adds no tax that is in the price', () => {
+    const book = `money: { tax: 20%, prices include tax: yes }\nelements:\n  cup: { get: buy, copies: 3, price: 12.49 }\n`;
+    expect(lineOf(planOf(three, book), 'cup').cost).toMatchObject({ tax: { minor: 0 }, home: { minor: 3747 } });
+  });
+
+  it('keeps another currency with its rate and converts once', () => {
+    // 3 × 12.50 USD = 37.50 USD; × 0.923 = 34.6125: 34.61 EUR.
+    const book = `money: { currency: EUR, rates: { USD: 0.923 on 2027-02-01 } }\nelements:\n  cup: { get: buy, copies: 3, price: 12.50 USD }\n`;
+    const cost = lineOf(planOf(three, book), 'cup').cost;
+    expect(cost).toMatchObject({ net: { minor: 3750, currency: 'USD' }, home: { minor: 3461, currency: 'EUR' } });
+  });
+
+  it('knows yen without decimals and dinars with three', () => {
+    // 3 × 980 yen = 2940; 10 % tax = 294. 3 × 1.255 dinars = 3.765; 5 % tax = 0.18825: 0.188.
+    const yen = planOf(
+      three,
+      'money: { currency: JPY, tax: 10%, prices include tax: no }\nelements:\n  cup: { get: buy, copies: 3, price: 980 }\n',
+    );
+    expect(lineOf(yen, 'cup').cost?.home).toEqual({ minor: 3234, currency: 'JPY' });
+    const dinar = planOf(
+      three,
+      'money: { currency: KWD, tax: 5%, prices include tax: no }\nelements:\n  cup: { get: buy, copies: 3, price: 1.255 }\n',
+    );
+    expect(lineOf(dinar, 'cup').cost?.home).toEqual({ minor: 3953, currency: 'KWD' });
+  });
+
+  it('counts begun weeks of a hire', () => {
+    // Thu 11 to Thu 18 March is one week; returned a day late, on Fri 19, it is two.
+    const hire = (back: string) =>
+      `${day}elements:\n  cup: { get: hire, copies: 1, price: 30, per: week, collect: 2027-03-11, back: ${back} }\n`;
+    expect(lineOf(planOf(three, hire('2027-03-18')), 'cup').cost?.home.minor).toBe(3000);
+    expect(lineOf(planOf(three, hire('2027-03-19')), 'cup').cost?.home.minor).toBe(6000);
+  });
+});
+
+describe('the forecast', () => {
+  it('puts contingency on what is not yet paid only', () => {
+    // Paid 40.00; ordered 20.00; to get 10.00; contingency 10 % of 30.00 = 3.00; forecast 73.00; headroom of 100.00: 27.00.
+    const scenes = [{ things: { cup: {}, jug: {}, tray: {} } }];
+    const book = `money: { currency: EUR, budget: 100, contingency: 10% }\nelements:
+  cup: { get: buy, copies: 1, price: 40, ordered: 2027-02-01, paid: 40, paid on: 2027-02-01 }
+  jug: { get: buy, copies: 1, price: 20, ordered: 2027-02-02 }
+  tray: { get: buy, copies: 1, price: 10 }\n`;
+    expect(planOf({ scenes }, book).money).toMatchObject({
+      paid: { minor: 4000 },
+      orderedUnpaid: { minor: 2000 },
+      stillToGet: { minor: 1000 },
+      contingency: { minor: 300 },
+      forecast: { minor: 7300 },
+      headroom: { minor: 2700 },
+    });
+  });
+
+  it('takes 15 % when there is water, an animal or a child, and says so', () => {
+    const wet = planOf({ scenes: [{ wears: { ADA: { coat: { in: 'dry', out: 'soaked' } } } }] }).money;
+    expect([wet.contingencyRate.given, wet.contingencyReason]).toEqual([
+      false,
+      'contingency of 15 % on what is not yet paid: water, an animal or a child is in the film',
+    ]);
+    expect(planOf(three).money.contingencyReason).toContain('10 %');
+  });
+
+  it('ships once an order, and free above the limit', () => {
+    // Two lines from one shop: 10 + 15 = 25, shipping 4.90 once. With free shipping from 25 it falls away.
+    const scenes = [{ things: { cup: {}, jug: {} } }];
+    const book = (free: string) =>
+      `suppliers:\n  shop: { shipping: 4.90${free} }\nelements:\n  cup: { get: buy, copies: 1, from: shop, price: 10 }\n  jug: { get: buy, copies: 1, from: shop, price: 15 }\n`;
+    expect(planOf({ scenes }, book('')).money.stillToGet.minor).toBe(2990);
+    expect(planOf({ scenes }, book(', free from: 25')).money.stillToGet.minor).toBe(2500);
+  });
+
+  it('ships a second order anew', () => {
+    // One line was ordered on 1 February, the other is still open: two orders, 2 × 4.90.
+    const scenes = [{ things: { cup: {}, jug: {} } }];
+    const book = `suppliers:\n  shop: { shipping: 4.90 }\nelements:\n  cup: { get: buy, copies: 1, from: shop, price: 10, ordered: 2027-02-01 }\n  jug: { get: buy, copies: 1, from: shop, price: 15 }\n`;
+    const { orderedUnpaid, stillToGet } = planOf({ scenes }, book).money;
+    expect([orderedUnpaid.minor, stillToGet.minor]).toEqual([1490, 1990]);
+  });
+
+  it('feeds every head on every day', () => {
+    // Day 1: ADA and BO and one helper: 3 heads × 8 = 24.
+    const book = `${day}helpers:\n  sam: { does: [props] }\nmoney: { other costs: [{ what: crew food, cost: 8, per: head and day }] }\n`;
+    expect(planOf(three, book).money.lines.find((line) => line.kind === 'other')?.amount.minor).toBe(2400);
+  });
+
+  it('takes a refund as a line of its own', () => {
+    const book = `elements:\n  cup: { get: buy, copies: 1, price: 40, ordered: 2027-02-01, paid: 40, refund: 40, refund on: 2027-02-20 }\n`;
+    const { lines, paid } = planOf(three, book).money;
+    expect(lines.map((line) => line.amount.minor)).toEqual([4000, -4000]);
+    expect(paid.minor).toBe(0);
+  });
+});
+
+describe('cash apart from cost', () => {
+  it('shows a peak that deposits make', () => {
+    // Hire 30.00 booked Wed 10 March, deposit 200.00 out on Thu 11 and back on Mon 15: the peak is 230.00 on the 11th, the cost is 30.00.
+    const book = `${day}elements:\n  cup: { get: hire, copies: 1, price: 30, per: hire, deposit: 200, collect: 2027-03-11, back: 2027-03-15, delivery: 1 }\n`;
+    const { cash, peak, stillToGet } = planOf(three, book).money;
+    expect(stillToGet.minor).toBe(3000);
+    expect(peak).toEqual({ date: '2027-03-11', out: { minor: 23000, currency: 'EUR' } });
+    expect(cash.map((one) => [one.date, one.out.minor])).toEqual([
+      ['2027-03-09', 3000],
+      ['2027-03-11', 23000],
+      ['2027-03-15', 3000],
+    ]);
+  });
+
+  it('never pays before today what is not yet paid', () => {
+    const book = `${day}elements:\n  cup: { get: buy, copies: 1, price: 30, delivery: 20 }\n`;
+    expect(planOf(three, book, '2027-03-01').money.cash[0]?.date).toBe('2027-03-01');
+  });
+});
