@@ -2,7 +2,7 @@ import { type Cue, noun, phrase, state, verb } from './implications/cue.js';
 import { lightingUp, smoking } from './implications/shared-cues.js';
 
 const flameNouns =
-  'candle candles bonfire campfire torchlight brazier blowtorch firework sparkler lighter matchbox matchstick inferno blaze embers oil-lamp tealight candelabra incense hearth';
+  'candle candles bonfire campfire torchlight brazier blowtorch sparkler lighter matchbox matchstick inferno blaze embers oil-lamp tealight candelabra incense hearth';
 
 /** What raises the hazards of fire, air, water, cold, power and bad places. */
 export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
@@ -46,7 +46,7 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
     noun('smoke fog mist haze', {
       notPrev: 'breath red',
       notNext: 'alarm detector screen signal of',
-      notNear: 'alarm perfume mirror memory sleep drink eyes breath window',
+      notNear: 'breath perfume memory',
     }),
     noun('dust', {
       near: 'cloud clouds storm billow billows swirls swirl raise raises explode explosion plaster flour throws choking cough coughs',

@@ -54,7 +54,7 @@ export function readAges(sentence: Sentence): AgeInWords[] {
   if (sentence.kind !== 'action') return [];
   const ages: AgeInWords[] = [];
   for (const match of sentence.text.matchAll(behindName)) {
-    const owner = sentence.tokens.findLast((token) => token.end <= match.index + 1);
+    const owner = sentence.tokens.findLast((token) => token.end <= match.index);
     if (owner && isIntroduced(owner) && Number(match[1]) < 18) {
       ages.push(asAge(sentence, owner, match[1] as string, owner.start, match.index + match[0].length));
     }
@@ -69,7 +69,8 @@ export function readAges(sentence: Sentence): AgeInWords[] {
 }
 
 function isIntroduced(token: Token): boolean {
-  return isPerson(token) && token.tag !== 'pronoun';
+  const shouted = token.text.length > 1 && token.text === token.text.toUpperCase() && token.lemma === token.lower;
+  return shouted || (isPerson(token) && token.tag !== 'pronoun');
 }
 
 function asAge(sentence: Sentence, owner: Token | null, age: string, start: number, end: number): AgeInWords {

@@ -134,7 +134,7 @@ function aroundPhrase(tokens: readonly Token[], at: number, row: readonly string
     if (found === null) return null;
     here = found;
   }
-  return { subject: findSubject(tokens, at), objects: findObjects(tokens, at), first: at, last: here, core: at };
+  return { subject: findSubject(tokens, at), objects: findObjects(tokens, here), first: at, last: here, core: at };
 }
 
 function nextOf(tokens: readonly Token[], from: number, gap: number, list: WordList): number | null {
@@ -162,7 +162,7 @@ function isUnreal(tokens: readonly Token[], first: number): boolean {
 /** True when a limit holds at a match. */
 function allows(where: Where, list: WordList, tokens: readonly Token[], around: Around): boolean {
   const { subject, objects, first, core, last } = around;
-  const before = tokens.slice(Math.max(0, first - 1), core);
+  const before = tokens.slice(Math.max(0, Math.min(first, phraseStart(tokens, core)) - 1), core);
   const inList = (token: Token | undefined) => token !== undefined && holds(list, token);
   switch (where) {
     case 'subject':

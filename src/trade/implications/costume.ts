@@ -171,7 +171,7 @@ export const costume: readonly Implication[] = [
       ),
     ],
     {
-      questions: [question('who-keeps', 'Who has the {object} after this scene?', 'back returns')],
+      questions: [question('who-keeps', 'Who has the garment after this scene?', 'back returns')],
     },
   ),
   implies(

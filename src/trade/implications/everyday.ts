@@ -180,7 +180,7 @@ export const everyday: readonly Implication[] = [
   implies(106, 'nappy', [phrase('changes a nappy|changes the nappy|changes the baby|changes a diaper')], {
     elements: [certain('nappy and wipes', 'props', 'nappy diaper', true)],
   }),
-  implies(106, 'vape', [verb('vape', who)], {
+  implies(106, 'vape', [phrase('vapes|vaping', who), verb('vape', who)], {
     elements: [certain('e-cigarette', 'props', 'vape e-cigarette', true)],
     tasks: [caution('Vapour is smoke to a fire alarm, and to asthma.')],
   }),

@@ -110,7 +110,8 @@ export const inTheHand: readonly Implication[] = [
       verb('pack unpack', {
         subject: 'PERSON',
         notNext: 'up in it',
-        notObject: 'handcart cart van car boat punch punches heat lunch meat gun pistol',
+        notObject:
+          'tram train room hall pub bar house stadium lorry court handcart cart van car boat punch punches heat lunch meat gun pistol',
       }),
       phrase('packs a bag|packs his bag|packs her bag|packs a suitcase|throws clothes into|stuffs clothes into'),
     ],

@@ -49,7 +49,7 @@ export const telling: readonly Implication[] = [
   implies(
     76,
     'intercut',
-    [phrase('intercut|intercutting|cut between|cutting between|split screen|split-screen', { heading: true })],
+    [phrase('intercut|intercutting|cutting between|split screen|split-screen', { heading: true })],
     {
       tasks: [
         task(

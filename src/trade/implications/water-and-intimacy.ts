@@ -31,7 +31,7 @@ export const waterAndIntimacy: readonly Implication[] = [
     'into-the-water',
     [
       verb('swim', { subject: 'PERSON', notNear: 'eyes head vision' }),
-      verb('wade', { subject: 'PERSON', notNear: 'paper papers argument crowd' }),
+      verb('wade', { subject: 'PERSON', notNear: 'paper papers paperwork argument crowd' }),
       verb('dive plunge jump fall leap step walk', {
         subject: 'PERSON',
         near: 'into in',

@@ -95,7 +95,7 @@ export const weatherAndLight: readonly Implication[] = [
     [
       noun('fog mist haze', {
         notNext: 'of',
-        notNear: 'breath visor window mirror perfume spray war sleep memory brain mind red eyes drink pain',
+        notNear: 'breath visor perfume spray war sleep memory brain mind red eyes drink pain',
         notPrev: 'red',
       }),
       phrase('dry ice|ground fog|wreathed in mist'),
@@ -141,7 +141,7 @@ export const weatherAndLight: readonly Implication[] = [
       tasks: [task('Light on cue: one person moves or flashes the lamp; agree the cue word.')],
     },
   ),
-  implies(58, 'lightning-notice', [noun('lightning', { notNext: 'rod' })], {
+  implies(58, 'lightning-notice', [noun('lightning', { notNext: 'rod fast' })], {
     tasks: [caution('Flashes can start a seizure: warn cast and crew.')],
   }),
   implies(
@@ -149,7 +149,9 @@ export const weatherAndLight: readonly Implication[] = [
     'breath-or-steam',
     [
       verb('cloud steam fog mist plume smoke', { subject: 'breath' }),
-      phrase('see ~ breath|breath hangs|breath visible|breath in the cold'),
+      phrase(
+        'breath clouds|breath steams|breath fogs|breath mists|breath smokes|see ~ breath|breath hangs|breath visible|breath in the cold',
+      ),
       noun('steam', { notNear: 'engine iron locomotive train room' }),
       verb('steam', { subject: 'tea coffee soup kettle cup mug bowl pan bath plate food', notObject: 'PERSON' }),
       state('steaming', { object: 'tea coffee soup kettle cup mug bowl pan bath plate food mugs cups' }),
