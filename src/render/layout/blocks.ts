@@ -87,7 +87,7 @@ export interface LinesBlock {
 
 export interface RuleBlock {
   readonly kind: 'rule';
-  readonly weight?: 'hair' | 'rule';
+  readonly weight?: 'row' | 'hair' | 'rule';
 }
 
 export interface SpaceBlock {

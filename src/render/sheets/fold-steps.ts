@@ -26,22 +26,24 @@ export interface FoldStep {
 }
 
 /**
- * Steps in the order in which they are taken, after the lines to write on are gone (common practice: what can be looked
- * up elsewhere goes first; who, what, in which state and what is dangerous never goes).
+ * Steps in the order in which they are taken, after the lines to write on are gone. First what costs no word; then what
+ * can be looked up elsewhere (common practice). Who, what, in which state and what is dangerous never goes.
  */
 export const foldSteps: readonly FoldStep[] = [
+  { section: 'in-hand', fold: 1, says: null },
+  { section: 'people', fold: 1, says: null },
+  { section: 'notes', fold: 1, says: null },
+  { section: 'on-body', fold: 1, says: null },
   { section: 'tasks', fold: 1, says: 'doubtful tasks' },
   { section: 'place', fold: 1, says: 'the place' },
   { section: 'sound', fold: 1, says: 'sound' },
   { section: 'tasks', fold: 2, says: 'tasks' },
   { section: 'danger', fold: 1, says: 'what to read about each danger' },
   { section: 'questions', fold: 1, says: 'some questions' },
-  { section: 'notes', fold: 1, says: null },
-  { section: 'on-body', fold: 1, says: null },
   { section: 'questions', fold: 2, says: 'questions' },
   { section: 'continuity', fold: 1, says: 'what must match' },
-  { section: 'in-hand', fold: 1, says: null },
-  { section: 'people', fold: 1, says: 'what people wear' },
+  { section: 'in-hand', fold: 2, says: null },
+  { section: 'people', fold: 2, says: 'what people wear' },
   { section: 'danger', fold: 2, says: 'parts of the precautions' },
   { section: 'notes', fold: 2, says: 'notes' },
   { section: 'effects', fold: 1, says: 'effects' },

@@ -23,8 +23,8 @@ export function elementName(element: SceneElement, context: SheetContext): Inlin
   const known = knownWords(element, context.labels);
   return [
     bold(element.count !== null && element.count !== 1 ? `${element.count} × ${element.name}` : element.name),
-    element.description ? `, ${element.description}` : '',
     known ? ` ${known}` : '',
+    element.description ? `, ${element.description}` : '',
   ];
 }
 

@@ -8,29 +8,54 @@ import { categoriesOf, elementName, elementsIn, elementWords } from './element-w
 
 const inHand = categoriesOf('in hand');
 
-/** What is handled, who has it, in which state it comes and goes; folded, in running text. */
+/**
+ * What is handled, who has it, in which state it comes and goes. Folded once, things without a word besides their name
+ * stand three to a row; folded twice, all in running text.
+ */
 export const writeInHand: Section = (scene, context, fold) => {
   const elements = elementsIn(scene, inHand);
   if (elements.length === 0) return [];
-  const blocks: Block[] =
-    fold > 0
-      ? [{ kind: 'paragraph', size: 10, text: elements.map((element) => elementWords(element, context)).join('; ') }]
-      : [
-          {
-            kind: 'table',
-            headed: false,
-            size: 10.5,
-            columns: [
-              { head: '', fit: true },
-              { head: '', share: 3 },
-              { head: '', share: 1.1 },
-              { head: '', share: 1.9 },
-            ],
-            rows: elements.map((element) => elementRow(element, context)),
-          },
-        ];
-  return [{ kind: 'section', label: 'In hand', blocks }];
+  return [{ kind: 'section', label: 'In hand', blocks: writeElements(elements, context, fold) }];
 };
+
+function writeElements(elements: readonly SceneElement[], context: SheetContext, fold: number): Block[] {
+  if (fold > 1)
+    return [{ kind: 'paragraph', size: 10, text: elements.map((one) => elementWords(one, context)).join('; ') }];
+  const bare = fold === 1 ? elements.filter(isBare) : [];
+  const full = elements.filter((element) => !bare.includes(element));
+  return [...fullTable(full, context), ...threeToARow(bare, context)];
+}
+
+/** True when there is nothing to say of a thing but its name. */
+function isBare(element: SceneElement): boolean {
+  const { by, stateIn, stateOut, description } = element;
+  return by === null && stateIn === null && stateOut === null && description === null && !kinds[element.category];
+}
+
+function fullTable(elements: readonly SceneElement[], context: SheetContext): Block[] {
+  if (elements.length === 0) return [];
+  const columns = [
+    { head: '', fit: true },
+    { head: '', share: 3 },
+    { head: '', share: 1.1 },
+    { head: '', share: 1.9 },
+  ];
+  const rows = elements.map((element) => elementRow(element, context));
+  return [{ kind: 'table', headed: false, size: 10.5, columns, rows }];
+}
+
+function threeToARow(elements: readonly SceneElement[], context: SheetContext): Block[] {
+  if (elements.length === 0) return [];
+  const columns = [0, 1, 2].flatMap(() => [{ head: '', fit: true }, { head: '' }]);
+  const rows = Array.from({ length: Math.ceil(elements.length / 3) }, (_, row): TableRow => {
+    const cells = elements.slice(row * 3, row * 3 + 3).flatMap((one): Inline[] => [tick, elementName(one, context)]);
+    return { cells: [...cells, ...Array<Inline>(6 - cells.length).fill('')] };
+  });
+  return [
+    { kind: 'rule', weight: 'row' },
+    { kind: 'table', headed: false, ruled: false, size: 10.5, columns, rows },
+  ];
+}
 
 /** Words for the kinds of things that need care of their own. */
 const kinds: Partial<Record<CategoryName, string>> = {

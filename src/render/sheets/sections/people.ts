@@ -1,27 +1,22 @@
 import type { BreakdownScene, Garment, SceneCast, SceneExtra, Wears } from '../../../breakdown/types.js';
 import type { Block, TableRow } from '../../layout/blocks.js';
-import { blank, bold, type Inline, joinInline } from '../../layout/inline.js';
+import { blank, bold, type Inline, inlineRuns, joinInline } from '../../layout/inline.js';
 import { knownWords, stateWords } from '../../layout/known-words.js';
 import type { Section, SheetContext } from '../sheet-context.js';
-import { countWords } from '../sheet-words.js';
 
-/** Who is in the scene, how, in which costume change, and in which state; folded, in running text without garments. */
+/**
+ * Who is in the scene, how, in which costume change, and in which state. Folded once, people without a name share a row;
+ * folded twice, all stand in running text without garments.
+ */
 export const writePeople: Section = (scene, context, fold) => {
   if (scene.cast.length + scene.extras.length === 0) return section([{ kind: 'paragraph', text: 'Nobody is named.' }]);
-  if (fold > 0) return section([{ kind: 'paragraph', text: runIn(scene, context) }]);
+  if (fold > 1) return section([{ kind: 'paragraph', text: runIn(scene, context) }]);
   const rows = [
     ...scene.cast.map((person) => castRow(person, scene, context)),
-    ...scene.extras.map((extra) => extraRow(extra, context)),
+    ...(fold === 0 ? scene.extras.map((extra) => extraRow(extra, context)) : sharedRow(scene.extras, context)),
   ];
-  return section([
-    {
-      kind: 'table',
-      headed: false,
-      size: 10.5,
-      columns: [{ head: '', width: 96 }, { head: '', width: 112 }, { head: '' }],
-      rows,
-    },
-  ]);
+  const columns = [{ head: '', width: 96 }, { head: '', width: 112 }, { head: '' }];
+  return section([{ kind: 'table', headed: false, size: 10.5, columns, rows }]);
 };
 
 function section(blocks: readonly Block[]): Block[] {
@@ -82,30 +77,32 @@ export function garmentWords(garment: Garment, context: SheetContext): string {
 }
 
 function extraRow(extra: SceneExtra, context: SheetContext): TableRow {
-  const name: Inline = [
-    bold(extra.count === null ? extra.name : `${extra.count} ${extra.name}`),
-    space(knownWords(extra, context.labels)),
-  ];
-  return { cells: [name, 'background', ...(extra.count === null ? [['how many? ', blank(60)] as Inline] : [])] };
+  const count: Inline[] = extra.count === null ? [['how many? ', blank(60)]] : [];
+  return { cells: [extraName(extra, context), 'background', ...count] };
+}
+
+function extraName(extra: SceneExtra, context: SheetContext): Inline {
+  const name = extra.count === null ? extra.name : `${extra.count} ${extra.name}`;
+  return [bold(name), space(knownWords(extra, context.labels))];
+}
+
+function sharedRow(extras: readonly SceneExtra[], context: SheetContext): TableRow[] {
+  if (extras.length === 0) return [];
+  const words = extras.map((extra): Inline => {
+    const count = extra.count === null ? [' how many? ', blank(28)] : [];
+    return [...inlineRuns(extraName(extra, context)), ...count];
+  });
+  return [{ cells: ['background', joinInline(words)] }];
 }
 
 function runIn(scene: BreakdownScene, context: SheetContext): Inline {
   const cast = scene.cast.map((person): Inline => {
-    const wears = wearsOf(person, scene);
-    const words = [
-      presenceWords(person),
-      person.minor ? 'MINOR' : '',
-      wears && person.presence === 'seen' ? changeWords(wears) : '',
-    ];
-    return [
-      bold(person.name),
-      space(knownWords(person, context.labels)),
-      ` (${words.filter((word) => word !== '').join(', ')})`,
-    ];
+    const wears = person.presence === 'seen' ? wearsOf(person, scene) : undefined;
+    const words = [presenceWords(person), ...(person.minor ? ['MINOR'] : []), ...(wears ? [changeWords(wears)] : [])];
+    return [bold(person.name), space(knownWords(person, context.labels)), ` (${words.join(', ')})`];
   });
-  const extras = scene.extras.map(
-    (extra): Inline =>
-      extra.count === null ? `${extra.name} (how many?)` : countWords(extra.count, extra.name, extra.name),
+  const extras = scene.extras.map((extra) =>
+    extra.count === null ? `${extra.name} (how many?)` : `${extra.count} ${extra.name}`,
   );
   return joinInline([...cast, ...extras]);
 }
