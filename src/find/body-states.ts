@@ -22,7 +22,9 @@ export function findBodyStates(clauses: Clauses, lexicon: Lexicon): Event[] {
     events.push({ at, category: 'makeup', by: ownerOf(clauses, at), confidence: 0.75, rule });
   tokens.forEach((token, at) => {
     if (token.tag === 'noun' && is(at, 'body')) {
-      if (hasState(tokens, at, is)) add(at, 'a part of the body is in a state that make-up shows');
+      const substance = substanceOn(tokens, at);
+      if (substance !== null) add(substance, 'something on the body');
+      else if (hasState(tokens, at, is)) add(at, 'a part of the body is in a state that make-up shows');
       return;
     }
     if (
@@ -49,7 +51,24 @@ function hasState(tokens: readonly Token[], at: number, is: Is): boolean {
   const after = tokens[next + 1];
   if (after?.tag === 'noun') return false;
   if (!colours.test(state.lower)) return true;
-  return colourShows.test((tokens[at] as Token).lemma) || after?.lower === 'with' || after?.lower === 'from';
+  return colourShows.test((tokens[at] as Token).lemma) || after?.lower === 'from';
+}
+
+/** "his face white with plaster": the place of what is on the body. */
+function substanceOn(tokens: readonly Token[], at: number): number | null {
+  for (let here = at + 1; here < Math.min(tokens.length, at + 5); here++) {
+    const token = tokens[here] as Token;
+    if (/^[.;,]/.test(token.text) || token.tag === 'noun' || token.tag === 'verb') return null;
+    if (token.lower !== 'with') continue;
+    const next = tokens[here + 1];
+    return next?.tag === 'noun' &&
+      /^(?:plaster|soot|mud|dust|blood|sweat|oil|grease|paint|dirt|ash|flour|tears|powder|chalk|frost|snow|grime|coal|mascara)$/.test(
+        next.lower,
+      )
+      ? here + 1
+      : null;
+  }
+  return null;
 }
 
 function nearBody(tokens: readonly Token[], at: number, is: Is): boolean {

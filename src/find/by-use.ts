@@ -1,6 +1,8 @@
 import type { CategoryName } from '../trade/categories.js';
-import type { Kind } from './kinds.js';
-import type { Signals } from './signals.js';
+import type { Candidate } from './candidates.js';
+import type { Clauses } from './clause-types.js';
+import type { Lexicon } from './lexicon.js';
+import type { Token } from './reading.js';
 
 const names: Readonly<Record<string, CategoryName>> = {
   p: 'props',
@@ -21,18 +23,49 @@ const names: Readonly<Record<string, CategoryName>> = {
   z: 'visual-effects',
 };
 
-/** The category of a thing by what is done with it. */
-export function categoryByUse(kind: Kind, signals: Signals): CategoryName {
+/** The category of a thing by what is done with it, with the reason when use changed it. */
+export function categoryByUse(
+  candidate: Candidate,
+  clauses: Clauses,
+  lexicon: Lexicon,
+): { readonly category: CategoryName; readonly why: string | null } {
+  const { kind, signals } = candidate;
   const { letters } = kind;
-  const inHand = signals.handled || signals.instrument || (signals.held && !signals.worn);
-  const worn = letters.includes('c') && (signals.worn || (signals.owned && !inHand));
-  if (worn) return 'costumes';
   const first = letters[0] ?? 'p';
-  const second = letters[1];
-  if (first === 'c' && second && inHand && !signals.owned) return names[second] ?? 'props';
-  if (first === 's' && second && inHand) return names[second] ?? 'sound';
-  if (second === 's' && signals.subjectOfDeed && first !== 'd') return 'sound';
-  if (first === 'd' || first === 'k') return inHand && !kind.classes.includes('fixed') ? 'props' : 'dressing';
-  if (first === 'p' && !inHand && !signals.owned && signals.standing) return 'dressing';
-  return names[first] ?? 'props';
+  const plain = names[first] ?? 'props';
+  const inHand = signals.handled || signals.instrument || (signals.held && !signals.worn);
+  const turn = (category: CategoryName, why: string) => ({ category, why: category === plain ? null : why });
+  const made = asFigure(candidate, clauses, lexicon);
+  if (made)
+    return turn(
+      made === 'food' ? 'food' : inHand ? 'props' : 'dressing',
+      made === 'food' ? 'it is cooked' : 'it is a figure, not alive',
+    );
+  if (signals.verb === 'wear' && signals.object) return turn('costumes', 'it is worn');
+  if (letters.includes('c')) {
+    if (signals.worn || (signals.owned && !inHand)) return turn('costumes', 'it is worn');
+    if (first === 'c' && letters[1] && inHand && !signals.owned)
+      return turn(names[letters[1]] ?? 'props', 'it is in hand, not worn');
+  }
+  if (letters.includes('x') && first !== 'x' && signals.subjectOfDeed && signals.actsAsPerson)
+    return turn('extras', 'it does what people do');
+  if (letters.includes('a') && first !== 'a' && signals.subjectOfDeed) return turn('animals', 'it moves by itself');
+  if (first === 'a' && letters.includes('f') && signals.eaten) return turn('food', 'it is eaten');
+  if (first === 's' && inHand && letters[1]) return turn(names[letters[1]] ?? 'sound', 'it is in hand');
+  if (letters[1] === 's' && signals.subjectOfDeed && first !== 'd') return turn('sound', 'it is heard');
+  if (kind.head === 'blood') return turn(signals.surface || signals.placed ? 'effects' : 'makeup', 'it is on a body');
+  if (first === 'd' || first === 'k')
+    return inHand && !kind.classes.includes('fixed') ? turn('props', 'somebody handles it') : turn('dressing', '');
+  if (first === 'p' && !inHand && !signals.owned && signals.standing)
+    return turn('dressing', 'it stands there and nobody handles it');
+  return { category: plain, why: null };
+}
+
+/** A toy or a statue of an animal, person or vehicle; a cooked animal. */
+function asFigure({ kind, part }: Candidate, clauses: Clauses, lexicon: Lexicon): 'figure' | 'food' | null {
+  if (!/^[avxz]/.test(kind.letters)) return null;
+  const modifiers = part.phrase.modifiers.map((at) => clauses.sentence.tokens[at] as Token);
+  const named = (list: string) => modifiers.some((token) => lexicon.find(token.lower)?.classes.includes(list));
+  if (named('replicas')) return 'figure';
+  return kind.letters.startsWith('a') && named('cooked') ? 'food' : null;
 }

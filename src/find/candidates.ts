@@ -19,25 +19,32 @@ export function findCandidates(clauses: Clauses, lexicon: Lexicon): Candidate[] 
 function readPart(part: Part, clauses: Clauses, lexicon: Lexicon): Candidate[] {
   const { tokens } = clauses.sentence;
   const kind = findKind(tokens, part.phrase, lexicon);
-  if (isPartOfVehicle(part, kind, clauses, lexicon)) return [];
-  if (!isNothing(kind)) return [{ part, kind, signals: readSignals(part, clauses, lexicon) }];
+  if (isPartOfVehicle(part, kind, clauses, lexicon) || onlyMeasures(part, kind, clauses)) return [];
+  if (!isNothing(kind, part)) return [{ part, kind, signals: readSignals(part, clauses, lexicon) }];
   const whole = wholeOf(part, tokens, lexicon);
   return whole ? [{ ...whole, signals: readSignals(part, clauses, lexicon) }] : [];
 }
 
 /** Parts, bodies, rooms, times: no element by themselves. */
-function isNothing(kind: Kind): boolean {
+function isNothing(kind: Kind, { phrase }: Part): boolean {
   if (kind.letters.startsWith('t') || kind.letters === '') return true;
-  if (kind.source === 'list') return false;
-  return (
-    kind.classes.some((name) => /^(?:body|places|time-words|quantities|parts-of)$/.test(name)) && kind.source !== 'weak'
-  );
+  if (kind.from < phrase.head) return false;
+  if (kind.classes.includes('body')) return !/^an?$/.test(phrase.determiner?.lower ?? '') || kind.source !== 'list';
+  if (kind.source === 'list' || kind.source === 'weak') return false;
+  return kind.classes.some((name) => /^(?:places|time-words|quantities|parts-of)$/.test(name));
+}
+
+/** "a shower of sparks": the head only measures what is there. */
+function onlyMeasures(part: Part, kind: Kind, clauses: Clauses): boolean {
+  if (!kind.classes.includes('quantities')) return false;
+  return clauses.parts.some((one) => one.ofPart === part && one.phrase.determiner === null);
 }
 
 /** The noun before a part that is a thing itself: the coat of "coat pocket", the bunk of "bunk frame". */
 function wholeOf(part: Part, tokens: readonly Token[], lexicon: Lexicon): { part: Part; kind: Kind } | null {
   const { phrase } = part;
   const at = phrase.modifiers.at(-1);
+  if (lexicon.find((tokens[phrase.head] as Token).lemma)?.classes.includes('places')) return null;
   if (at === undefined || (tokens[at] as Token).tag !== 'noun') return null;
   const own = { ...phrase, head: at, end: at + 1, modifiers: phrase.modifiers.slice(0, -1) };
   const kind = findKind(tokens, own, lexicon);

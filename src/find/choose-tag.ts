@@ -1,13 +1,6 @@
 import type { Tag, Token } from './reading.js';
-import type { RawWord } from './split-words.js';
+import { afterVerb, canBeNoun, type Draft, startsPhrase } from './word-neighbours.js';
 import type { WordUses } from './word-uses.js';
-
-/** A word with all it can be. */
-export interface Draft extends RawWord {
-  readonly lower: string;
-  readonly uses: WordUses;
-  readonly person: string | null;
-}
 
 /** Where the reader stands in the clause. */
 export interface Reading {
@@ -60,6 +53,7 @@ function chooseClosed(
   const draft = drafts[at] as Draft;
   const previous = before.at(-1)?.tag ?? null;
   const next = drafts[at + 1];
+  if (closed === 'auxiliary' && reading.phrase === 'open' && draft.uses.noun?.entry.core) return 'noun';
   if (closed === 'preposition' && draft.uses.particle && (!next || !startsPhrase(next) || previous === 'adverb'))
     return movingWords.has(draft.lower) && previous === 'verb'
       ? 'particle'
@@ -77,34 +71,6 @@ function chooseClosed(
     return 'pronoun';
   if (closed === 'adverb' && reading.phrase === 'open' && draft.uses.noun && !(next && canBeNoun(next))) return 'noun';
   return closed;
-}
-
-/** True for a word that a noun phrase can begin with. */
-function startsPhrase(draft: Draft): boolean {
-  const { closed } = draft.uses;
-  if (draft.person !== null) return true;
-  if (closed) return /^(?:determiner|possessive|number|pronoun)$/.test(closed);
-  return (
-    /^[\p{L}\p{N}]/u.test(draft.text) &&
-    (draft.uses.noun !== null || draft.uses.adjective >= 0 || /^\p{Lu}/u.test(draft.text))
-  );
-}
-
-function canBeNoun(draft: Draft): boolean {
-  return (
-    draft.uses.closed === null &&
-    draft.person === null &&
-    (draft.uses.noun !== null || draft.uses.adjective >= 3) &&
-    /^\p{L}/u.test(draft.text)
-  );
-}
-
-/** True when what follows shows that a verb could stand here: an object, a preposition, or the end. */
-function afterVerb(next: Draft | undefined): boolean {
-  if (!next || next.person !== null) return true;
-  const { closed } = next.uses;
-  if (closed) return closed !== 'auxiliary' && closed !== 'conjunction';
-  return next.uses.adverb || /^[—–(]/.test(next.text);
 }
 
 function chooseOpen(drafts: readonly Draft[], at: number, before: readonly Token[], reading: Reading): Tag {
@@ -142,10 +108,20 @@ function inPhrase(drafts: readonly Draft[], at: number, before: readonly Token[]
     return 'verb';
   if (previous?.tag === 'adjective' && uses.verb && !uses.noun && uses.adjective < 0 && uses.verb.form === 's')
     return 'verb';
-  const more = next !== undefined && canBeNoun(next);
+  const more = next !== undefined && canBeNoun(next) && !(uses.noun?.entry.core && verbFollows(drafts, at + 1));
   if (uses.noun && !(more && isModifier(uses))) return 'noun';
   if (uses.adjective >= 0 || (uses.verb && uses.verb.form !== 's')) return 'adjective';
   return 'noun';
+}
+
+/** "An orderly holds it": the word after the head is the verb, not one more noun. */
+function verbFollows(drafts: readonly Draft[], at: number): boolean {
+  const verb = (drafts[at] as Draft).uses.verb;
+  return (
+    verb?.form === 's' &&
+    (afterVerb(drafts[at + 1]) || verb.share >= 5) &&
+    !canBeNoun(drafts[at + 1] ?? (drafts[at] as Draft))
+  );
 }
 
 function isModifier(uses: WordUses): boolean {
@@ -217,10 +193,11 @@ function finiteVerb(drafts: readonly Draft[], at: number, previous: Token | null
     rival.share >= 5
   )
     return null;
-  if (previous?.tag === 'name' || previous?.tag === 'pronoun' || previous?.tag === 'noun')
-    return afterVerb(next) || verb.share >= 2 ? 'verb' : null;
+  if (previous?.tag === 'name' || previous?.tag === 'pronoun') return 'verb';
+  if (previous?.tag === 'noun') return afterVerb(next) || verb.share >= 2 ? 'verb' : null;
   if (previous?.tag === 'punctuation' || previous?.tag === 'conjunction') {
     if (next && /^[,.;]/.test(next.text)) return verb.share >= 7 ? 'verb' : null;
+    if (next && /^(?:determiner|possessive|number)$/.test(next.uses.closed ?? '')) return 'verb';
     return afterVerb(next) ? (verb.share >= 2 ? 'verb' : null) : verb.share >= 5 ? 'verb' : null;
   }
   return verb.share >= 6 && afterVerb(next) ? 'verb' : null;

@@ -15,6 +15,8 @@ export interface DeedFacts {
   /** What it is done to. */
   readonly hit: 'person' | 'thing' | null;
   readonly object: Kind | null;
+  /** "tosses him a blanket": the person only gets it. */
+  readonly gives: boolean;
   /** The next words of the clause, up to seven. */
   readonly rest: readonly string[];
   /** True when the verb stands in a word list. */
@@ -35,6 +37,7 @@ export function readDeed(deed: Deed, clauses: Clauses, lexicon: Lexicon): DeedFa
     subject,
     hit,
     object,
+    gives: gives(deed, tokens),
     rest: restOf(deed, tokens),
     named: (list) => classes.includes(list),
     subjectIn: (list) => subject !== null && (lexicon.find(subject.head)?.classes.includes(list) ?? false),
@@ -77,6 +80,15 @@ function readObject(deed: Deed, clauses: Clauses, lexicon: Lexicon): Pick<DeedFa
     };
   }
   return { hit: null, object: null };
+}
+
+function gives(deed: Deed, tokens: readonly Token[]): boolean {
+  const person = tokens[deed.at + 1];
+  const next = tokens[deed.at + 2];
+  if (person?.tag !== 'pronoun' && person?.tag !== 'name') return false;
+  return (
+    next?.tag === 'determiner' || next?.tag === 'number' || (next?.tag === 'possessive' && !/^['’]/.test(next.text))
+  );
 }
 
 function restOf(deed: Deed, tokens: readonly Token[]): string[] {

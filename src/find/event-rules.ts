@@ -29,11 +29,19 @@ export const eventRules: readonly EventRule[] = [
   },
   {
     category: 'visual-effects',
+    words: 'a shadow or a reflection has a life of its own',
+    bySubject: true,
+    holds: (f) =>
+      /^(?:shadow|reflection)$/.test(f.subject?.head ?? '') &&
+      (any(f.rest, itself) || /^(?:detach|step|wave|smile|turn|walk|speak|move|wink|cross)$/.test(f.deed.lemma)),
+  },
+  {
+    category: 'visual-effects',
     words: 'a thing moves by itself',
     holds: (f) =>
       f.doer === 'thing' &&
       /^(?:rise|float|hover|lift|slide|move|swing|open|walk|detach|fly|turn|rock|cross)$/.test(f.deed.lemma) &&
-      (any(f.rest, itself) || (f.subject?.head === 'shadow' && f.deed.lemma === 'detach')),
+      any(f.rest, itself),
   },
   {
     category: 'visual-effects',
@@ -65,6 +73,7 @@ export const eventRules: readonly EventRule[] = [
     holds: (f) =>
       f.named('rough-verbs') &&
       f.hit === 'person' &&
+      !f.gives &&
       !f.deed.passive &&
       !any(f.rest.slice(0, 1), /^(?:his|her|their|my|your)$/) &&
       f.deed.lemma !== 'run',
@@ -117,7 +126,7 @@ export const eventRules: readonly EventRule[] = [
       (f.hit !== 'thing' || f.named('object-stunts')) &&
       !(f.doer === 'nobody' && f.deed.participle) &&
       !(f.deed.participle && /^(?:sprawl|stumble|slip|bolt)$/.test(f.deed.lemma)) &&
-      f.rest[0] !== 'away',
+      !/^(?:away|through)$/.test(f.rest[0] ?? ''),
   },
   {
     category: 'effects',
@@ -191,7 +200,7 @@ export const eventRules: readonly EventRule[] = [
     holds: (f) =>
       (f.deed.lemma === 'strike' && f.subject?.head === 'clock') ||
       (f.deed.lemma === 'slam' && /^(?:door|shutter|gate|hatch|lid|window)$/.test(f.subject?.head ?? '')) ||
-      (f.deed.lemma === 'hammer' && /^(?:typewriter|piano|machine|rain|gun)$/.test(f.subject?.head ?? '')),
+      (f.deed.lemma === 'hammer' && /^(?:typewriter|piano|machine|gun)$/.test(f.subject?.head ?? '')),
   },
   {
     category: 'sound',
@@ -227,5 +236,5 @@ function heard(f: DeedFacts): boolean {
   )
     return false;
   if (/^[se]/.test(f.subject.letters)) return false;
-  return !/^(?:voice|light|sea|desert|wind|breath|rain|stomach)$/.test(f.subject.head);
+  return !/^(?:voice|light|sea|desert|wind|breath|rain|stomach|blood|water)$/.test(f.subject.head);
 }

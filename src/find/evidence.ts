@@ -93,6 +93,9 @@ export const rules: readonly Rule[] = [
   { id: 'of-other', words: 'it only tells what another thing is of', weight: -1.7, holds: (_, s) => s.ofOther },
   { id: 'listed-with', words: 'it is listed with another', weight: -0.7, holds: (_, s) => s.listed },
   { id: 'capitals', words: 'the writer put it in capitals', weight: 0.8, holds: (_, s) => s.capitals },
+  { id: 'complement', words: 'it is said of something else', weight: -1, holds: (_, s) => s.complement },
+  { id: 'likened', words: 'a person is likened to it', weight: -4, holds: (_, s) => s.likened },
+  { id: 'surface', words: 'it is a surface', weight: -3, holds: (_, s) => s.surface },
   { id: 'abstract', words: 'its clause tells of no picture', weight: -1.3, holds: (_, s) => s.abstract },
 ];
 

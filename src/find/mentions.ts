@@ -1,4 +1,3 @@
-import type { CategoryName } from '../trade/categories.js';
 import { findBodyStates } from './body-states.js';
 import { categoryByUse } from './by-use.js';
 import { type Candidate, findCandidates } from './candidates.js';
@@ -9,6 +8,7 @@ import type { Lexicon } from './lexicon.js';
 import { whyPresent } from './plainly-present.js';
 import type { Token } from './reading.js';
 import type { Find } from './types.js';
+import { whoHas } from './who.js';
 
 const cut = 0.5;
 
@@ -20,11 +20,11 @@ export function readMentions(clauses: Clauses, lexicon: Lexicon): Find[] {
   const taken = new Set(events.map((event) => event.at));
   const things = candidates
     .filter((one) => !taken.has(one.part.phrase.head))
-    .flatMap((one) => readMention(one, clauses) ?? []);
+    .flatMap((one) => readMention(one, clauses, lexicon) ?? []);
   return [...things, ...events.map((event) => eventFind(event, clauses))];
 }
 
-function readMention(candidate: Candidate, clauses: Clauses): Find | null {
+function readMention(candidate: Candidate, clauses: Clauses, lexicon: Lexicon): Find | null {
   const { part, kind, signals } = candidate;
   if (part.preposition === "'s" && /^[xz]/.test(kind.letters)) return null;
   const { confidence, fired } = weighEvidence(kind, signals);
@@ -32,7 +32,7 @@ function readMention(candidate: Candidate, clauses: Clauses): Find | null {
   return makeFind(
     candidate,
     clauses,
-    categoryByUse(kind, signals),
+    lexicon,
     confidence,
     fired.map((rule) => rule.words),
   );
@@ -41,17 +41,19 @@ function readMention(candidate: Candidate, clauses: Clauses): Find | null {
 function readSpoken(candidate: Candidate, clauses: Clauses, lexicon: Lexicon): Find | null {
   const why = whyPresent(candidate, clauses, lexicon);
   if (!why) return null;
-  return makeFind(candidate, clauses, categoryByUse(candidate.kind, candidate.signals), 0.6, ['named in speech', why]);
+  return makeFind(candidate, clauses, lexicon, 0.6, ['named in speech', why]);
 }
 
 function makeFind(
-  { part }: Candidate,
+  candidate: Candidate,
   clauses: Clauses,
-  category: CategoryName,
+  lexicon: Lexicon,
   confidence: number,
   rules: readonly string[],
 ): Find {
   const { sentence } = clauses;
+  const { part, signals } = candidate;
+  const { category, why } = categoryByUse(candidate, clauses, lexicon);
   const head = sentence.tokens[part.phrase.head] as Token;
   const first = sentence.tokens[part.phrase.start] as Token;
   return {
@@ -60,13 +62,13 @@ function makeFind(
     name: head.lower,
     category,
     count: null,
-    by: category === 'dressing' ? null : (part.deed?.subject?.person ?? part.phrase.owner?.person ?? null),
+    by: whoHas(part, signals, category, clauses, lexicon),
     worn: category === 'costumes',
     state: null,
     words: sentence.text.slice(head.start, head.end),
     at: sentence.place(first.start, head.end),
     confidence,
-    rules,
+    rules: why ? [...rules, why] : rules,
     strength: null,
   };
 }

@@ -1,7 +1,8 @@
-import { chooseTag, type Draft, type Reading } from './choose-tag.js';
+import { chooseTag, type Reading } from './choose-tag.js';
 import type { PeopleNames } from './people-names.js';
 import type { Sentence, Tag, Token } from './reading.js';
 import { splitWords } from './split-words.js';
+import type { Draft } from './word-neighbours.js';
 import type { WordUses } from './word-uses.js';
 
 /** What tagging needs to know of the language and of the people. */
@@ -65,11 +66,13 @@ function follow(reading: Reading, tag: Tag, draft: Draft, before: Tag | null): v
   switch (tag) {
     case 'punctuation':
       reading.phrase = 'none';
+      reading.inPreposition = false;
       if (/[.;:!?—–-]/.test(draft.text)) reading.subject = false;
       if (draft.text !== '"') reading.finite = false;
       return;
     case 'conjunction':
       reading.phrase = 'none';
+      reading.inPreposition = false;
       if (/^(?:and|but|then|or|nor|yet|so)$/.test(draft.lower)) {
         reading.plural = before === 'noun' || before === 'name' ? true : reading.plural;
       } else reading.subject = false;

@@ -51,6 +51,7 @@ export function compileLexicon(net: WordNet, rootText: string, lists: ReadonlyMa
   addNouns(net, rootText, row);
   addVerbs(net, row);
   addAdjectives(net, row);
+  addOwnVerbs(rows);
   const lines = [...rows].map(([word, one]) => `${word}\t${writeRow(one)}`).filter((line) => !line.endsWith('\t'));
   return `${lines.sort((a, b) => (a < b ? -1 : 1)).join('\n')}\n`;
 }
@@ -115,6 +116,19 @@ function addVerbs(net: WordNet, row: (word: string) => Row): void {
     if (isSoundVerb(lemma, net)) row(lemma).classes.push('sounds');
   }
 }
+
+/** Verbs of our lists that WordNet does not have. */
+function addOwnVerbs(rows: ReadonlyMap<string, Row>): void {
+  for (const one of rows.values()) {
+    if (one.verb === '' && one.classes.some((name) => verbLists.has(name))) one.verb = one.noun || one.core ? '4' : '9';
+  }
+}
+
+const verbLists = new Set(
+  'handling wearing stunt-verbs sound-verbs effect-verbs picture-verbs rough-verbs driven-stunts flowing hanging moving'.split(
+    ' ',
+  ),
+);
 
 const soundGloss = /^(?:make a certain noise or sound|emit a noise|make noise|emit sound|make a loud noise)/;
 

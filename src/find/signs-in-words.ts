@@ -1,0 +1,103 @@
+import type { Clauses, Part } from './clause-types.js';
+import type { Lexicon } from './lexicon.js';
+import type { Token } from './reading.js';
+
+/** What the words around a noun say of it. */
+export interface SignsInWords {
+  readonly owned: boolean;
+  readonly fragment: boolean;
+  readonly article: 'a' | 'the' | 'number' | 'other' | 'none';
+  readonly plural: boolean;
+  readonly state: boolean;
+  readonly material: boolean;
+  readonly simile: boolean;
+  readonly negated: boolean;
+  readonly ofNothing: boolean;
+  readonly ofQuantity: boolean;
+  readonly ofPart: boolean;
+  readonly ofOther: boolean;
+  readonly listed: boolean;
+  /** "is a X": said of something else. */
+  readonly complement: boolean;
+  /** "a bear of a man". */
+  readonly likened: boolean;
+  /** "against the glass": a surface, not a thing. */
+  readonly surface: boolean;
+  /** The subject is an idea: "Hope is a light". */
+  readonly abstract: boolean;
+  readonly capitals: boolean;
+}
+
+const has = (lexicon: Lexicon, word: string, list: string) => lexicon.find(word)?.classes.includes(list) ?? false;
+
+/** Reads what the words of a noun phrase and its neighbours say of it. */
+export function readWords(part: Part, clauses: Clauses, lexicon: Lexicon): SignsInWords {
+  const { tokens } = clauses.sentence;
+  const { phrase } = part;
+  const head = tokens[phrase.head] as Token;
+  const before = tokens[phrase.start - 1]?.lower ?? '';
+  const modified = (list: string) =>
+    phrase.modifiers.some((place) => has(lexicon, (tokens[place] as Token).lower, list));
+  return {
+    owned: phrase.owner !== null,
+    fragment: clauses.deeds.length === 0 && part.role === 'loose',
+    article: articleOf(part, tokens),
+    plural: head.lemma !== head.lower,
+    state: modified('states'),
+    material: modified('materials'),
+    simile: /^(?:like|as|than)$/.test(part.preposition ?? '') || (before === 'as' && part.preposition === null),
+    negated:
+      phrase.determiner?.lower === 'no' ||
+      part.preposition === 'without' ||
+      (part.preposition === 'out of' && part.deed?.lemma === 'run'),
+    ...readOf(part, tokens, lexicon),
+    listed: part.listedWith !== null,
+    complement: /^(?:is|are|was|were|be|been|'s|'re|’s)$/.test(before) && phrase.determiner !== null,
+    likened: isLikened(part, clauses),
+    surface:
+      phrase.determiner?.lower === 'the' &&
+      phrase.modifiers.length === 0 &&
+      part.preposition !== null &&
+      head.lower === head.lemma &&
+      has(lexicon, head.lemma, 'materials'),
+    abstract: isAbstract(part.deed, tokens, lexicon),
+    capitals: isCapitals(tokens, phrase.head),
+  };
+}
+
+/** What stands before its "of": a measure, a part, a picture, or another thing. */
+function readOf(part: Part, tokens: readonly Token[], lexicon: Lexicon) {
+  const head = part.ofPart ? (tokens[part.ofPart.phrase.head] as Token).lemma : null;
+  const is = (list: string) => head !== null && has(lexicon, head, list);
+  const measured = is('quantities') || is('containers');
+  return {
+    ofNothing: is('of-nothing'),
+    ofQuantity: measured || part.preposition === 'full of',
+    ofPart: is('parts-of'),
+    ofOther: head !== null && !measured && !is('parts-of'),
+  };
+}
+
+function articleOf(part: Part, tokens: readonly Token[]): SignsInWords['article'] {
+  const word = part.phrase.determiner?.lower;
+  if (word === 'a' || word === 'an') return 'a';
+  if (word === 'the') return 'the';
+  if (tokens[part.phrase.modifiers[0] ?? -1]?.tag === 'number') return 'number';
+  return word === undefined ? 'none' : 'other';
+}
+
+function isLikened(part: Part, clauses: Clauses): boolean {
+  const whole = part.ofPart ? part : clauses.parts.find((one) => one.ofPart === part);
+  if (!whole?.ofPart || whole.phrase.modifiers.length > 0) return false;
+  return [whole.phrase, whole.ofPart.phrase].every((phrase) => /^an?$/.test(phrase.determiner?.lower ?? ''));
+}
+
+function isAbstract(deed: Part['deed'], tokens: readonly Token[], lexicon: Lexicon): boolean {
+  const subject = deed?.subject?.phrase;
+  return subject ? has(lexicon, (tokens[subject.head] as Token).lemma, 'ideas') : false;
+}
+
+function isCapitals(tokens: readonly Token[], head: number): boolean {
+  if (!/^\p{Lu}{2}[\p{Lu}\-'’]*$/u.test((tokens[head] as Token).text)) return false;
+  return tokens.some((token) => /\p{Ll}{2}/u.test(token.text));
+}

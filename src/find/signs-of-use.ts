@@ -1,0 +1,110 @@
+import type { Clauses, Part, Subject } from './clause-types.js';
+import type { Lexicon } from './lexicon.js';
+import type { Token } from './reading.js';
+
+/** What is done with a thing. */
+export interface SignsOfUse {
+  /** Object of a verb of handling. */
+  readonly handled: boolean;
+  /** Something is done with it: "with a screwdriver". */
+  readonly instrument: boolean;
+  /** "X in her hand", "X over his shoulder". */
+  readonly held: boolean;
+  /** Object of a verb of wearing, "in a coat", "a cap over his ears". */
+  readonly worn: boolean;
+  /** Object of the clause's verb. */
+  readonly object: boolean;
+  readonly objectOfOther: boolean;
+  readonly eaten: boolean;
+  readonly subjectOfDeed: boolean;
+  /** It is the subject of what only people do. */
+  readonly actsAsPerson: boolean;
+  readonly standing: boolean;
+  /** The place where something is: "on the X", "under the X". */
+  readonly placed: boolean;
+  readonly spokenOf: boolean;
+  readonly unreal: boolean;
+  /** The verb that governs it. */
+  readonly verb: string | null;
+}
+
+const placing =
+  /^(?:on|onto|out of|under|beneath|behind|beside|in|inside|into|at|over|above|across|against|from|off|round|around|near|by|through|past|to|towards?|between|among|along|below|atop|within|upon|underneath)$/;
+
+const has = (lexicon: Lexicon, word: string, list: string) => lexicon.find(word)?.classes.includes(list) ?? false;
+
+/** Reads what the clause does with a noun phrase. */
+export function readUse(part: Part, clauses: Clauses, lexicon: Lexicon): SignsOfUse {
+  const { tokens } = clauses.sentence;
+  const root = rootPart(part);
+  const { deed } = root;
+  const verb = deed?.lemma ?? null;
+  const handling = verb !== null && has(lexicon, verb, 'handling');
+  const object = root.role === 'object' || (root.role === 'subject' && deed?.passive === true);
+  const byPerson = !deed?.subject || isPerson(deed.subject, tokens, lexicon);
+  const own = clauses.deeds.find((one) => one.subject?.phrase === part.phrase);
+  const does = (list: string) => own !== undefined && has(lexicon, own.lemma, list);
+  return {
+    handled: object && handling && byPerson,
+    instrument: root.preposition === 'with' && root.role === 'preposition' && deed !== null && byPerson,
+    held: isHeld(tokens, part.phrase.end, lexicon),
+    worn: isWorn(part, root, verb, tokens, lexicon),
+    object,
+    objectOfOther: object && !handling,
+    eaten: object && /^(?:eat|cook|fry|bite|gut|slice|chew|carve|microwave|roast|boil|serve)$/.test(verb ?? ''),
+    subjectOfDeed: root.role === 'subject' && part.ofPart === null,
+    actsAsPerson:
+      own?.passive === false &&
+      (does('handling') || /^(?:say|speak|nod|shout|whisper|smile|wink|walk|run)$/.test(own.lemma)),
+    standing: part.role === 'subject' && does('hanging'),
+    placed: root.role === 'preposition' && placing.test(root.preposition ?? ''),
+    spokenOf: object && verb !== null && has(lexicon, verb, 'speaking-of'),
+    unreal: deed?.unreal ?? false,
+    verb,
+  };
+}
+
+/** The part whose use counts: the list's first, or what an "of" completes. */
+export function rootPart(part: Part): Part {
+  if (part.listedWith) return rootPart(part.listedWith);
+  return part.ofPart ? rootPart(part.ofPart) : part;
+}
+
+const personPronoun = /^(?:he|she|they|i|you|we|who|somebody|someone|everybody|everyone|nobody|one|both|another)$/;
+
+function isPerson(subject: Subject, tokens: readonly Token[], lexicon: Lexicon): boolean {
+  if (subject.person !== null) return true;
+  if (subject.pronoun !== null) return personPronoun.test(subject.pronoun);
+  const entry = subject.phrase ? lexicon.find((tokens[subject.phrase.head] as Token).lemma) : null;
+  if (!entry) return false;
+  return (entry.core || entry.wordnet).startsWith('x') || entry.classes.includes('person-nouns');
+}
+
+/** "in her hand", "over his shoulder", "between two fingers" after the phrase. */
+function isHeld(tokens: readonly Token[], end: number, lexicon: Lexicon): boolean {
+  const preposition = tokens[end];
+  if (
+    preposition?.tag !== 'preposition' ||
+    !/^(?:in|under|over|between|across|on|behind|around|round|at|against|to)$/.test(preposition.lower)
+  )
+    return false;
+  const first = tokens[end + 1];
+  const owned =
+    first?.tag === 'possessive' || first?.tag === 'number' || (first?.tag === 'noun' && /^hands?$/.test(first.lower));
+  if (!owned) return false;
+  const noun = tokens.slice(end + 1, end + 5).find((token) => token.tag === 'noun');
+  return noun !== undefined && has(lexicon, noun.lemma, 'body');
+}
+
+function isWorn(part: Part, root: Part, verb: string | null, tokens: readonly Token[], lexicon: Lexicon): boolean {
+  if (root.role === 'object' && verb !== null && has(lexicon, verb, 'wearing')) return true;
+  const dressing = /^(?:dress|clothe|clad|wrap|button|muffle|swathe|bundle|sweat)$/.test(verb ?? '');
+  if (dressing && /^(?:in|into|through)$/.test(root.preposition ?? '')) return true;
+  if (root.preposition === 'in' && root.phrase.determiner?.lower !== 'the') {
+    const before = tokens[root.phrase.start - 2];
+    return before === undefined || /^(?:punctuation|name|noun|verb|participle|pronoun)$/.test(before.tag);
+  }
+  return (
+    isHeld(tokens, part.phrase.end, lexicon) && !/^(?:in|between|under)$/.test(tokens[part.phrase.end]?.lower ?? '')
+  );
+}

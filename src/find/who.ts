@@ -1,0 +1,75 @@
+import type { CategoryName } from '../trade/categories.js';
+import type { Clauses, Part, Subject } from './clause-types.js';
+import type { Lexicon } from './lexicon.js';
+import type { Token } from './reading.js';
+import type { Signals } from './signals.js';
+
+const inHandOrOnBody = /^(?:props|food|costumes|makeup)$/;
+
+/** The person who handles or wears what a phrase names, or null. */
+export function whoHas(
+  part: Part,
+  signals: Signals,
+  category: CategoryName,
+  clauses: Clauses,
+  lexicon: Lexicon,
+): string | null {
+  const inHand = signals.handled || signals.instrument || signals.held || signals.worn;
+  if (category === 'dressing' || category === 'vehicles' || category === 'animals' || category === 'extras') {
+    return inHand || signals.owned ? (agentOf(part, clauses, lexicon) ?? ownerOf(part, clauses)) : null;
+  }
+  const owner = ownerOf(part, clauses);
+  if (owner !== null && (category === 'costumes' || category === 'makeup')) return owner;
+  if (part.role === 'subject' && part.ofPart === null && !signals.held) return owner;
+  const agent = agentOf(part, clauses, lexicon);
+  if (agent !== null) return agent;
+  if (owner !== null) return owner;
+  if (!inHandOrOnBody.test(category) || hasOtherSubject(part)) return null;
+  return nearBody(part, clauses) ?? onlyPersonSoFar(part, clauses);
+}
+
+/** Who does what the clause tells: its subject, or the owner of the hand that does it. */
+function agentOf(part: Part, clauses: Clauses, lexicon: Lexicon): string | null {
+  const subject = rootPart(part).deed?.subject ?? null;
+  if (subject === null) return null;
+  return subject.person ?? handOf(subject, clauses, lexicon);
+}
+
+/** "Nora's fingers fly over the laptop". */
+function handOf({ phrase }: Subject, clauses: Clauses, lexicon: Lexicon): string | null {
+  const owner = phrase?.owner;
+  if (!phrase || !owner) return null;
+  const head = clauses.sentence.tokens[phrase.head] as Token;
+  if (!lexicon.find(head.lemma)?.classes.includes('body')) return null;
+  return owner.person ?? (owner.pronoun ? clauses.resolve(phrase.start) : null);
+}
+
+function ownerOf(part: Part, clauses: Clauses): string | null {
+  const { owner } = part.phrase;
+  if (!owner) return null;
+  return owner.person ?? (owner.pronoun ? clauses.resolve(part.phrase.start) : null);
+}
+
+/** A thing or a nameless person does it. */
+function hasOtherSubject(part: Part): boolean {
+  const subject = part.deed?.subject;
+  return part.role === 'object' && subject !== null && subject !== undefined && subject.person === null;
+}
+
+/** "a cap low over his ears": the body near it is the wearer's. */
+function nearBody(part: Part, clauses: Clauses): string | null {
+  const { tokens } = clauses.sentence;
+  for (let at = part.phrase.end; at < Math.min(tokens.length, part.phrase.end + 6); at++) {
+    const token = tokens[at] as Token;
+    if (/^[.;:,]/.test(token.text)) return null;
+    if (token.tag === 'possessive' && !/^['’]/.test(token.text)) return clauses.resolve(at);
+    if (token.person !== null && tokens[at + 1]?.tag === 'possessive') return token.person;
+  }
+  return null;
+}
+
+/** The only person named in the sentence up to the phrase. */
+function onlyPersonSoFar(part: Part, clauses: Clauses): string | null {
+  const named = new Set(clauses.sentence.tokens.slice(0, part.phrase.start).flatMap((token) => token.person ?? []));
+  return named.size === 1 ? ([...named][0] ?? null) : null;
+}

@@ -1,0 +1,38 @@
+import type { RawWord } from './split-words.js';
+import type { WordUses } from './word-uses.js';
+
+/** A word with all it can be. */
+export interface Draft extends RawWord {
+  readonly lower: string;
+  readonly uses: WordUses;
+  readonly person: string | null;
+}
+
+/** True for a word that a noun phrase can begin with. */
+export function startsPhrase(draft: Draft): boolean {
+  const { closed } = draft.uses;
+  if (draft.person !== null) return true;
+  if (closed) return /^(?:determiner|possessive|number|pronoun)$/.test(closed);
+  return (
+    /^[\p{L}\p{N}]/u.test(draft.text) &&
+    (draft.uses.noun !== null || draft.uses.adjective >= 0 || /^\p{Lu}/u.test(draft.text))
+  );
+}
+
+/** True for a word that can be the head of a noun phrase or modify one. */
+export function canBeNoun(draft: Draft): boolean {
+  return (
+    draft.uses.closed === null &&
+    draft.person === null &&
+    (draft.uses.noun !== null || draft.uses.adjective >= 3) &&
+    /^\p{L}/u.test(draft.text)
+  );
+}
+
+/** True when what follows shows that a verb could stand here: an object, a preposition, or the end. */
+export function afterVerb(next: Draft | undefined): boolean {
+  if (!next || next.person !== null) return true;
+  const { closed } = next.uses;
+  if (closed) return closed !== 'auxiliary' && closed !== 'conjunction';
+  return next.uses.adverb || (next.uses.adjective >= 0 && !next.uses.noun) || /^[—–(]/.test(next.text);
+}
