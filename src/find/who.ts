@@ -3,6 +3,7 @@ import type { Clauses, Part, Subject } from './clause-types.js';
 import type { Lexicon } from './lexicon.js';
 import type { Token } from './reading.js';
 import type { Signals } from './signals.js';
+import { rootPart } from './signs-of-use.js';
 
 const inHandOrOnBody = /^(?:props|food|costumes|makeup)$/;
 
