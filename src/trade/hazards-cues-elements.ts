@@ -18,7 +18,8 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
       notNear: 'eyes heart belly engine alarm escape drill brigade truck rifle pistol moth electric extinguisher',
       notNext: 'escape engine alarm door exit station drill truck extinguisher brigade hydrant',
     }),
-    noun('cigarette cigar pipe', {
+    noun('pipe', { near: 'smoke smokes puff puffs tobacco light lights lit clench teeth stem relights mouth' }),
+    noun('cigarette cigar', {
       notNear: 'drain water gas leak burst plumbing radiator sewer under',
       notNext: 'machine packet case',
     }),
@@ -52,9 +53,10 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
       near: 'cloud clouds storm billow billows swirls swirl raise raises explode explosion plaster flour throws choking cough coughs',
       notNear: 'dustbin cover',
     }),
-    noun('sandstorm smog steam', {
-      notNear: 'engine iron train locomotive cup mug tea coffee kettle soup bowl',
-      notNext: 'train engine iron',
+    noun('sandstorm smog'),
+    noun('steam', {
+      near: 'fill fills billow billows cloud clouds pipe burst hiss hisses sauna vent bathroom scald scalds',
+      notNext: 'engine train iron',
     }),
     phrase('dry ice|tear gas|smoke bomb|smoke machine|cloud of dust|clouds of dust|cloud of flour'),
     verb('smoke', { subject: 'PERSON', setting: 'INT', notObject: 'fish ham salmon' }),

@@ -9,6 +9,7 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
       notPrev: 'glue staple nail radar water ink big',
       notNext: 'metal dog fire',
     }),
+    noun('sniper gunman'),
     noun('gunshot gunfire muzzle', { notNear: 'dog horse strap' }),
     noun('bullet bullets', { notPrev: 'silver magic', notNext: 'point points train' }),
     ...shots,
@@ -33,7 +34,7 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
     noun('saw', { near: 'cut cuts blade wood hand teeth log logs bench' }),
     verb('sharpen', { subject: 'PERSON', notNear: 'pencil pencils crayon senses focus' }),
     verb('stab slash', { subject: 'PERSON NONE', notObject: 'finger button air key price prices budget' }),
-    verb('slice chop carve fillet', { subject: 'PERSON', notNear: 'air' }),
+    verb('slice chop carve fillet', { subject: 'PERSON', notObject: 'NONE air way path name' }),
     phrase('slit ~ throat|knife to ~ throat|at knifepoint|cut ~ throat'),
     phrase(
       'drop the knife|put the knife down|put down the knife|put that knife|give me the knife|drop that knife|lower the knife|put that blade',
@@ -94,6 +95,7 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
       notSubject: 'wind PERSON breeze',
     }),
     verb('detonate', {}),
+    noun('blast', { notNear: 'music horn radio whistle', notNext: 'of' }),
     noun(
       'explosion explosive grenade dynamite gunpowder detonator firecracker pyrotechnics fireball landmine fireworks firework',
       {

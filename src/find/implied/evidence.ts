@@ -171,5 +171,5 @@ function isGuarded(
   const { tokens, place } = sentence;
   const first = tokens.findIndex(({ start, end }) => place(start, end).end.offset > at.start.offset);
   const inList = (list: string) => (token: Token) => holds(openWordList(list), token);
-  return tokens.slice(Math.max(0, first - 3), first).some(inList(notPrev)) || tokens.some(inList(notNear));
+  return tokens.slice(Math.max(0, first - 3), first + 2).some(inList(notPrev)) || tokens.some(inList(notNear));
 }

@@ -45,7 +45,7 @@ function matchAt<Owner>(sentence: Sentence, at: number, cue: IndexedCue<Owner>):
   const { tokens } = sentence;
   if (!countsIn(sentence, cue)) return null;
   const around = lookAround(tokens, at, cue);
-  if (!around || isUnreal(tokens, around.first)) return null;
+  if (!around || around.subject?.lower === 'nobody' || isUnreal(tokens, around.first)) return null;
   if (!cue.limits.lists.every(([where, list]) => allows(where, list, tokens, around))) return null;
   const token = tokens[at] as Token;
   const object = around.objects.at(-1) ?? null;

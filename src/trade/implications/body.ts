@@ -69,6 +69,18 @@ export const body: readonly Implication[] = [
           'Wound make-up takes 15 to 40 minutes: plan its stage for each scene, photograph it, keep dressings for every take.',
         ),
       ],
+    },
+  ),
+  implies(
+    10,
+    'side-of-wound',
+    [
+      noun('wound gash graze bruise scar burn scratch welt black-eye', {
+        notNear: 'pride ego car table door paint landscape record itch engine rubber toast palm',
+      }),
+      phrase('black eye|split lip'),
+    ],
+    {
       questions: [
         question(
           'which-side',

@@ -37,7 +37,9 @@ export const costume: readonly Implication[] = [
   dressOf('chef-dress', 'chef', "chef's whites", 'whites apron hat'),
   dressOf('fire-dress', 'firefighter fireman firemen firefighters', 'fire service clothing', 'helmet'),
   dressOf('bride-dress', 'bride', 'wedding dress', 'dress gown veil'),
-  dressOf('judge-dress', 'judge', "judge's robe", 'wig gown', likely),
+  implies(60, 'judge-dress', [noun('judge', { near: 'court bench gavel courtroom chambers robe verdict sentence' })], {
+    elements: [likely("judge's robe", 'costumes', `${uniform} wig gown`, false)],
+  }),
   dressOf(
     'builder-dress',
     'builder builders scaffolder',

@@ -11,6 +11,7 @@ export const everyday: readonly Implication[] = [
     [
       verb('dig', {
         ...who,
+        notNext: 'them it out into',
         notObject: 'key keys phone wallet note coin cash photo card ring letter heel nail nails',
         notNear: 'pocket bag purse handbag rucksack drawer heels past heel nails pockets ribs food elbow',
       }),
