@@ -11,8 +11,8 @@ export interface Segment {
   readonly style: TextStyle;
 }
 
-/** The text nodes of a block in order, each with its style. */
-export function flatSegments(block: Parent): Segment[] {
+/** The text nodes of a block in order, each with its style; `base` is the offset of the piece that the block was parsed in. */
+export function flatSegments(block: Parent, base: number): Segment[] {
   const segments: Segment[] = [];
   const stack: { node: RootContent; style: TextStyle }[] = [];
   const push = (parent: Parent, style: TextStyle) => {
@@ -24,7 +24,8 @@ export function flatSegments(block: Parent): Segment[] {
   for (let top = stack.pop(); top; top = stack.pop()) {
     const { node, style } = top;
     if (node.type === 'text' && node.position) {
-      segments.push({ start: node.position.start.offset ?? 0, end: node.position.end.offset ?? 0, style });
+      const { start, end } = node.position;
+      segments.push({ start: base + (start.offset ?? 0), end: base + (end.offset ?? 0), style });
     } else if (node.type === 'emphasis')
       push(node, style === 'bold' || style === 'bold italic' ? 'bold italic' : 'italic');
     else if (node.type === 'strong') push(node, style === 'italic' || style === 'bold italic' ? 'bold italic' : 'bold');

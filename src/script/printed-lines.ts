@@ -1,13 +1,23 @@
-import type { Heading, Definition as MarkdownDefinition, Paragraph, Parent, Root, RootContent } from 'mdast';
+import type { Definition as DefinitionNode, Heading, Paragraph, Parent, RootContent } from 'mdast';
+import type { Point, Range } from '../base/text-range.js';
+import type { MarkdownPiece } from './parse-markdown.js';
 import { flatSegments, printSegment, type Segment } from './print-segment.js';
 import { privateCharacter } from './private-text.js';
 import { type RawKind, type RawLine, StretchBuilder } from './raw-line.js';
-import { lineEnd, lineStart, rangeAt, type SourceText } from './source-text.js';
+import { lineEnd, lineStart, rangeAt, rangeInLine, type SourceText } from './source-text.js';
 
 /** The lines of a script and the definitions among them, both in source order. */
 export interface PrintedLines {
   readonly lines: readonly RawLine[];
   readonly definitions: readonly MarkdownDefinition[];
+}
+
+/** A definition that Markdown reads: `[name]: category "text"`. */
+export interface MarkdownDefinition {
+  readonly name: string;
+  readonly category: string;
+  readonly text: string;
+  readonly at: Range;
 }
 
 /** What stands around a block: how many quotes, and the column of the list item it opens or lies in. */
@@ -23,22 +33,23 @@ interface Job {
   readonly around: Surround;
 }
 
-/** Takes a Markdown tree apart into source lines: what each prints, and from which place of the source. */
-export function printLines(root: Root, source: SourceText, forPrint: string): PrintedLines {
+/** Takes Markdown apart into source lines: what each prints, and from which place of the source. */
+export function printLines(pieces: readonly MarkdownPiece[], source: SourceText, forPrint: string): PrintedLines {
   const lines: RawLine[] = [];
   const definitions: MarkdownDefinition[] = [];
-  const printer = new LinePrinter(source, forPrint, lines);
-  // A stack of our own: containers may nest deeper than calls can.
-  const jobs: Job[] = [];
-  pushChildren(jobs, root, { quotes: 0, item: 0, opensItem: false });
-  for (let job = jobs.pop(); job; job = jobs.pop()) {
-    const { node, around } = job;
-    if (node.type === 'paragraph' || node.type === 'heading') printer.addBlock(node, around);
-    else if (node.type === 'thematicBreak')
-      printer.addSigns(node, around, printer.isPageBreak(node) ? 'page break' : 'rule');
-    else if (node.type === 'definition') definitions.push(node);
-    else if (node.type === 'listItem' && node.children.length === 0) printer.addSigns(node, around, 'item');
-    else if ('children' in node) pushChildren(jobs, node as Parent, surround(node, around));
+  for (const piece of pieces) {
+    const printer = new LinePrinter(source, forPrint, piece, lines);
+    // A stack of our own: containers may nest deeper than calls can.
+    const jobs: Job[] = [];
+    pushChildren(jobs, piece.root, { quotes: 0, item: 0, opensItem: false });
+    for (let job = jobs.pop(); job; job = jobs.pop()) {
+      const { node, around } = job;
+      if (node.type === 'paragraph' || node.type === 'heading') printer.addBlock(node, around);
+      else if (node.type === 'thematicBreak') printer.addBreak(node, around);
+      else if (node.type === 'definition') definitions.push(printer.readDefinition(node));
+      else if (node.type === 'listItem' && node.children.length === 0) printer.addSigns(node, around, 'item');
+      else if ('children' in node) pushChildren(jobs, node as Parent, surround(node, around));
+    }
   }
   return { lines, definitions };
 }
@@ -61,23 +72,47 @@ function surround(node: RootContent, around: Surround): Surround {
 class LinePrinter {
   #source: SourceText;
   #forPrint: string;
+  #piece: MarkdownPiece;
   #lines: RawLine[];
 
-  constructor(source: SourceText, forPrint: string, lines: RawLine[]) {
+  constructor(source: SourceText, forPrint: string, piece: MarkdownPiece, lines: RawLine[]) {
     this.#source = source;
     this.#forPrint = forPrint;
+    this.#piece = piece;
     this.#lines = lines;
   }
 
-  isPageBreak(node: RootContent): boolean {
-    return this.#source.text[node.position?.start.offset ?? 0] === '*';
+  /** Where a node stands in the whole source. */
+  #placeOf(node: RootContent): { start: number; end: number; line: number; lastLine: number } {
+    const { offset, linesBefore } = this.#piece;
+    const { start, end } = node.position as { start: Point; end: Point };
+    return {
+      start: offset + start.offset,
+      end: offset + end.offset,
+      line: linesBefore + start.line,
+      lastLine: linesBefore + end.line,
+    };
+  }
+
+  readDefinition(node: DefinitionNode): MarkdownDefinition {
+    const { start, end } = this.#placeOf(node);
+    return {
+      name: (node.label ?? node.identifier).replace(/\s+/g, ' ').trim(),
+      category: node.url,
+      text: node.title ?? '',
+      at: rangeAt(this.#source, start, end),
+    };
+  }
+
+  /** Stars break the page; other rules print nothing (rule L11). */
+  addBreak(node: RootContent, around: Surround): void {
+    const isStars = this.#source.text[this.#placeOf(node).start] === '*';
+    this.addSigns(node, around, isStars ? 'page break' : 'rule');
   }
 
   /** A block without text: a rule, a page break, an item with nothing after its sign. */
   addSigns(node: RootContent, around: Surround, kind: RawKind): void {
-    const start = node.position?.start.offset ?? 0;
-    const end = node.position?.end.offset ?? start;
-    const line = node.position?.start.line ?? 1;
+    const { start, end, line } = this.#placeOf(node);
     const sign = this.#source.text.slice(start, Math.min(end, lineEnd(this.#source, line))).trim();
     this.#lines.push({
       kind: around.quotes > 0 ? 'note' : kind,
@@ -90,16 +125,15 @@ class LinePrinter {
       text: '',
       spans: [],
       literal: null,
-      at: rangeAt(this.#source, start, start + sign.length),
+      at: rangeInLine(this.#source, line, start, start + sign.length),
     });
   }
 
   /** Each source line of a paragraph or heading. */
   addBlock(node: Paragraph | Heading, around: Surround): void {
     const depth = node.type === 'heading' ? node.depth : 0;
-    const segments = flatSegments(node);
-    const firstLine = node.position?.start.line ?? 1;
-    const lastLine = node.position?.end.line ?? firstLine;
+    const segments = flatSegments(node, this.#piece.offset);
+    const { line: firstLine, lastLine } = this.#placeOf(node);
     let next = 0;
     for (let line = firstLine; line <= lastLine; line += 1) {
       const end = lineEnd(this.#source, line);

@@ -1,4 +1,3 @@
-import type { Definition as MarkdownDefinition } from 'mdast';
 import type { Diagnostic } from '../base/diagnostic.js';
 import { foldName } from '../base/slug.js';
 import type { Range } from '../base/text-range.js';
@@ -6,7 +5,6 @@ import { sayScript } from '../messages/script.js';
 import { findCategory } from '../trade/categories.js';
 import type { PrintedLines } from './printed-lines.js';
 import type { RawLine } from './raw-line.js';
-import { rangeAt, type SourceText } from './source-text.js';
 
 /** A definition as written, before its people are known (rule E5). */
 export interface WrittenDefinition {
@@ -26,12 +24,8 @@ export interface SortedDefinitions {
 }
 
 /** Takes definitions out of the lines: those that Markdown reads, and those it does not but that are plain enough (rule E5). */
-export function sortOutDefinitions(
-  printed: PrintedLines,
-  source: SourceText,
-  messages: Diagnostic[],
-): SortedDefinitions {
-  const definitions = takeRegular(printed.definitions, source);
+export function sortOutDefinitions(printed: PrintedLines, messages: Diagnostic[]): SortedDefinitions {
+  const definitions = printed.definitions.map((definition): WrittenDefinition => ({ ...definition, regular: true }));
   const lines = printed.lines.filter((line) => {
     const loose = line.text.startsWith('[') ? readLoose(line) : null;
     if (loose === null) return true;
@@ -41,16 +35,6 @@ export function sortOutDefinitions(
     return !taken;
   });
   return { lines, definitions };
-}
-
-function takeRegular(nodes: readonly MarkdownDefinition[], source: SourceText): WrittenDefinition[] {
-  return nodes.map((node) => ({
-    name: (node.label ?? node.identifier).replace(/\s+/g, ' ').trim(),
-    category: node.url,
-    text: node.title ?? '',
-    regular: true,
-    at: rangeAt(source, node.position?.start.offset ?? 0, node.position?.end.offset ?? 0),
-  }));
 }
 
 const shape = /^\[([^[\]]+)\]\s?:\s*(.*)$/;

@@ -47,7 +47,7 @@ export function readScriptText(text: string, file: string): ReadScript {
   messages.push(...fenceMessages, ...frontMessages, ...masked.messages);
   // 2. Markdown to lines, each with its place.
   const printed = printLines(parseMarkdown(masked.forParser), source, masked.forPrint);
-  const { lines, definitions: written } = sortOutDefinitions(printed, source, messages);
+  const { lines, definitions: written } = sortOutDefinitions(printed, messages);
   checkRawLines(lines, messages);
   // 3. Lines to blocks and scenes.
   const { chunks, notes: noteLines } = groupLines(lines, source, masked.privateLines);

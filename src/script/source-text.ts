@@ -54,3 +54,12 @@ export function lineEnd(source: SourceText, line: number): number {
 export function lineText(source: SourceText, line: number): string {
   return source.text.slice(lineStart(source, line), lineEnd(source, line));
 }
+
+/** The range of a stretch within one line. */
+export function rangeInLine(source: SourceText, line: number, start: number, end: number): Range {
+  const first = lineStart(source, line);
+  return {
+    start: { line, column: start - first + 1, offset: start },
+    end: { line, column: end - first + 1, offset: end },
+  };
+}
