@@ -12,14 +12,26 @@ export interface Folded {
   readonly fits: boolean;
 }
 
+/** The room on a sheet, in points. */
+export interface Room {
+  readonly height: number;
+  /** What the lines to write on ask for, as long as nothing need be folded to keep them. */
+  readonly lines: number;
+  /** Height of the note that says what was folded. */
+  readonly note: (said: readonly string[]) => number;
+}
+
 /**
- * Folds sections step by step until they and the note about it fit `room` points; then unfolds again what turned out to
- * need no folding, the most important first.
+ * Folds sections step by step until they and the note about it fit the room; then unfolds again what turned out to need
+ * no folding, the most important first.
  */
-export function foldToFit(set: SetSection, room: number, noteHeight: (said: readonly string[]) => number): Folded {
+export function foldToFit(set: SetSection, room: Room): Folded {
   const parts = new Map(sectionOrder.map((name) => [name, set(name, 0)]));
   const folds = new Map<SectionName, number>();
-  const fits = () => heightOfAll(parts) + noteHeight(saidOf(folds)) <= room;
+  const fits = (free = false) => {
+    const height = heightOfAll(parts) + room.note(saidOf(folds)) + (free ? room.lines : 0);
+    return height <= room.height;
+  };
   const put = ({ section }: FoldStep, fold: number) => {
     parts.set(section, set(section, fold));
     if (fold === 0) folds.delete(section);
@@ -27,7 +39,7 @@ export function foldToFit(set: SetSection, room: number, noteHeight: (said: read
   };
   const taken: FoldStep[] = [];
   for (const step of foldSteps) {
-    if (fits()) break;
+    if (fits(step.free)) continue;
     if (heightOf(set(step.section, step.fold)) >= heightOf(parts.get(step.section) ?? [])) continue;
     put(step, step.fold);
     taken.push(step);
@@ -36,7 +48,7 @@ export function foldToFit(set: SetSection, room: number, noteHeight: (said: read
   for (const step of done ? taken.reverse() : []) {
     if (folds.get(step.section) !== step.fold) continue;
     put(step, step.fold - 1);
-    if (!fits()) put(step, step.fold);
+    if (!fits(step.free)) put(step, step.fold);
   }
   return { strips: sectionOrder.flatMap((name) => parts.get(name) ?? []), folds, fits: done };
 }

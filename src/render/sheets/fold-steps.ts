@@ -23,17 +23,19 @@ export interface FoldStep {
   readonly fold: number;
   /** What the sheet says was folded; null when the section only runs on in one paragraph. */
   readonly says: string | null;
+  /** True when it costs no word: it is taken to keep the lines to write on, too. */
+  readonly free?: true;
 }
 
 /**
- * Steps in the order in which they are taken, after the lines to write on are gone. First what costs no word; then what
- * can be looked up elsewhere (common practice). Who, what, in which state and what is dangerous never goes.
+ * Steps in the order in which they are taken. First what costs no word; then the lines to write on go; then what can be
+ * looked up elsewhere (common practice). Who, what, in which state and what is dangerous never goes.
  */
 export const foldSteps: readonly FoldStep[] = [
-  { section: 'in-hand', fold: 1, says: null },
-  { section: 'people', fold: 1, says: null },
-  { section: 'notes', fold: 1, says: null },
-  { section: 'on-body', fold: 1, says: null },
+  { section: 'in-hand', fold: 1, says: null, free: true },
+  { section: 'people', fold: 1, says: null, free: true },
+  { section: 'notes', fold: 1, says: null, free: true },
+  { section: 'on-body', fold: 1, says: null, free: true },
   { section: 'tasks', fold: 1, says: 'doubtful tasks' },
   { section: 'place', fold: 1, says: 'the place' },
   { section: 'sound', fold: 1, says: 'sound' },

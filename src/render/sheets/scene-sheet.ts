@@ -24,13 +24,15 @@ export interface SceneSheet {
 export function setSceneSheet(scene: BreakdownScene, context: SheetContext, area: Area, type: Typesetter): SceneSheet {
   const set = (name: SectionName, fold: number) => setBlocks(sections[name](scene, context, fold), area, type);
   const note = (said: readonly string[]) => setFoldNote(said, area, type);
-  const folded = foldToFit(set, area.height, (said) => heightOf(note(said)));
+  const lines = heightOf(setWritingLines(Number.POSITIVE_INFINITY, area, type, fewLines));
+  const folded = foldToFit(set, { height: area.height, lines, note: (said) => heightOf(note(said)) });
   const bookmark = `${sceneTitle(scene, context)}: ${headingSentence(scene)}`;
   const body = folded.strips.map((one, i) => (i === 0 ? { ...one, bookmark } : one));
   const foot = note(saidOf(folded.folds));
   if (!folded.fits) return cutToFit(body, foot, area, type);
-  const lines = setWritingLines(area.height - heightOf(body) - heightOf(foot), area, type);
-  return { strips: [...body, ...foot, ...lines], leftOver: notWhole(folded), cut: 0 };
+  const room = area.height - heightOf(body) - heightOf(foot);
+  const writing = setWritingLines(room, area, type, mostLines);
+  return { strips: [...body, ...foot, ...writing], leftOver: notWhole(folded), cut: 0 };
 }
 
 function notWhole({ folds }: Folded): SectionName[] {
@@ -47,13 +49,14 @@ function setFoldNote(said: readonly string[], area: Area, type: Typesetter): Str
 }
 
 const fewestLines = 2;
+const fewLines = 5;
 const mostLines = 10;
 
-/** Lines to write on in what room is left, with a few words above them. */
-function setWritingLines(room: number, area: Area, type: Typesetter): Strip[] {
+/** Lines to write on in what room is left, at most so many, with a few words above them. */
+function setWritingLines(room: number, area: Area, type: Typesetter, most: number): Strip[] {
   const words = 'Photo numbers, takes, notes';
   const head = setBlocks([{ kind: 'rule' }, { kind: 'paragraph', size: 10, after: 0, text: words }], area, type);
-  const count = Math.min(mostLines, Math.floor((room - heightOf(head)) / writingLine));
+  const count = Math.min(most, Math.floor((room - heightOf(head)) / writingLine));
   return count < fewestLines ? [] : [...head, ...setBlocks([{ kind: 'lines', count }], area, type)];
 }
 
