@@ -105,6 +105,8 @@ function collectQuestions(input: AssembleInput, scenes: readonly Bare[]): Questi
   const twins = new Map(doubtPlaces(places).map((doubt) => [doubt.scene, doubt] as const));
   const stateDoubts = new Map<number, (typeof states.doubts)[number][]>();
   for (const doubt of states.doubts) pushTo(stateDoubts, doubt.scene, doubt);
+  const costumeDoubts = new Map<number, (typeof costumes.doubts)[number][]>();
+  for (const doubt of costumes.doubts) pushTo(costumeDoubts, doubt.scene, doubt);
   const past = dressingBeforeFlashbacks(input);
   return ground.scenes.map((scene, index) => {
     const { storyDay, extras, elements } = scenes[index] as Bare;
@@ -114,7 +116,7 @@ function collectQuestions(input: AssembleInput, scenes: readonly Bare[]): Questi
       extras,
       elements,
       states: stateDoubts.get(index) ?? [],
-      costumes: costumes.doubts.filter((doubt) => doubt.scene === index),
+      costumes: costumeDoubts.get(index) ?? [],
       nights: nights[index] ?? [],
       unclear: sightings.unclear[index] ?? [],
       place: twins.get(index) ?? null,

@@ -61,11 +61,15 @@ export class Closets {
     return number;
   }
 
-  /** Notes that a garment is a person's, and on. */
-  own(person: string, identity: Identity): void {
+  /** Notes that a garment is a person's, and on. Returns who wore it until now, when that was someone else. */
+  own(person: string, identity: Identity): string | null {
+    const before = this.wearers.get(identity) ?? null;
     obtain(this.owned, person, () => new Set()).add(identity);
     this.wearers.set(identity, person);
     this.letGo.delete(identity);
+    if (before === null || before === person) return null;
+    for (const outfit of this.outfits.get(before)?.values() ?? []) outfit.pieces.delete(identity);
+    return before;
   }
 
   /** Notes that nobody wears a garment now: another person may put on this very one. */

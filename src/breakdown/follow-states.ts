@@ -94,15 +94,18 @@ function followOne(thing: Thing, input: StateInput, track: Track | null) {
 }
 
 function readEvents(thing: Thing, { ground, seenFrom }: StateInput, track: Track | null): StateEvent[] {
-  const from = seenFrom(thing);
   const notes = stateNotes(ground, thing);
-  const events = notes.map(({ state, at }, position) => ({
-    state,
-    noted: true,
-    onCamera: position > 0 || (from !== null && from < at.start.offset),
-  }));
-  if (events.length > 0 || track?.noted) return events;
   const found = thing.sightings.filter(({ state }) => state !== null);
+  if (notes.length === 0 && found.length === 0) return [];
+  const from = seenFrom(thing);
+  if (notes.length > 0) {
+    return notes.map(({ state, at }, position) => ({
+      state,
+      noted: true,
+      onCamera: position > 0 || (from !== null && from < at.start.offset),
+    }));
+  }
+  if (track?.noted) return [];
   return found.map(({ state, at }) => ({
     state: state as string,
     noted: false,
@@ -111,6 +114,7 @@ function readEvents(thing: Thing, { ground, seenFrom }: StateInput, track: Track
 }
 
 function stateNotes(ground: SceneGround, thing: Thing) {
+  if (!ground.scene.notes.some(({ kind }) => kind === 'state')) return [];
   return notesOf(ground.scene.notes, 'state').filter(({ element, at }) => {
     if (thing.identity.names.some((name) => foldName(name) === foldName(element))) return true;
     return thing.sightings.some((one) => one.known === 'noted' && one.at.start.offset === at.start.offset);

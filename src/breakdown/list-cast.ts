@@ -2,19 +2,17 @@ import { obtain } from './grouping.js';
 import type { KnownPerson } from './people-index.js';
 import type { BreakdownScene, CostumeChange, Garment, PersonEntry } from './types.js';
 
-type ChangeGarment = CostumeChange['garments'][number];
-
 /** The index of people: the scenes in which each is seen or heard, and every change of costume from head to foot. */
 export function listCast(people: readonly KnownPerson[], scenes: readonly BreakdownScene[]): PersonEntry[] {
   const seen = new Map<string, string[]>();
   const heard = new Map<string, string[]>();
-  const changes = new Map<string, Map<number, CostumeChange>>();
+  const changes = new Map<string, Map<number, ChangeDraft>>();
+  const background = new Set(people.filter((person) => person.background).map(({ name }) => name));
   for (const scene of scenes) {
     for (const { id, presence } of scene.cast) obtain(presence === 'seen' ? seen : heard, id, () => []).push(scene.id);
-    for (const extra of scene.extras)
-      if (isBackground(people, extra.name)) obtain(seen, extra.id, () => []).push(scene.id);
+    for (const extra of scene.extras) if (background.has(extra.name)) obtain(seen, extra.id, () => []).push(scene.id);
     for (const wears of scene.wears) {
-      const own = obtain(changes, wears.person, () => new Map<number, CostumeChange>());
+      const own = obtain(changes, wears.person, () => new Map<number, ChangeDraft>());
       const onCamera = wears.change !== wears.changeOut;
       const first = onCamera ? wears.garments.filter((one) => one.action !== 'put on') : wears.garments;
       addChange(own, wears.change, scene, first);
@@ -32,7 +30,7 @@ export function listCast(people: readonly KnownPerson[], scenes: readonly Breakd
       background,
       seen: seen.get(id) ?? [],
       heard: heard.get(id) ?? [],
-      changes: [...(changes.get(name)?.values() ?? [])].sort((a, b) => a.number - b.number),
+      changes: [...(changes.get(name)?.values() ?? [])].sort((a, b) => a.number - b.number).map(writeChange),
     }));
 }
 
@@ -40,34 +38,32 @@ function isStillOn({ action, absent }: Garment): boolean {
   return !absent && !action?.endsWith('taken off');
 }
 
-function isBackground(people: readonly KnownPerson[], name: string): boolean {
-  return people.some((person) => person.background && person.name === name);
+interface ChangeDraft {
+  readonly number: number;
+  readonly storyDay: string;
+  readonly scenes: string[];
+  readonly garments: Map<string, Garment & { readonly states: { readonly scene: string; readonly state: string }[] }>;
 }
 
 function addChange(
-  own: Map<number, CostumeChange>,
+  own: Map<number, ChangeDraft>,
   number: number,
   scene: BreakdownScene,
   garments: readonly Garment[],
 ): void {
-  const before = own.get(number);
-  own.set(number, {
-    number,
-    storyDay: before?.storyDay ?? scene.storyDay.label,
-    scenes: [...(before?.scenes ?? []), scene.id],
-    garments: mergeGarments(before?.garments ?? [], garments, scene.id),
-  });
+  const storyDay = scene.storyDay.label;
+  const draft = obtain(own, number, () => ({ number, storyDay, scenes: [], garments: new Map() }));
+  draft.scenes.push(scene.id);
+  for (const garment of garments) {
+    const states = draft.garments.get(garment.id)?.states ?? [];
+    for (const state of [garment.stateIn, garment.stateOut]) {
+      if (state !== null && states.at(-1)?.state !== state) states.push({ scene: scene.id, state });
+    }
+    const known = draft.garments.get(garment.id) ?? garment;
+    draft.garments.set(garment.id, { ...known, absent: garment.absent, stateOut: garment.stateOut, states });
+  }
 }
 
-function mergeGarments(before: readonly ChangeGarment[], garments: readonly Garment[], scene: string): ChangeGarment[] {
-  const merged = new Map(before.map((garment) => [garment.id, garment] as const));
-  for (const garment of garments) {
-    const known = merged.get(garment.id);
-    const states = [...(known?.states ?? [])];
-    for (const state of [garment.stateIn, garment.stateOut]) {
-      if (state !== null && states.at(-1)?.state !== state) states.push({ scene, state });
-    }
-    merged.set(garment.id, { ...(known ?? garment), absent: garment.absent, stateOut: garment.stateOut, states });
-  }
-  return [...merged.values()];
+function writeChange({ garments, ...change }: ChangeDraft): CostumeChange {
+  return { ...change, garments: [...garments.values()] };
 }

@@ -3,7 +3,7 @@ import { setKey } from './carry-dressing.js';
 import { strongerOf } from './element-register.js';
 import { obtain } from './grouping.js';
 import type { ScenePlace } from './places.js';
-import type { BreakdownScene, PlaceEntry, PlaceSet } from './types.js';
+import type { BreakdownScene, Known, PlaceEntry, PlaceSet } from './types.js';
 
 /** The index of places: settings, areas, scenes, the sets in each, and the dressing with the scenes in which it stands. */
 export function listPlaces(scenes: readonly BreakdownScene[], places: readonly ScenePlace[]): PlaceEntry[] {
@@ -33,25 +33,24 @@ function distinct(names: readonly string[]): string[] {
 }
 
 function listDressing(scenes: readonly BreakdownScene[]): PlaceEntry['dressing'] {
-  const dressing = new Map<string, PlaceEntry['dressing'][number]>();
+  const dressing = new Map<string, { id: string; name: string; known: Known; scenes: string[] }>();
   for (const scene of scenes) {
     for (const { id, name, category, known } of scene.elements) {
       if (categoryOf(category).group !== 'the place' || known === 'implied') continue;
-      const before = dressing.get(id);
-      const strongest = before ? strongerOf(before.known, known) : known;
-      dressing.set(id, { id, name, known: strongest, scenes: [...(before?.scenes ?? []), scene.id] });
+      const entry = obtain(dressing, id, () => ({ id, name, known, scenes: [] }));
+      entry.known = strongerOf(entry.known, known);
+      entry.scenes.push(scene.id);
     }
   }
   return [...dressing.values()];
 }
 
 function listSets(all: readonly { scene: BreakdownScene; place: ScenePlace }[]): PlaceSet[] {
-  const sets = new Map<string, PlaceSet>();
+  const sets = new Map<string, { setting: BreakdownScene['setting']; place: string; scenes: string[] }>();
   for (const { scene, place } of all) {
-    const key = setKey(scene.setting, place.wholeKey);
-    const before = sets.get(key);
-    const scenes = [...(before?.scenes ?? []), scene.id];
-    sets.set(key, { setting: scene.setting, place: before?.place ?? scene.place, scenes });
+    const { setting, place: written } = scene;
+    const key = setKey(setting, place.wholeKey);
+    obtain(sets, key, () => ({ setting, place: written, scenes: [] })).scenes.push(scene.id);
   }
   return [...sets.values()];
 }

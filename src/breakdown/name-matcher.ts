@@ -35,31 +35,45 @@ const wordSign = /[\p{L}\p{N}]+(?:['\u2019][\p{L}]+)*/gu;
 
 /** Splits a text into words with their places. */
 export function splitWords(text: string): Word[] {
-  return [...text.matchAll(wordSign)].map((match) => {
-    const folded = foldName(match[0]);
-    return { start: match.index, end: match.index + match[0].length, folded, bare: folded.replace(/'s$/, '') };
-  });
+  const words: Word[] = [];
+  for (const match of text.matchAll(wordSign)) {
+    const folded = foldWord(match[0]);
+    const bare = folded.endsWith("'s") ? folded.slice(0, -2) : folded;
+    words.push({ start: match.index, end: match.index + match[0].length, folded, bare });
+  }
+  return words;
 }
+
+/** As `foldName`, without its cost for the plain letters that nearly every word is made of. */
+function foldWord(word: string): string {
+  return plainWord.test(word) ? word.toLowerCase() : foldName(word);
+}
+
+const plainWord = /^[A-Za-z0-9']+$/;
 
 /** Prepares a matcher for the people of a script; the actions tell which names are proper names (`Rose`, never `the rose`). */
 export function makeNameMatcher(people: PeopleIndex, actions: readonly ActionText[]): NameMatcher {
-  const words = actions.map(({ text }) => splitWords(text));
-  const patterns = listPatterns(people, lowerCaseWords(actions, words));
-  const raw = (text: ActionText, split = splitWords(text.text)) => matchPatterns(text, split, patterns);
+  const split = actions.map(({ text }) => splitWords(text));
+  const patterns = listPatterns(people, lowerCaseWords(actions, split));
+  const raw = actions.map((text, index) => matchPatterns(text, split[index] ?? [], patterns));
   const proper = new Set<KnownPerson>();
-  actions.forEach((text, index) => {
-    for (const match of raw(text, words[index])) if (isProperUse(match)) proper.add(match.person);
-  });
-  return (text) => raw(text).filter((match) => !isCommonWord(match, proper.has(match.person)) && !isQuoted(match));
+  for (const match of raw.flat()) if (isProperUse(match)) proper.add(match.person);
+  const isMeant = (match: NameMatch) => !isCommonWord(match, proper.has(match.person)) && !isQuoted(match);
+  const matches = new Map(actions.map((text, index) => [text, (raw[index] ?? []).filter(isMeant)] as const));
+  return (text) => matches.get(text) ?? matchPatterns(text, splitWords(text.text), patterns).filter(isMeant);
 }
 
 function lowerCaseWords(actions: readonly ActionText[], split: readonly Word[][]): Set<string> {
   const lower = new Set<string>();
   split.forEach((words, index) => {
     const { text } = actions[index] as ActionText;
-    for (const word of words) if (!/\p{Lu}/u.test(text.charAt(word.start))) lower.add(word.bare);
+    for (const { start, bare } of words) if (!isCapital(text.charAt(start))) lower.add(bare);
   });
   return lower;
+}
+
+function isCapital(letter: string): boolean {
+  return letter !== letter.toLowerCase();
 }
 
 /** Full names first, the longest first; then short forms that can mean one person only. */
@@ -90,11 +104,8 @@ function matchPatterns(text: ActionText, words: readonly Word[], patterns: Map<s
   const matches: NameMatch[] = [];
   for (let index = 0; index < words.length; index++) {
     const word = words[index] as Word;
-    const candidates = [
-      ...(patterns.get(word.folded) ?? []),
-      ...(word.bare === word.folded ? [] : (patterns.get(word.bare) ?? [])),
-    ];
-    const pattern = candidates.find((candidate) => fits(candidate, words, index));
+    const fitting = (candidate: NamePattern) => fits(candidate, words, index);
+    const pattern = patterns.get(word.folded)?.find(fitting) ?? patterns.get(word.bare)?.find(fitting);
     if (!pattern) continue;
     const last = words[index + pattern.words.length - 1] as Word;
     const possessive = last.folded !== last.bare && pattern.words.at(-1) === last.bare;
@@ -152,6 +163,7 @@ function isCommonWord(match: NameMatch, proper: boolean): boolean {
 
 /** Quoted words are read or heard, as on a sign. */
 function isQuoted({ text, start }: NameMatch): boolean {
+  if (!/["\u201c]/.test(text.text)) return false;
   const before = text.text.slice(0, start);
   const straight = before.split('"').length - 1;
   return straight % 2 === 1 || before.lastIndexOf('\u201c') > before.lastIndexOf('\u201d');

@@ -2,6 +2,7 @@ import { foldName, slug } from '../base/slug.js';
 import type { Range } from '../base/text-range.js';
 import type { Ground } from './ground.js';
 import { notesOf } from './ground.js';
+import { obtain } from './grouping.js';
 
 /** A person of the script under one canonical name. */
 export interface KnownPerson {
@@ -43,7 +44,9 @@ export function gatherPeople(ground: Ground): PeopleIndex {
   for (const { name, at } of unlistedPeople(ground)) {
     add({ name, names: [name], age: null, minor: false, background: false, listed: false, at });
   }
-  return { all, find: (name) => byName.get(foldName(name)) ?? null };
+  // Cues repeat a handful of spellings thousands of times: each is folded once.
+  const asked = new Map<string, KnownPerson | null>();
+  return { all, find: (name) => obtain(asked, name, () => byName.get(foldName(name)) ?? null) };
 }
 
 function pickListed({ name, age, background, at }: Ground['script']['people'][number]) {

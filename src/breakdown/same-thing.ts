@@ -36,10 +36,19 @@ const irregular = new Map([
 
 /** Takes a name apart: in `old coil of rope` the head is `coil`. */
 export function partsOf(name: string): NameParts {
+  const known = remembered.get(name);
+  if (known) return known;
   const [front = ''] = coreName(name).split(/ (?:of|with|in|from|for|on|at) /);
   const words = front.split(' ');
-  return { head: singular(words.at(-1) ?? ''), modifiers: words.slice(0, -1) };
+  const parts = { head: singular(words.at(-1) ?? ''), modifiers: words.slice(0, -1) };
+  if (remembered.size >= rememberAtMost) remembered.clear();
+  remembered.set(name, parts);
+  return parts;
 }
+
+// The same few names are compared with each other over and over; what a name falls into never changes.
+const remembered = new Map<string, NameParts>();
+const rememberAtMost = 4096;
 
 /** The head of a name in the singular: `lantern` of `two storm lanterns`. */
 export function headOf(name: string): string {

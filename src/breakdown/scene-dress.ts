@@ -71,7 +71,7 @@ export class SceneDress {
     const piece = this.pieceOf(identity, known, sighting.at);
     figure.outfit.pieces.set(identity, piece);
     figure.pieces.set(identity, { ...piece, carried: false, action: figure.pieces.get(identity)?.action ?? null });
-    this.closets.own(person, identity);
+    this.own(person, identity);
   }
 
   /** A garment that moves before the camera. */
@@ -86,7 +86,7 @@ export class SceneDress {
       const piece = this.pieceOf(identity, identity.known, at);
       figure.outfit.pieces.set(identity, piece);
       figure.pieces.set(identity, { ...piece, carried: false, action: 'put on' });
-      this.closets.own(figure.person, identity);
+      this.own(figure.person, identity);
     } else if (figure.outfit.pieces.has(identity)) {
       this.drop(figure, identity, kind === 'handed over' && to ? `handed to ${to}` : 'taken off', at);
     }
@@ -191,8 +191,18 @@ export class SceneDress {
     const piece = this.pieceOf(identity, 'noted', item.at);
     figure.outfit.pieces.set(identity, piece);
     figure.pieces.set(identity, { ...piece, carried: false, action });
-    this.closets.own(figure.person, identity);
+    this.own(figure.person, identity);
     this.sightNote(identity, item, figure.person);
+  }
+
+  /** Nobody else wears it any more: it was lent, or left behind. */
+  private own(person: string, identity: Identity): void {
+    const before = this.closets.own(person, identity);
+    const figure = before === null ? undefined : this.figures.get(before);
+    const piece = figure?.pieces.get(identity);
+    if (!figure || !piece) return;
+    if (piece.carried) figure.pieces.delete(identity);
+    else figure.pieces.set(identity, { ...piece, action: addAction(piece.action, `handed to ${person}`) });
   }
 
   private sightNote(identity: Identity, { name, at, count, description }: NoteItem, by: string): void {

@@ -18,9 +18,12 @@ interface Sentence {
 export function writeSynopsis(ground: SceneGround, matcher: NameMatcher): string {
   const note = notesOf(ground.scene.notes, 'synopsis').at(-1);
   if (note) return note.line;
-  const sentences = readSentences(ground, matcher);
-  const chosen = sentences.find(({ acts }) => acts) ?? sentences[0];
-  if (chosen) return shorten(chosen.text);
+  let first: string | null = null;
+  for (const { text, acts } of readSentences(ground, matcher)) {
+    if (acts) return shorten(text);
+    first ??= text;
+  }
+  if (first !== null) return shorten(first);
   for (const block of ground.scene.blocks) {
     if (block.kind !== 'speech') continue;
     const line = block.lines.find(({ kind }) => kind === 'dialogue');
@@ -29,14 +32,16 @@ export function writeSynopsis(ground: SceneGround, matcher: NameMatcher): string
   return ground.scene.heading.text;
 }
 
-function readSentences(ground: SceneGround, matcher: NameMatcher): Sentence[] {
-  return ground.actions.flatMap((action) => {
-    const acting = matcher(action).filter((match) => judgeMention(match) === 'acts' && !match.possessive);
-    return splitSentences(action.text).map(({ start, text }) => ({
-      text,
-      acts: acting.some((match) => isSubject(action.text.slice(start, match.start), match.start - start, text.length)),
-    }));
-  });
+function* readSentences(ground: SceneGround, matcher: NameMatcher): Generator<Sentence> {
+  for (const action of ground.actions) {
+    const names = matcher(action).filter(({ possessive }) => !possessive);
+    for (const { start, text } of splitSentences(action.text)) {
+      const subject = names.find((match) =>
+        isSubject(action.text.slice(start, match.start), match.start - start, text.length),
+      );
+      yield { text, acts: subject !== undefined && judgeMention(subject) === 'acts' };
+    }
+  }
 }
 
 /** A name is the subject when only short words or an opening clause stand before it in its sentence. */

@@ -30,15 +30,27 @@ describe('dressing', () => {
 
   it('stays in its area and on its side of the wall', () => {
     expect(
-      thingsOf(null, 'INT. BAR - BACK ROOM - DAY | A [mirror](dressing).', 'INT. BAR - DAY', 'EXT. BAR - BACK ROOM - DAY', 'INT. THE BAR - BACK ROOM - NIGHT'),
+      thingsOf(
+        null,
+        'INT. BAR - BACK ROOM - DAY | A [mirror](dressing).',
+        'INT. BAR - DAY',
+        'EXT. BAR - BACK ROOM - DAY',
+        'INT. THE BAR - BACK ROOM - NIGHT',
+      ),
     ).toEqual([['mirror'], [], [], ['mirror < int-bar-back-room-day']]);
   });
 
   it('is neither carried into a flashback nor out of one; the flashback asks', () => {
-    const scenes = ['INT. BAR - DAY | A [mirror](dressing).', 'INT. BAR - DAY (FLASHBACK) | A [stove](dressing). Nora.', 'INT. BAR - DAY'];
+    const scenes = [
+      'INT. BAR - DAY | A [mirror](dressing).',
+      'INT. BAR - DAY (FLASHBACK) | A [stove](dressing). Nora.',
+      'INT. BAR - DAY',
+    ];
     expect(thingsOf(null, ...scenes)).toEqual([['mirror'], ['stove'], ['mirror < int-bar-day']]);
     const { scenes: broken } = breakDown(script(...scenes));
-    expect(broken[1]?.questions).toMatchObject([{ id: 'past-int-bar-day-flashback', text: expect.stringContaining('mirror') }]);
+    expect(broken[1]?.questions).toMatchObject([
+      { id: 'past-int-bar-day-flashback', text: expect.stringContaining('mirror') },
+    ]);
   });
 
   it('that somebody carries off is gone afterwards', () => {
@@ -46,15 +58,20 @@ describe('dressing', () => {
       elements: [{ name: 'mirror', category: 'dressing', words: 'mirror' }],
       moves: [{ name: 'mirror', kind: 'carried off', words: 'carries the mirror out', from: 'JOSEF' }],
     };
-    expect(thingsOf(told, 'INT. BAR - DAY | A mirror.', 'INT. BAR - LATER | Josef carries the mirror out.', 'INT. BAR - LATER')).toEqual([
-      ['mirror'],
-      ['mirror < int-bar-day'],
-      [],
-    ]);
+    expect(
+      thingsOf(
+        told,
+        'INT. BAR - DAY | A mirror.',
+        'INT. BAR - LATER | Josef carries the mirror out.',
+        'INT. BAR - LATER',
+      ),
+    ).toEqual([['mirror'], ['mirror < int-bar-day'], []]);
   });
 
   it('is in the index of places with all its scenes', () => {
-    const { breakdown } = breakDown(script('INT. BAR - DAY | A [mirror](dressing).', 'EXT. BAR - DAY', 'INT. Bar - NIGHT'));
+    const { breakdown } = breakDown(
+      script('INT. BAR - DAY | A [mirror](dressing).', 'EXT. BAR - DAY', 'INT. Bar - NIGHT'),
+    );
     expect(breakdown.places).toMatchObject([
       {
         id: 'bar',
@@ -85,25 +102,44 @@ describe('things in hand', () => {
 
   it('stay when their holder does, when put down, and when only found', () => {
     const found: Told = { elements: [{ name: 'letter', category: 'props', words: 'letter', by: 'NORA' }] };
-    expect(thingsOf(null, 'INT. BAR - DAY | > props: letter (Nora) | Nora reads.', 'EXT. QUAY - CONTINUOUS | Josef runs.')[1]).toEqual([]);
-    expect(thingsOf(found, 'INT. BAR - DAY | Nora reads a letter.', 'EXT. QUAY - CONTINUOUS | Nora runs.')[1]).toEqual([]);
+    expect(
+      thingsOf(
+        null,
+        'INT. BAR - DAY | > props: letter (Nora) | Nora reads.',
+        'EXT. QUAY - CONTINUOUS | Josef runs.',
+      )[1],
+    ).toEqual([]);
+    expect(thingsOf(found, 'INT. BAR - DAY | Nora reads a letter.', 'EXT. QUAY - CONTINUOUS | Nora runs.')[1]).toEqual(
+      [],
+    );
     const down: Told = { moves: [{ name: 'letter', kind: 'put down', words: 'drops the letter', from: 'NORA' }] };
     expect(
-      thingsOf(down, 'INT. BAR - DAY | > props: letter (Nora) | Nora drops the letter.', 'EXT. QUAY - CONTINUOUS | Nora runs.')[1],
+      thingsOf(
+        down,
+        'INT. BAR - DAY | > props: letter (Nora) | Nora drops the letter.',
+        'EXT. QUAY - CONTINUOUS | Nora runs.',
+      )[1],
     ).toEqual([]);
   });
 
   it('go with their new holder when handed over, and along when the words carry them off', () => {
-    const over: Told = { moves: [{ name: 'letter', kind: 'handed over', words: 'hands Josef the letter', from: 'NORA', to: 'JOSEF' }] };
-    const scenes = ['INT. BAR - DAY | > props: letter (Nora) | Nora hands Josef the letter.', 'EXT. QUAY - CONTINUOUS | Josef and Nora run.'];
-    expect(breakDown(script(...scenes), over).scenes[1]?.elements).toMatchObject([{ name: 'letter', by: 'JOSEF', carried: true }]);
+    const over: Told = {
+      moves: [{ name: 'letter', kind: 'handed over', words: 'hands Josef the letter', from: 'NORA', to: 'JOSEF' }],
+    };
+    const scenes = [
+      'INT. BAR - DAY | > props: letter (Nora) | Nora hands Josef the letter.',
+      'EXT. QUAY - CONTINUOUS | Josef and Nora run.',
+    ];
+    expect(breakDown(script(...scenes), over).scenes[1]?.elements).toMatchObject([
+      { name: 'letter', by: 'JOSEF', carried: true },
+    ]);
     const off: Told = {
       elements: [{ name: 'letter', category: 'props', words: 'letter', by: 'NORA' }],
       moves: [{ name: 'letter', kind: 'carried off', words: 'leaves with the letter', from: 'NORA' }],
     };
-    expect(thingsOf(off, 'INT. BAR - DAY | Nora leaves with the letter.', 'EXT. QUAY - CONTINUOUS | Nora runs.')[1]).toEqual([
-      'letter < int-bar-day',
-    ]);
+    expect(
+      thingsOf(off, 'INT. BAR - DAY | Nora leaves with the letter.', 'EXT. QUAY - CONTINUOUS | Nora runs.')[1],
+    ).toEqual(['letter < int-bar-day']);
   });
 });
 

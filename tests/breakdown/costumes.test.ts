@@ -32,7 +32,10 @@ describe('change numbers', () => {
   });
 
   it('count only scenes in which the person is seen', () => {
-    expect(noras(null, 'INT. BAR - DAY | Josef sits. | NORA (V.O.)\nHe sat.', 'INT. BAR - NEXT MORNING')).toEqual(['-', '1: ']);
+    expect(noras(null, 'INT. BAR - DAY | Josef sits. | NORA (V.O.)\nHe sat.', 'INT. BAR - NEXT MORNING')).toEqual([
+      '-',
+      '1: ',
+    ]);
   });
 
   it('stay overnight when the writer answers yes', () => {
@@ -40,7 +43,10 @@ describe('change numbers', () => {
     const asked = breakDown(script(...scenes)).scenes[1]?.questions ?? [];
     expect(asked).toMatchObject([{ id: 'clothes-nora-int-bar-dawn', kind: 'story' }]);
     expect(noras(null, ...scenes)).toEqual(['1: apron', '2: ']);
-    const answered = [scenes[0] as string, 'INT. BAR - DAWN | > answer: clothes-nora-int-bar-dawn; yes, she slept in them | Nora wakes.'];
+    const answered = [
+      scenes[0] as string,
+      'INT. BAR - DAWN | > answer: clothes-nora-int-bar-dawn; yes, she slept in them | Nora wakes.',
+    ];
     expect(noras(null, ...answered)).toEqual(['1: apron', '1: apron (carried)']);
     expect(breakDown(script(...answered)).scenes[1]?.questions).toEqual([]);
   });
@@ -90,7 +96,10 @@ describe('costume notes', () => {
   });
 
   it('that list quite other clothes on the same day are a change, with a message', () => {
-    const text = script('INT. BAR - DAY | > Nora: wears apron | Nora waits.', 'INT. BAR - LATER | > Nora: wears red dress | Nora waits.');
+    const text = script(
+      'INT. BAR - DAY | > Nora: wears apron | Nora waits.',
+      'INT. BAR - LATER | > Nora: wears red dress | Nora waits.',
+    );
     const { scenes, codes } = breakDown(text);
     expect(clothesOf(scenes, 'NORA')).toEqual(['1: apron', '2: red dress']);
     expect(codes).toEqual(['costume-changed-unsaid']);
@@ -110,12 +119,17 @@ describe('costume notes', () => {
   });
 
   it('before the first scene dress a person for every day', () => {
-    const text = script('INT. BAR - DAY', 'INT. BAR - LATER', 'INT. BAR - NEXT MORNING').replace('## 1.', '> Nora: wears apron\n\n## 1.');
+    const text = script('INT. BAR - DAY', 'INT. BAR - LATER', 'INT. BAR - NEXT MORNING').replace(
+      '## 1.',
+      '> Nora: wears apron\n\n## 1.',
+    );
     expect(clothesOf(breakDown(text).scenes, 'NORA')).toEqual(['1: apron', '1: apron (carried)', '2: apron']);
   });
 
   it('in a list give a garment to the person in parentheses', () => {
-    expect(noras(null, 'INT. BAR - DAY | > costumes: grey coat (Nora), spare hat | Nora waits.')).toEqual(['1: grey coat']);
+    expect(noras(null, 'INT. BAR - DAY | > costumes: grey coat (Nora), spare hat | Nora waits.')).toEqual([
+      '1: grey coat',
+    ]);
   });
 });
 
@@ -130,7 +144,12 @@ describe('garments have a track of their own', () => {
     expect(clothesOf(scenes, 'JOSEF')).toEqual(['1: grey coat (taken off)', '1: ']);
     expect(clothesOf(scenes, 'NORA')).toEqual(['1: grey coat (put on)', '1: grey coat (carried)']);
     expect(breakdown.elements).toMatchObject([{ id: 'grey-coat', by: ['JOSEF', 'NORA'] }]);
-    expect(elementsOf(scenes[1])['grey coat']).toMatchObject({ stateIn: 'wet', by: 'NORA', carried: true, from: 'ext-quay-day' });
+    expect(elementsOf(scenes[1])['grey coat']).toMatchObject({
+      stateIn: 'wet',
+      by: 'NORA',
+      carried: true,
+      from: 'ext-quay-day',
+    });
   });
 
   it('two people in boots are two pairs', () => {
@@ -141,7 +160,12 @@ describe('garments have a track of their own', () => {
   });
 
   it('follow the words: put on, taken off, handed over', () => {
-    const coat = (words: string, kind: 'put on' | 'taken off' | 'handed over', from: string | null, to: string | null) => ({
+    const coat = (
+      words: string,
+      kind: 'put on' | 'taken off' | 'handed over',
+      from: string | null,
+      to: string | null,
+    ) => ({
       name: 'coat',
       kind,
       words,
@@ -167,9 +191,14 @@ describe('garments have a track of their own', () => {
   });
 
   it('a found coat on someone in a grey coat is the grey coat', () => {
-    const told: Told = { elements: [{ name: 'coat', category: 'costumes', words: 'coat#2', by: 'NORA', worn: true, state: 'torn' }] };
+    const told: Told = {
+      elements: [{ name: 'coat', category: 'costumes', words: 'coat#2', by: 'NORA', worn: true, state: 'torn' }],
+    };
     const { scenes } = breakDown(
-      script('INT. BAR - DAY | > Nora: wears grey coat | Nora waits.', 'INT. BAR - LATER | Her coat is torn. Nora waits.'),
+      script(
+        'INT. BAR - DAY | > Nora: wears grey coat | Nora waits.',
+        'INT. BAR - LATER | Her coat is torn. Nora waits.',
+      ),
       told,
     );
     expect(clothesOf(scenes, 'NORA')).toEqual(['1: grey coat', '1: grey coat']);
@@ -185,14 +214,22 @@ describe('garments have a track of their own', () => {
     };
     const scenes = ['INT. BAR - DAY | Nora in a blue dress.', 'INT. BAR - LATER | Nora in a red dress.'];
     expect(noras(told, ...scenes)).toEqual(['1: blue dress', '2: red dress']);
-    expect(breakDown(script(...scenes), told).scenes[1]?.questions).toMatchObject([{ id: 'change-nora-int-bar-later' }]);
+    expect(breakDown(script(...scenes), told).scenes[1]?.questions).toMatchObject([
+      { id: 'change-nora-int-bar-later' },
+    ]);
   });
 
   it('defined as worn by someone are on from their first mention, for the day', () => {
     const text = `${script('INT. BAR - DAY | Nora smooths her [apron].', 'INT. BAR - LATER', 'INT. BAR - NEXT MORNING')}\n[apron]: costume "worn by Nora; blue linen"\n`;
     const { scenes } = breakDown(text);
     expect(clothesOf(scenes, 'NORA')).toEqual(['1: apron', '1: apron (carried)', '2: ']);
-    expect(elementsOf(scenes[1])['apron']).toMatchObject({ carried: true, from: 'int-bar-day', worn: true, by: 'NORA', words: '' });
+    expect(elementsOf(scenes[1])['apron']).toMatchObject({
+      carried: true,
+      from: 'int-bar-day',
+      worn: true,
+      by: 'NORA',
+      words: '',
+    });
   });
 });
 

@@ -21,12 +21,15 @@ describe('scene ids', () => {
   });
 
   it('are the numbers once these are locked', () => {
-    const text = '---\nnumbers: locked\n---\n\n## 12. INT. BAR - NIGHT\n\nA.\n\n## 12A. INT. BAR - NIGHT\n\nB.\n\n## EXT. QUAY - DAY\n\nC.\n';
+    const text =
+      '---\nnumbers: locked\n---\n\n## 12. INT. BAR - NIGHT\n\nA.\n\n## 12A. INT. BAR - NIGHT\n\nB.\n\n## EXT. QUAY - DAY\n\nC.\n';
     expect(ids(text)).toEqual(['s12', 's12a', 'ext-quay-day']);
   });
 
   it('are unique whatever the headings', () => {
-    const all = ids('## INT. BAR 2 - DAY\n\nA.\n\n## INT. BAR - DAY\n\nB.\n\n## INT. BAR - DAY\n\nC.\n\n## INT. BAR - DAY-2\n\nD.\n');
+    const all = ids(
+      '## INT. BAR 2 - DAY\n\nA.\n\n## INT. BAR - DAY\n\nB.\n\n## INT. BAR - DAY\n\nC.\n\n## INT. BAR - DAY-2\n\nD.\n',
+    );
     expect(new Set(all).size).toBe(4);
   });
 });
@@ -38,7 +41,10 @@ describe('element ids', () => {
     const clash = breakDown(`${head}The bell rings. The bell. A bell.\n`, {
       elements: [told('bell', 'sound', 'bell'), told('bell', 'props', 'bell#2')],
     });
-    expect(clash.breakdown.elements.map(({ id, category }) => `${id} ${category}`)).toEqual(['bell-sound sound', 'bell props']);
+    expect(clash.breakdown.elements.map(({ id, category }) => `${id} ${category}`)).toEqual([
+      'bell-sound sound',
+      'bell props',
+    ]);
     const twoToGet = breakDown(`${head}The bell rings. The bell. A bell.\n`, {
       elements: [told('bell', 'dressing', 'bell'), told('bell', 'props', 'bell#2')],
     });
@@ -47,7 +53,8 @@ describe('element ids', () => {
 
   it('of questions do not depend on scene numbers', () => {
     const text = (first: string) => `${first}## INT. BAR - DAY\n\nA.\n\n## EXT. QUAY - DAY\n\nB.\n`;
-    const questions = (source: string) => breakDown(source).scenes.flatMap((scene) => scene.questions.map(({ id }) => id));
+    const questions = (source: string) =>
+      breakDown(source).scenes.flatMap((scene) => scene.questions.map(({ id }) => id));
     expect(questions(text('## INT. HALL - MORNING\n\nNew.\n\n'))).toEqual(expect.arrayContaining(questions(text(''))));
   });
 });

@@ -8,21 +8,28 @@ function script(...headings: string[]): string {
 describe('places', () => {
   it('are one by their first part: case, stops, articles and apostrophes make no second', () => {
     const { breakdown } = breakDown(
-      script("INT. THE SMITH'S HOUSE - KITCHEN - DAY", 'EXT. Smith’s house - NIGHT', 'INT. SMITHS HOUSE - CELLAR - DAY', 'INT. SMITH COTTAGE - DAY'),
+      script(
+        "INT. THE SMITH'S HOUSE - KITCHEN - DAY",
+        'EXT. Smith’s house - NIGHT',
+        'INT. SMITHS HOUSE - CELLAR - DAY',
+        'INT. SMITH COTTAGE - DAY',
+      ),
     );
-    expect(breakdown.places.map(({ id, settings, areas, scenes }) => ({ id, settings, areas, count: scenes.length }))).toEqual([
+    expect(
+      breakdown.places.map(({ id, settings, areas, scenes }) => ({ id, settings, areas, count: scenes.length })),
+    ).toEqual([
       { id: 'the-smith-s-house', settings: ['INT', 'EXT'], areas: ['KITCHEN', 'CELLAR'], count: 3 },
       { id: 'smith-cottage', settings: ['INT'], areas: [], count: 1 },
     ]);
   });
 
   it('that differ by one letter are asked about, once', () => {
-    const { scenes } = breakDown(script('INT. HARBOUR OFFICE - DAY', 'INT. HARBOR OFFICE - DAY', 'INT. HARBOR OFFICE - NIGHT'));
-    expect(scenes.map(({ questions }) => questions.filter(({ id }) => id.startsWith('place-')).map(({ id }) => id))).toEqual([
-      [],
-      ['place-harbor-office'],
-      [],
-    ]);
+    const { scenes } = breakDown(
+      script('INT. HARBOUR OFFICE - DAY', 'INT. HARBOR OFFICE - DAY', 'INT. HARBOR OFFICE - NIGHT'),
+    );
+    expect(
+      scenes.map(({ questions }) => questions.filter(({ id }) => id.startsWith('place-')).map(({ id }) => id)),
+    ).toEqual([[], ['place-harbor-office'], []]);
   });
 
   it('that differ by a number are two', () => {

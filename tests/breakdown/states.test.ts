@@ -18,7 +18,9 @@ describe('states', () => {
     expect(letters('INT. BAR - DAY | > letter: sealed | Nora takes the [letter].')).toEqual(['sealed > sealed']);
     expect(letters('INT. BAR - DAY | Nora takes the [letter]. | > letter: torn, wet')).toEqual([' > torn, wet']);
     expect(
-      letters('INT. BAR - DAY | > letter: sealed | Nora takes the [letter]. | > letter: torn | Nora cries. | > letter: burnt'),
+      letters(
+        'INT. BAR - DAY | > letter: sealed | Nora takes the [letter]. | > letter: torn | Nora cries. | > letter: burnt',
+      ),
     ).toEqual(['sealed > burnt']);
   });
 
@@ -51,14 +53,19 @@ describe('states', () => {
       ),
     );
     expect(statesOf(scenes, 'letter')).toEqual(['wet > wet', 'wet > wet', 'wet > wet']);
-    const questions = scenes.map((scene) => scene.questions.filter(({ id }) => id.startsWith('state-')).map(({ id }) => id));
+    const questions = scenes.map((scene) =>
+      scene.questions.filter(({ id }) => id.startsWith('state-')).map(({ id }) => id),
+    );
     expect(questions).toEqual([[], ['state-letter-int-bar-next-morning'], []]);
     expect(scenes[1]?.questions[0]?.settle).toContain('> letter: wet');
   });
 
   it('said for the new day need no question', () => {
     const { scenes } = breakDown(
-      script('INT. BAR - DAY | > letter: wet | The [letter].', 'INT. BAR - NEXT MORNING | > letter: wet | The [letter].'),
+      script(
+        'INT. BAR - DAY | > letter: wet | The [letter].',
+        'INT. BAR - NEXT MORNING | > letter: wet | The [letter].',
+      ),
     );
     expect(scenes[1]?.questions).toEqual([]);
   });
@@ -99,11 +106,17 @@ describe('states', () => {
 
   it('make a thing nobody named before', () => {
     const { scenes } = breakDown(script('INT. BAR - DAY | > front door: kicked in | Nora waits.'));
-    expect(elementsOf(scenes[0])['front door']).toMatchObject({ known: 'noted', category: 'props', stateIn: 'kicked in' });
+    expect(elementsOf(scenes[0])['front door']).toMatchObject({
+      known: 'noted',
+      category: 'props',
+      stateIn: 'kicked in',
+    });
   });
 
   it('meant for the only thing they can mean go to it, with an info', () => {
-    const { scenes, codes } = breakDown(script('INT. BAR - DAY | Nora lights the [storm lantern](prop). | > lantern: lit'));
+    const { scenes, codes } = breakDown(
+      script('INT. BAR - DAY | Nora lights the [storm lantern](prop). | > lantern: lit'),
+    );
     expect(elementsOf(scenes[0])['storm lantern']).toMatchObject({ stateIn: null, stateOut: 'lit' });
     expect(codes).toEqual(['state-read-as']);
   });
@@ -139,17 +152,25 @@ describe('found states', () => {
   });
 
   it('fill in where no note speaks', () => {
-    const { scenes } = breakDown(script('INT. BAR - DAY | The soaked letter. Then the letter, torn.', 'INT. BAR - LATER | The letter.'), {
-      elements: [wet(1, 'soaked'), wet(2, 'torn'), { name: 'letter', category: 'props', words: 'letter#3' }],
-    });
+    const { scenes } = breakDown(
+      script('INT. BAR - DAY | The soaked letter. Then the letter, torn.', 'INT. BAR - LATER | The letter.'),
+      {
+        elements: [wet(1, 'soaked'), wet(2, 'torn'), { name: 'letter', category: 'props', words: 'letter#3' }],
+      },
+    );
     expect(statesOf(scenes, 'letter')).toEqual(['soaked > torn', 'torn > torn']);
   });
 
   it('never overrule a note; a difference is asked about', () => {
-    const { scenes } = breakDown(script('INT. BAR - DAY | > letter: sealed | The letter.', 'INT. BAR - LATER | The torn letter.'), {
-      elements: [wet(2, 'sealed'), wet(3, 'torn')],
-    });
+    const { scenes } = breakDown(
+      script('INT. BAR - DAY | > letter: sealed | The letter.', 'INT. BAR - LATER | The torn letter.'),
+      {
+        elements: [wet(2, 'sealed'), wet(3, 'torn')],
+      },
+    );
     expect(statesOf(scenes, 'letter')).toEqual(['sealed > sealed', 'sealed > sealed']);
-    expect(scenes[1]?.questions).toMatchObject([{ id: 'state-letter-int-bar-later', settle: expect.stringContaining('> letter: torn') }]);
+    expect(scenes[1]?.questions).toMatchObject([
+      { id: 'state-letter-int-bar-later', settle: expect.stringContaining('> letter: torn') },
+    ]);
   });
 });

@@ -3,7 +3,8 @@ import { shorten, splitSentences } from '../../src/breakdown/synopsis.js';
 import { breakDown } from '../support/break-down.js';
 
 function synopsisOf(body: string): string | undefined {
-  return breakDown(`---\ncast: { NORA: {}, JOSEF: {} }\n---\n\n## 1. INT. BAR - NIGHT\n\n${body}\n`).scenes[0]?.synopsis;
+  return breakDown(`---\ncast: { NORA: {}, JOSEF: {} }\n---\n\n## 1. INT. BAR - NIGHT\n\n${body}\n`).scenes[0]
+    ?.synopsis;
 }
 
 describe('a synopsis', () => {
@@ -21,7 +22,8 @@ describe('a synopsis', () => {
   });
 
   it('is cut where a clause ends', () => {
-    const long = 'Nora carries the wet boxes up from the cellar one after the other, and Josef counts them into the book without a word.';
+    const long =
+      'Nora carries the wet boxes up from the cellar one after the other, and Josef counts them into the book without a word.';
     expect(synopsisOf(long)).toBe('Nora carries the wet boxes up from the cellar one after the other.');
     expect(synopsisOf(long)?.length).toBeLessThanOrEqual(91);
   });
