@@ -7,66 +7,80 @@ import type { Token } from './reading.js';
 const colours = /^(?:blue|black|purple|white|grey|gray|red|cut|broken|split)$/;
 const colourShows = /^(?:lip|finger|fingertip|hand|toe|thumb|foot|knuckle|nail|tooth|tongue)$/;
 
-/** Finds what make-up must show: parts of the body in a state, and what is on them. */
+/** True when the word at a place stands in a list. */
+type Is = (at: number, list: string) => boolean;
+
+/** Finds what make-up must show (parts of the body in a state, and what is on them), and who or what is bound or on fire. */
 export function findBodyStates(clauses: Clauses, lexicon: Lexicon): Event[] {
   const { tokens } = clauses.sentence;
-  const events: Event[] = [];
-  const is = (at: number, name: string) => {
+  const is: Is = (at, list) => {
     const token = tokens[at];
-    return (
-      token !== undefined &&
-      (lexicon.find(token.tag === 'noun' ? token.lemma : token.lower)?.classes.includes(name) ?? false)
-    );
+    if (token === undefined) return false;
+    return lexicon.find(token.tag === 'noun' ? token.lemma : token.lower)?.classes.includes(list) ?? false;
   };
-  const add = (at: number, rule: string) =>
-    events.push({ at, category: 'makeup', by: ownerOf(clauses, at), confidence: 0.75, rule });
-  tokens.forEach((token, at) => {
-    if (token.tag === 'noun' && is(at, 'body')) {
-      const substance = substanceOn(tokens, at);
-      if (substance !== null) add(substance, 'something on the body');
-      else if (hasState(tokens, at, is)) add(at, 'a part of the body is in a state that make-up shows');
-      return;
-    }
-    if (
-      is(at, 'makeup-words') &&
-      (token.tag === 'adjective' || token.tag === 'participle') &&
-      !nearBody(tokens, at, is)
-    )
-      add(at, 'somebody looks as only make-up shows');
+  return tokens.flatMap((token, at): Event[] => {
+    const by = ownerOf(clauses, at);
+    if (token.tag === 'noun' && is(at, 'body')) return bodyState(tokens, at, is, by);
+    return token.tag === 'adjective' || token.tag === 'participle' ? wordState(tokens, at, is, by) : [];
   });
-  return events;
 }
 
-type Is = (at: number, name: string) => boolean;
+function bodyState(tokens: readonly Token[], at: number, is: Is, by: string | null): Event[] {
+  const smear = smearOn(tokens, at, is);
+  if (smear !== null) {
+    const name = (tokens[smear] as Token).lower;
+    return [{ at: smear, from: at, name, category: 'makeup', by, confidence: 0.75, rule: 'something is on the body' }];
+  }
+  const state = stateOf(tokens, at, is);
+  if (state === null) return [];
+  const side = /^(?:left|right)$/.exec(tokens[at - 1]?.lower ?? '')?.[0];
+  const name = [state < at || !side ? null : side, (tokens[at] as Token).lower].filter((one) => one !== null).join(' ');
+  const rule = 'a part of the body is in a state that make-up shows';
+  return [
+    {
+      at,
+      from: Math.min(at, state),
+      name: `${(tokens[state] as Token).lower} ${name}`,
+      category: 'makeup',
+      by,
+      confidence: 0.75,
+      rule,
+    },
+  ];
+}
 
-function hasState(tokens: readonly Token[], at: number, is: Is): boolean {
+/** Words that by themselves name a state: bearded, shackled, burning. */
+function wordState(tokens: readonly Token[], at: number, is: Is, by: string | null): Event[] {
+  const name = (tokens[at] as Token).lower;
+  const event = { at, from: at, name, confidence: 0.75 };
+  if (is(at, 'on-fire') && tokens[at + 1]?.tag === 'noun' && !is(at + 1, 'body'))
+    return [{ ...event, category: 'effects', by: null, rule: 'a thing is on fire' }];
+  if (is(at, 'restrained')) return [{ ...event, category: 'props', by, rule: 'somebody is held by it' }];
+  if (!is(at, 'makeup-words') || nearBody(tokens, at, is)) return [];
+  return [{ ...event, category: 'makeup', by, rule: 'somebody looks as only make-up shows' }];
+}
+
+/** Place of the word that tells the state of a part of the body, or null. */
+function stateOf(tokens: readonly Token[], at: number, is: Is): number | null {
   const before = tokens[at - 1];
-  if (before && before.tag !== 'verb' && is(at - 1, 'skin-states') && !colours.test(before.lower)) return true;
+  if (before && before.tag !== 'verb' && is(at - 1, 'skin-states') && !colours.test(before.lower)) return at - 1;
   let next = at + 1;
-  const linked = /^(?:is|are|was|were|looks?|turns?|goes?|go|turned|gone)$/.test(tokens[next]?.lower ?? '');
-  if (linked) next++;
+  if (/^(?:is|are|was|were|looks?|turns?|goes?|go|turned|gone)$/.test(tokens[next]?.lower ?? '')) next++;
   while (tokens[next]?.tag === 'adverb') next++;
   const state = tokens[next];
-  if (!state || !is(next, 'skin-states') || (state.tag === 'noun' && !colours.test(state.lower))) return false;
+  if (!state || !is(next, 'skin-states') || (state.tag === 'noun' && !colours.test(state.lower))) return null;
   const after = tokens[next + 1];
-  if (after?.tag === 'noun') return false;
-  if (!colours.test(state.lower)) return true;
-  return colourShows.test((tokens[at] as Token).lemma) || after?.lower === 'from';
+  if (after?.tag === 'noun') return null;
+  if (!colours.test(state.lower)) return next;
+  return colourShows.test((tokens[at] as Token).lemma) || after?.lower === 'from' ? next : null;
 }
 
-/** "his face white with plaster": the place of what is on the body. */
-function substanceOn(tokens: readonly Token[], at: number): number | null {
+/** "his face white with plaster": the place of what is on the body, or null. */
+function smearOn(tokens: readonly Token[], at: number, is: Is): number | null {
   for (let here = at + 1; here < Math.min(tokens.length, at + 5); here++) {
     const token = tokens[here] as Token;
     if (/^[.;,]/.test(token.text) || token.tag === 'noun' || token.tag === 'verb') return null;
-    if (token.lower !== 'with') continue;
-    const next = tokens[here + 1];
-    return next?.tag === 'noun' &&
-      /^(?:plaster|soot|mud|dust|blood|sweat|oil|grease|paint|dirt|ash|flour|tears|powder|chalk|frost|snow|grime|coal|mascara)$/.test(
-        next.lower,
-      )
-      ? here + 1
-      : null;
+    if (token.lower === 'with') return tokens[here + 1]?.tag === 'noun' && is(here + 1, 'smears') ? here + 1 : null;
   }
   return null;
 }

@@ -3,11 +3,16 @@ import type { Clauses } from './clause-types.js';
 import { readDeed } from './deed-facts.js';
 import { eventRules } from './event-rules.js';
 import type { Lexicon } from './lexicon.js';
+import type { Token } from './reading.js';
 
 /** An event that a verb names, or a state of the body. */
 export interface Event {
   /** Place of the token that stands for it. */
   readonly at: number;
+  /** Place of the first token of its words. */
+  readonly from: number;
+  /** What to call it: "phone buzzes", "falls", "swollen eye". */
+  readonly name: string;
   readonly category: CategoryName;
   readonly by: string | null;
   readonly confidence: number;
@@ -22,9 +27,21 @@ export function findEvents(clauses: Clauses, lexicon: Lexicon): Event[] {
     const facts = readDeed(deed, clauses, lexicon);
     const rule = eventRules.find((one) => one.holds(facts));
     if (!rule) continue;
-    const at = rule.bySubject ? (deed.subject?.phrase?.head ?? deed.at) : deed.at;
+    const subject = deed.subject?.phrase ?? null;
+    const at = rule.bySubject ? (subject?.head ?? deed.at) : deed.at;
     if (events.some((one) => one.at === at)) continue;
-    events.push({ at, category: rule.category, by: deed.subject?.person ?? null, confidence: 0.7, rule: rule.words });
+    const named = facts.doer !== 'person' && facts.doer !== 'nobody' && subject !== null && at === deed.at;
+    const { tokens } = clauses.sentence;
+    const word = (tokens[at] as Token).lower;
+    events.push({
+      at,
+      from: subject && (named || rule.bySubject) ? subject.start : at,
+      name: named ? `${(tokens[subject.head] as Token).lower} ${word}` : word,
+      category: rule.category,
+      by: deed.subject?.person ?? null,
+      confidence: 0.7,
+      rule: rule.words,
+    });
   }
   return events;
 }

@@ -3,26 +3,60 @@ import { sayFind } from '../messages/find.js';
 import type { Script } from '../script/types.js';
 import type { Clauses } from './clause-types.js';
 import { readClauses } from './clauses.js';
+import { eventFind, readEvents } from './event-finds.js';
+import { raiseHazards } from './hazards.js';
+import { imply } from './imply.js';
 import type { Lexicon } from './lexicon.js';
-import { readMentions } from './mentions.js';
+import { type Mention, readMentions } from './mentions.js';
+import { findMoves } from './moves.js';
+import { findPeople } from './people-finds.js';
 import { readSentences } from './read-sentences.js';
 import type { Sentence } from './reading.js';
 import { learnReferents } from './referents.js';
 import { type Find, type Finds, noFinds } from './types.js';
+import { gatherElements } from './whole-script.js';
 
-/** Reads in the action (and where plain in speech) the elements that nobody marked. English only; silent otherwise. */
-export function findElements(
-  script: Script,
-  lexicon: Lexicon,
-): { readonly finds: Finds; readonly messages: readonly Diagnostic[] } {
+/** What the finder read, and what it has to say about it. */
+export interface FoundElements {
+  readonly finds: Finds;
+  readonly messages: readonly Diagnostic[];
+}
+
+/**
+ * Reads in the script what nobody marked. English only: for any other `language` it stays silent and says so.
+ *
+ *   script ─▶ sentences ─▶ clauses ─▶ mentions, events ─▶ elements, people, moves ─▶ implications, hazards
+ */
+export function findElements(script: Script, lexicon: Lexicon): FoundElements {
   const { language } = script.front;
   if (language !== null && !/^en\b/i.test(language)) {
     return { finds: noFinds, messages: [sayFind('language-not-read', { language })] };
   }
+
+  // 1. Words: sentences with tagged words.
   const sentences = readSentences(script, lexicon);
+
+  // 2. Grammar: noun phrases with their parts in the clause, verbs with their subjects, whom pronouns mean.
   const clauses = takeApart(sentences, lexicon);
-  const elements: Find[] = clauses.flatMap((one) => readMentions(one, lexicon));
-  return { finds: { ...noFinds, elements }, messages: [] };
+
+  // 3. What each sentence names: events first, things where no event stands.
+  const { mentions, events } = readAll(clauses, lexicon);
+
+  // 4. The whole script: one element under several names, evidence from anywhere.
+  const { finds: things, named } = gatherElements(mentions);
+  const elements = [...things, ...events].sort((a, b) => a.at.start.offset - b.at.start.offset);
+  const people = findPeople(clauses, mentions, lexicon);
+  const moves = findMoves(clauses, named);
+
+  // 5. What the words imply, and what may hurt somebody.
+  const implied = imply(sentences, script, elements);
+  const all = [...elements, ...implied.elements];
+  const hazards = raiseHazards(sentences, script, all);
+
+  return {
+    finds: { elements: all, people, moves, tasks: implied.tasks, hazards, questions: implied.questions },
+    messages: [],
+  };
 }
 
 function takeApart(sentences: readonly Sentence[], lexicon: Lexicon): Clauses[] {
@@ -30,4 +64,18 @@ function takeApart(sentences: readonly Sentence[], lexicon: Lexicon): Clauses[] 
   return sentences
     .filter((one) => one.kind !== 'heading')
     .map((sentence) => readClauses(sentence, referents.enter(sentence), lexicon));
+}
+
+function readAll(
+  clauses: readonly Clauses[],
+  lexicon: Lexicon,
+): { readonly mentions: Mention[]; readonly events: Find[] } {
+  const mentions: Mention[] = [];
+  const events: Find[] = [];
+  for (const clause of clauses) {
+    const found = readEvents(clause, lexicon);
+    events.push(...found.map((event) => eventFind(event, clause)));
+    mentions.push(...readMentions(clause, new Set(found.map((event) => event.at)), lexicon));
+  }
+  return { mentions, events };
 }

@@ -1,93 +1,101 @@
-import { findBodyStates } from './body-states.js';
+import type { Range } from '../base/text-range.js';
+import type { CategoryName } from '../trade/categories.js';
 import { categoryByUse } from './by-use.js';
 import { type Candidate, findCandidates } from './candidates.js';
-import type { Clauses } from './clause-types.js';
-import { type Event, findEvents } from './events.js';
+import type { Clauses, Part } from './clause-types.js';
+import { readCount } from './element-count.js';
+import { type NameWords, readName } from './element-name.js';
+import { readState } from './element-state.js';
 import { weighEvidence } from './evidence.js';
+import type { Kind } from './kinds.js';
 import type { Lexicon } from './lexicon.js';
 import { whyPresent } from './plainly-present.js';
-import type { Token } from './reading.js';
-import type { Find } from './types.js';
+import type { Sentence, Token } from './reading.js';
+import type { Signals } from './signals.js';
 import { whoHas } from './who.js';
 
-const cut = 0.5;
-
-/** What one sentence mentions. */
-export function readMentions(clauses: Clauses, lexicon: Lexicon): Find[] {
-  const candidates = findCandidates(clauses, lexicon);
-  if (clauses.sentence.kind !== 'action') return candidates.flatMap((one) => readSpoken(one, clauses, lexicon) ?? []);
-  const events = [...findEvents(clauses, lexicon), ...findBodyStates(clauses, lexicon)];
-  const taken = new Set(events.map((event) => event.at));
-  const things = candidates
-    .filter((one) => !taken.has(one.part.phrase.head))
-    .flatMap((one) => readMention(one, clauses, lexicon) ?? []);
-  return [...things, ...events.map((event) => eventFind(event, clauses))];
+/** One place of the script that may name a thing, with what its sentence alone makes of it. */
+export interface Mention {
+  readonly sentence: Sentence;
+  readonly part: Part;
+  readonly kind: Kind;
+  readonly signals: Signals;
+  readonly name: NameWords;
+  readonly category: CategoryName;
+  /** In hand of somebody here. */
+  readonly inHand: boolean;
+  readonly by: string | null;
+  readonly worn: boolean;
+  readonly count: number | null;
+  readonly state: string | null;
+  readonly words: string;
+  readonly at: Range;
+  readonly confidence: number;
+  readonly rules: readonly string[];
 }
 
-function readMention(candidate: Candidate, clauses: Clauses, lexicon: Lexicon): Find | null {
-  const { part, kind, signals } = candidate;
-  if (part.preposition === "'s" && /^[xz]/.test(kind.letters)) return null;
-  const { confidence, fired } = weighEvidence(kind, signals);
-  if (confidence < cut) return null;
-  return makeFind(
-    candidate,
-    clauses,
-    lexicon,
-    confidence,
-    fired.map((rule) => rule.words),
-  );
+/** The things that one sentence may name; in speech only those that are plainly there. */
+export function readMentions(clauses: Clauses, taken: ReadonlySet<number>, lexicon: Lexicon): Mention[] {
+  const spoken = clauses.sentence.kind !== 'action';
+  return findCandidates(clauses, lexicon).flatMap((candidate) => {
+    const { part, kind, signals } = candidate;
+    if (taken.has(part.phrase.head)) return [];
+    if (part.preposition === "'s" && /^[xz]/.test(kind.letters)) return [];
+    if (spoken) {
+      const why = whyPresent(candidate, clauses, lexicon);
+      return why ? [describe(candidate, clauses, lexicon, 0.6, ['named in speech', why])] : [];
+    }
+    const { confidence, fired } = weighEvidence(kind, signals);
+    return [
+      describe(
+        candidate,
+        clauses,
+        lexicon,
+        confidence,
+        fired.map((rule) => rule.words),
+      ),
+    ];
+  });
 }
 
-function readSpoken(candidate: Candidate, clauses: Clauses, lexicon: Lexicon): Find | null {
-  const why = whyPresent(candidate, clauses, lexicon);
-  if (!why) return null;
-  return makeFind(candidate, clauses, lexicon, 0.6, ['named in speech', why]);
-}
-
-function makeFind(
+function describe(
   candidate: Candidate,
   clauses: Clauses,
   lexicon: Lexicon,
   confidence: number,
   rules: readonly string[],
-): Find {
+): Mention {
+  const { part, kind, signals } = candidate;
   const { sentence } = clauses;
-  const { part, signals } = candidate;
   const { category, why } = categoryByUse(candidate, clauses, lexicon);
-  const head = sentence.tokens[part.phrase.head] as Token;
-  const first = sentence.tokens[part.phrase.start] as Token;
+  const { start, end } = wordsOf(part, signals, sentence.tokens);
+  const by = whoHas(part, signals, category, clauses, lexicon);
   return {
-    scene: sentence.scene,
-    known: 'found',
-    name: head.lower,
+    sentence,
+    part,
+    kind,
+    signals,
     category,
-    count: null,
-    by: whoHas(part, signals, category, clauses, lexicon),
-    worn: category === 'costumes',
-    state: null,
-    words: sentence.text.slice(head.start, head.end),
-    at: sentence.place(first.start, head.end),
+    by,
     confidence,
+    name: readName(sentence.tokens, part.phrase, lexicon),
+    inHand: signals.handled || signals.instrument || (signals.held && !signals.worn),
+    worn: category === 'costumes' && by !== null && (signals.worn || !signals.handled),
+    count: readCount(part, sentence.tokens),
+    state: readState(sentence, part.phrase, lexicon),
+    words: sentence.text.slice(start, end),
+    at: sentence.place(start, end),
     rules: why ? [...rules, why] : rules,
-    strength: null,
   };
 }
 
-function eventFind(event: Event, { sentence }: Clauses): Find {
-  const token = sentence.tokens[event.at] as Token;
-  return {
-    scene: sentence.scene,
-    known: 'found',
-    name: token.lower,
-    category: event.category,
-    count: null,
-    by: event.by,
-    worn: false,
-    state: null,
-    words: token.text,
-    at: sentence.place(token.start, token.end),
-    confidence: event.confidence,
-    rules: [event.rule],
-    strength: null,
-  };
+/** The stretch of the words: the phrase, with the measure before its "of". */
+function wordsOf(
+  part: Part,
+  signals: Signals,
+  tokens: readonly Token[],
+): { readonly start: number; readonly end: number } {
+  const from = part.ofPart && signals.ofQuantity ? part.ofPart.phrase : part.phrase;
+  const first = tokens[from.start] as Token;
+  return { start: first.start, end: (tokens[part.phrase.head] as Token).end };
 }

@@ -66,8 +66,13 @@ const cases: readonly (readonly [id: string, yes: readonly string[], no: readonl
   ],
   [
     'H3',
-    ['Nora punches Tom.', 'Tom falls down the stairs.', 'Ines jumps off the wall.'],
-    ['Nora fights back tears.', 'Night falls.', 'Tom falls asleep.'],
+    [
+      'Nora punches Tom.',
+      'Tom falls down the stairs.',
+      'Nora throws Tom against the wall.',
+      'Ines jumps off the wall.',
+    ],
+    ['Nora fights back tears.', 'Night falls.', 'Tom falls asleep.', 'Nora throws Tom a napkin.'],
   ],
   [
     'H4',
@@ -76,13 +81,22 @@ const cases: readonly (readonly [id: string, yes: readonly string[], no: readonl
   ],
   [
     'H5',
-    ['Nora lights up.', 'A candle on the sill.', 'The bin is burning.', 'Tom strikes a match.', 'Tom lights his pipe.'],
+    [
+      'Nora lights up.',
+      'Nora and Tom smoke by the bins.',
+      'A candle on the sill.',
+      'The bin is burning.',
+      'Tom strikes a match.',
+      'Tom lights his pipe.',
+    ],
     [
       'Tom wins the match.',
       'Nora burns with shame.',
+      'Priya runs the desk and fires questions.',
+      'Tom burns his lip.',
       'The fire escape is empty.',
       'Tom taps the pipe with a spanner.',
-      'Nobody strikes a match.',
+
       'Her eyes light up.',
     ],
   ],
@@ -119,7 +133,11 @@ const cases: readonly (readonly [id: string, yes: readonly string[], no: readonl
     ['A syringe on the tray.', 'Blood on the step.', 'His nose bleeds.'],
     ['Her blood runs cold.', 'She threads a needle.'],
   ],
-  ['H20', ['Nora kisses Tom.', 'Ines undresses.'], ['Nora kisses the photograph.', 'A naked bulb.']],
+  [
+    'H20',
+    ['Nora kisses Tom.', 'Ines undresses.'],
+    ['Nora kisses the photograph.', 'A naked bulb.', 'Nora climbs into bed.'],
+  ],
   ['H21', ['A constable takes notes.', 'A siren, close.'], ['A robust table.']],
 ];
 
@@ -136,6 +154,8 @@ describe('hazards from headings', () => {
     ['EXT. FIELD - DUSK', 'H14'],
     ['INT/EXT. PORCH - NIGHT', 'H14'],
     ['EXT. ROOF - DAY', 'H11'],
+    ['EXT. CANAL - DAY', 'H7'],
+    ['EXT. RIVER BANK - DAY', 'H7'],
     ['EXT. RIVER - DAY', 'H7'],
     ['INT. TRAIN - DAY', 'H10'],
     ['INT. TAXI - DAY', 'H9'],

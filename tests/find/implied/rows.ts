@@ -127,5 +127,7 @@ export const rowCases: readonly RowCase[] = [
   { row: 103, yes: 'Ines knits.', no: 'Ines knits her brows.' },
   { row: 104, yes: 'Nora waters the plants.', no: 'Her eyes water.' },
   { row: 105, yes: 'The clerk stamps the form.', no: 'The clerk stamps his foot.' },
+  { row: 107, yes: 'Ines rings up the sale.', no: 'Ines rings Tom.' },
+  { row: 108, yes: 'Tom spills his coffee over the contract.', no: 'Tom spills his coffee.' },
   { row: 106, yes: 'Nora vapes.', no: 'Nora waits.' },
 ];

@@ -1,0 +1,73 @@
+import type { Part } from './clause-types.js';
+import type { Token } from './reading.js';
+
+const words: Readonly<Record<string, number>> = {
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+  eight: 8,
+  nine: 9,
+  ten: 10,
+  eleven: 11,
+  twelve: 12,
+  thirteen: 13,
+  fourteen: 14,
+  fifteen: 15,
+  sixteen: 16,
+  seventeen: 17,
+  eighteen: 18,
+  nineteen: 19,
+  twenty: 20,
+  thirty: 30,
+  forty: 40,
+  fifty: 50,
+  sixty: 60,
+  seventy: 70,
+  eighty: 80,
+  ninety: 90,
+  hundred: 100,
+  dozen: 12,
+  both: 2,
+};
+
+/** Things of which a pair is one. */
+const onePair =
+  /(?:glass|glasses|spectacles|goggles|binoculars|scissors|shears|pliers|tongs|tweezers|handcuffs|cuffs|trousers|jeans|shorts|tights|pyjamas|pajamas|pants|leggings|knickers|headphones|crutches)$/;
+
+/** How many the words say there are, or null when they do not: "six crates", "a pair of gloves", "a dozen eggs". */
+export function readCount(part: Part, tokens: readonly Token[]): number | null {
+  const { phrase, ofPart } = part;
+  const own = countIn(tokens, phrase.modifiers) ?? numberOf(phrase.determiner?.lower ?? '');
+  if (own !== null) return own;
+  if (!ofPart || phrase.determiner !== null) return null;
+  const measure = (tokens[ofPart.phrase.head] as Token).lemma;
+  const many = countIn(tokens, ofPart.phrase.modifiers) ?? 1;
+  const head = (tokens[phrase.head] as Token).lower;
+  if (measure === 'pair') return onePair.test(head) ? many : many * 2;
+  if (measure === 'couple') return 2;
+  if (measure === 'dozen') return /^half$/.test(tokens[ofPart.phrase.start - 1]?.lower ?? '') ? 6 : many * 12;
+  return null;
+}
+
+function countIn(tokens: readonly Token[], places: readonly number[]): number | null {
+  const numbers = places.map((place) => tokens[place] as Token).filter((token) => token.tag === 'number');
+  if (numbers.length === 0) return null;
+  const values = numbers.map((token) => numberOf(token.lower));
+  if (values.some((value) => value === null)) return null;
+  return (values as number[]).reduce(
+    (sum, value) => ((value >= 100 || value === 12) && sum > 0 ? sum * value : sum + value),
+    0,
+  );
+}
+
+function numberOf(word: string): number | null {
+  if (/^\d{1,4}$/.test(word)) return Number(word);
+  const parts = word.split('-').map((part) => words[part]);
+  return parts.every((value) => value !== undefined)
+    ? (parts as number[]).reduce((sum, value) => sum + value, 0)
+    : null;
+}

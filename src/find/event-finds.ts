@@ -1,0 +1,48 @@
+import { findBodyStates } from './body-states.js';
+import type { Clauses } from './clause-types.js';
+import { type Event, findEvents } from './events.js';
+import type { Lexicon } from './lexicon.js';
+import type { Token } from './reading.js';
+import type { Find } from './types.js';
+
+/** The events of a sentence: what verbs and states of the body name. Nothing in speech. */
+export function readEvents(clauses: Clauses, lexicon: Lexicon): Event[] {
+  if (clauses.sentence.kind !== 'action') return [];
+  const events = findEvents(clauses, lexicon);
+  const states = findBodyStates(clauses, lexicon).filter((state) => !events.some((one) => one.at === state.at));
+  return [...events, ...states];
+}
+
+/** An event as a find; its words reach to the end of what happens. */
+export function eventFind(event: Event, { sentence }: Clauses): Find {
+  const { tokens } = sentence;
+  const token = tokens[event.at] as Token;
+  const last = tokens[lastWord(tokens, event.at)] as Token;
+  const first = tokens[event.from] as Token;
+  return {
+    scene: sentence.scene,
+    known: 'found',
+    name: event.name,
+    category: event.category,
+    count: null,
+    by: event.by,
+    worn: false,
+    state: null,
+    words: sentence.text.slice(first.start, Math.max(token.end, last.end)),
+    at: sentence.place(first.start, Math.max(token.end, last.end)),
+    confidence: event.confidence,
+    rules: [event.rule],
+    strength: null,
+  };
+}
+
+/** Place of the last word of what happens: up to six words on, before a comma or a conjunction. */
+function lastWord(tokens: readonly Token[], at: number): number {
+  let last = at;
+  for (let here = at + 1; here < Math.min(tokens.length, at + 7); here++) {
+    const token = tokens[here] as Token;
+    if (token.tag === 'punctuation' || token.tag === 'conjunction') break;
+    if (token.tag === 'noun' || token.tag === 'name' || token.tag === 'adverb' || token.tag === 'particle') last = here;
+  }
+  return last;
+}

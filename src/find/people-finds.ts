@@ -1,0 +1,72 @@
+import type { Clauses } from './clause-types.js';
+import type { Lexicon } from './lexicon.js';
+import type { Mention } from './mentions.js';
+import type { Token } from './reading.js';
+import type { Named } from './same-element.js';
+import { nameElements } from './same-element.js';
+import type { PersonFind } from './types.js';
+
+const cut = 0.5;
+
+/** People whom the action shows and no cue or `cast:` knows: named ones are cast, the rest extras with their counts. */
+export function findPeople(clauses: readonly Clauses[], mentions: readonly Mention[], lexicon: Lexicon): PersonFind[] {
+  const extras = nameElements(mentions.filter((one) => one.category === 'extras')).flatMap(asExtras);
+  return [...extras, ...introduced(clauses, lexicon)].sort((a, b) => a.at.start.offset - b.at.start.offset);
+}
+
+function asExtras({ mention, name }: Named): PersonFind[] {
+  if (mention.confidence < cut) return [];
+  const { sentence, count, words, at, confidence } = mention;
+  return [{ scene: sentence.scene, name, kind: 'extras', count, presence: 'seen', words, at, confidence }];
+}
+
+/** Names in capitals, or given names that do something, that no cue and no `cast:` knows. */
+function introduced(clauses: readonly Clauses[], lexicon: Lexicon): PersonFind[] {
+  const finds: PersonFind[] = [];
+  for (const { sentence } of clauses) {
+    if (sentence.kind !== 'action') continue;
+    for (let at = 0; at < sentence.tokens.length; at++) {
+      const size = nameAt(sentence.tokens, at, lexicon);
+      if (size === 0) continue;
+      const first = sentence.tokens[at] as Token;
+      const last = sentence.tokens[at + size - 1] as Token;
+      const words = sentence.text.slice(first.start, last.end);
+      finds.push({
+        scene: sentence.scene,
+        name: titleCase(words),
+        kind: 'cast',
+        count: null,
+        presence: 'seen',
+        words,
+        at: sentence.place(first.start, last.end),
+        confidence: 0.7,
+      });
+      at += size - 1;
+    }
+  }
+  return finds;
+}
+
+/** How many tokens from `at` are a person's name; 0 when they are none. */
+function nameAt(tokens: readonly Token[], at: number, lexicon: Lexicon): number {
+  let size = 0;
+  while (isUnknownName(tokens[at + size])) size++;
+  if (size === 0 || isUnknownName(tokens[at - 1])) return 0;
+  const own = tokens.slice(at, at + size);
+  const given = own.some((token) =>
+    /^(?:women|men)$/.test(
+      (lexicon.find(token.lower)?.classes ?? []).find((one) => one === 'women' || one === 'men') ?? '',
+    ),
+  );
+  const next = tokens[at + size];
+  const after = tokens[at + size + 1];
+  const aged = (next?.text === ',' || next?.text === '(') && /^\d/.test(after?.text ?? '');
+  const capitals =
+    own.every((token) => /^\p{Lu}{2,}$/u.test(token.text)) && tokens.some((token) => /\p{Ll}{2}/u.test(token.text));
+  return aged || (given && (capitals || next?.tag === 'verb' || next?.tag === 'possessive')) ? size : 0;
+}
+
+const isUnknownName = (token: Token | undefined) => token?.tag === 'name' && token.person === null;
+
+const titleCase = (text: string) =>
+  /\p{Ll}/u.test(text) ? text : text.toLowerCase().replace(/(^|[\s-])\p{L}/gu, (start) => start.toUpperCase());
