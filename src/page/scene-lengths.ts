@@ -17,7 +17,9 @@ export function linesToEighths(lines: number, bodyLines: number, rounding: Round
 
 /**
  * Counted lines of each scene, by its place in the script: from its heading to its last line, with the one blank
- * line that stands before each of its blocks. What a page break adds is not counted.
+ * line that stands before each of its blocks. What a page break adds is not counted, so the sum of scenes and the
+ * pages differ: by the blank line between scenes, by the white foot of a page (never more than a third of it), by
+ * (MORE) and a repeated cue, and by each scene's rounding to at least one eighth.
  */
 export function countSceneLines(blocks: readonly TypesetBlock[], scenes: number): number[] {
   const counts = new Array<number>(scenes).fill(0);

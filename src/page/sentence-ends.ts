@@ -6,6 +6,8 @@ const shortened = ['vs', 'etc', 'e.g', 'i.e', 'a.m', 'p.m', 'approx', 'vol', 'fi
 const abbreviations = new Set([...nameAbbreviations.map((word) => word.toLowerCase()), ...shortened]);
 
 const stop = /([.!?\u2026\u3002\uff01\uff1f])[.!?\u2026]*["'\u2019\u201d\u00bb\u300d\u300f)\]*_]*$/u;
+/** Characters of a word's end that are looked at: more than any shortened word has. */
+const longestEnd = 32;
 const opensLow = /^["'\u2018\u201c\u00ab([*_\u2026.\u2014\u2013-]*\p{Ll}/u;
 
 /**
@@ -13,12 +15,13 @@ const opensLow = /^["'\u2018\u201c\u00ab([*_\u2026.\u2014\u2013-]*\p{Ll}/u;
  * In doubt it says no: a page then breaks a sentence earlier.
  */
 export function endsSentence(word: string, next: string | null): boolean {
-  const found = stop.exec(word);
+  const end = word.slice(-longestEnd);
+  const found = stop.exec(end);
   if (!found) return false;
   if (next === null) return true;
   if (opensLow.test(next)) return false;
-  if (found[1] !== '.' || word.includes('..')) return true;
-  const bare = word.slice(0, found.index).replace(/^[^\p{L}\p{N}]+/u, '');
+  if (found[1] !== '.' || end.includes('..')) return true;
+  const bare = end.slice(0, found.index).replace(/^[^\p{L}\p{N}]+/u, '');
   return !isShortened(bare, next);
 }
 

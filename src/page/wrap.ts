@@ -76,7 +76,7 @@ function tokenizeAny(tokens: TokenBuilder, text: string, width: number): void {
   for (const match of text.matchAll(words)) {
     const word = match[0];
     const start = match.index;
-    const gap = tokens.starts.length === 0 ? 0 : Math.max(1, measureText(text.slice(last, start)));
+    const gap = tokens.starts.length === 0 ? 0 : measureSpace(text, last, start);
     last = start + word.length;
     const cells = measureText(word);
     if (ideograph.test(word)) {
@@ -88,6 +88,13 @@ function tokenizeAny(tokens: TokenBuilder, text: string, width: number): void {
       tokens.push(start, last, cells, gap);
     }
   }
+}
+
+/** White space is a cell each, the ideographic space two. */
+function measureSpace(text: string, from: number, to: number): number {
+  let cells = to - from;
+  for (let at = from; at < to; at++) if (text.charCodeAt(at) === 0x3000) cells += 1;
+  return cells;
 }
 
 /** Adds the pieces of a word that may be parted: at each ideograph, else where the line is full. */

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { estimateScreenTime } from '../../src/breakdown/screen-time.js';
 import { paginate } from '../../src/page/paginate.js';
 import { measureText } from '../../src/page/text-width.js';
 import type { PageLine } from '../../src/page/types.js';
@@ -194,6 +195,22 @@ describe('time', () => {
     const least = (count: number) => Math.min(...Array.from({ length: 5 }, () => time(count)));
     // Ten times the script; its square would be a hundred times the work. The room is for a busy machine.
     expect(least(500) / least(50)).toBeLessThan(40);
+  });
+  // Each of these took minutes where some step looked at the whole text again for every word.
+  it.each([
+    ['ideographs without a stop', '灯台の中で待っている'.repeat(10_000)],
+    ['emoji of several code points', '👩‍🚀'.repeat(10_000)],
+    ['letters under many accents', `e${'\u0301'.repeat(50_000)}`],
+    ['white space', `é${' \t'.repeat(100_000)}é`],
+    ['stops without an end', `${'.'.repeat(100_000)}x`],
+    ['quotation marks', '"'.repeat(100_000)],
+    ['one word', 'x'.repeat(1_000_000)],
+  ])('takes a flood of %s', (_name, text) => {
+    const one = scene('INT. A - DAY', [action(text), speech('NORA', text)]);
+    const start = process.cpuUsage();
+    const { pages } = paginate(script([one]));
+    estimateScreenTime(one, pages.eighths);
+    expect(process.cpuUsage(start).user / 1e6).toBeLessThan(10);
   });
   it('takes one paragraph of a million characters in its stride', () => {
     const { pages } = paginate(script([scene('INT. A - DAY', [action('word '.repeat(200_000))])]));
