@@ -5,7 +5,7 @@ import { indexCues } from './implied/cue-index.js';
 import { type Evidence, readEvidence, readSettings } from './implied/evidence.js';
 import { matchCues } from './implied/match.js';
 import { readNamedThings } from './implied/names-as-sentences.js';
-import type { Sentence } from './reading.js';
+import type { Sentence, Token } from './reading.js';
 import type { Find, HazardFind } from './types.js';
 
 let index: ReturnType<typeof indexCues<HazardCues>> | null = null;
@@ -78,10 +78,11 @@ function fromAges(script: Script, sentences: readonly Sentence[]): Reason[] {
     if (minor && sentence.kind === 'speech')
       reasons.push(ageReason(sentence, 0, sentence.text.length, sayAge(minor), 2, minor.name));
     if (sentence.kind !== 'action') continue;
-    for (const token of sentence.tokens) {
-      const named = minors.get(token.person ?? (token.tag === 'name' ? token.text : ''));
-      if (named) reasons.push(ageReason(sentence, token.start, token.end, sayAge(named), 1));
-    }
+    sentence.tokens.forEach((token, at) => {
+      const named = minors.get(nameOf(token));
+      if (!named || nameOf(sentence.tokens[at - 1]) === named.name) return;
+      reasons.push(ageReason(sentence, token.start, endOfName(sentence, at), sayAge(named), 1));
+    });
   }
   for (const scene of script.scenes) {
     for (const note of scene.notes) {
@@ -94,6 +95,17 @@ function fromAges(script: Script, sentences: readonly Sentence[]): Reason[] {
     }
   }
   return reasons;
+}
+
+function nameOf(token: Token | undefined): string {
+  return token?.person ?? (token?.tag === 'name' ? token.text : '');
+}
+
+/** Where the name ends whose first word stands at `at`. */
+function endOfName({ tokens }: Sentence, at: number): number {
+  let last = at;
+  while (nameOf(tokens[last + 1]) === nameOf(tokens[at])) last++;
+  return (tokens[last] as Token).end;
 }
 
 function sayAge({ name, age, from }: Minor): string {

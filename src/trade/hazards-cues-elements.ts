@@ -12,11 +12,11 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
       near: 'strike strikes light lights lit box burn burns flame flares flare candle cigarette head',
       notNear: 'football tennis cricket boxing referee',
     }),
-    noun('torch', { near: 'flame flames burn burns burning flaming lit pitch', notNear: 'battery electric' }),
+    noun('torch', { near: 'flame flames burn burns burning flaming pitch', notNear: 'battery electric' }),
     noun('fire flame flames', {
       notPrev: 'under open opens friendly rapid cease old',
       notNear: 'eyes heart belly engine alarm escape drill brigade truck rifle pistol moth electric extinguisher',
-      notNext: 'escape engine alarm door exit station drill truck extinguisher brigade hydrant',
+      notNext: 'question questions escape engine alarm door exit station drill truck extinguisher brigade hydrant',
     }),
     noun('pipe', { near: 'smoke smokes puff puffs tobacco light lights lit clench teeth stem relights mouth' }),
     noun('cigarette cigar', {
@@ -29,7 +29,7 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
     }),
     verb('burn ignite', {
       notNear: 'shame eyes toast calories cheeks desire rage anger lungs sun',
-      notObject: 'toast calorie bridge hand hands tongue',
+      notObject: 'toast calorie bridge hand hands tongue lip finger mouth himself herself',
       notSubject: 'eye cheek lung throat face skin sun',
     }),
     verb('light relight', { object: 'FLAME' }),
@@ -71,6 +71,9 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
         notPrev: 'car motor gene',
       },
     ),
+    phrase('river bank|river edge|lake shore|lake side|sea wall|canal bank|canal path|pool side|river path', {
+      heading: true,
+    }),
     verb('swim wade drown', { subject: 'PERSON NONE', notNear: 'sorrow vision head eyes paperwork papers' }),
     noun('BOAT raft', { heading: true, notNear: 'model toy paper gravy', notNext: 'train' }),
     noun('flood floodwater', { notNear: 'light memories tears', notPrev: 'in' }),
@@ -130,6 +133,7 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
       notObject:
         'dog baby child cup plate meal bike toy car plan attempt trolley dinner coffee sandwich shoe newspaper woman man reputation career evening dress',
     }),
+    noun('duct shaft', { heading: true, near: 'crawl crawls climb climbs squeeze squeezes ventilation air int' }),
     noun('sewer cave mineshaft catacomb crypt crawlspace bunker silo culvert', { heading: true, notNear: 'golf' }),
     noun('tunnel', { heading: true, notNear: 'vision carpal', notNext: 'vision' }),
     noun('mine', { heading: true, notNear: 'is yours', near: 'ext int shaft coal tin old enters entrance' }),

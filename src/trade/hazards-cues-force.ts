@@ -70,11 +70,10 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
     }),
     verb('chase', { subject: 'PERSON', object: 'PERSON ANIMALS VEHICLE thief' }),
     verb('faint', { subject: 'PERSON' }),
-    verb('throw hurl fling', {
-      subject: 'PERSON',
-      object: 'PERSON',
-      notNear: 'look glance ball keys kiss towel apple arms coat jacket smile',
-    }),
+    phrase(
+      'throw PERSON ~ against|throw PERSON ~ into|throw PERSON ~ onto|throw PERSON ~ off|throw PERSON ~ through|throw PERSON ~ over|throw PERSON ~ to|throw PERSON ~ down|hurl PERSON ~ against|hurl PERSON ~ across|hurl PERSON ~ through|hurl PERSON ~ into|fling PERSON ~ against|fling PERSON ~ onto',
+      { subject: 'PERSON', notNear: 'kiss look glance' },
+    ),
     phrase(
       'come to blows|fight break out|thrown against|thrown from|thrown to|knock PERSON down|knock PERSON over|knocked to|knocked down|struggle with PERSON|slip on|lose ~ footing|drag PERSON',
     ),
@@ -85,7 +84,7 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
     phrase('tie PERSON to|tied to a|tied to the|bind ~ wrists|bind ~ hands|plastic bag over|noose around', {
       notNear: 'boat dog horse apron post rope',
     }),
-    category('stunts', 'flip slip toss clatter chase'),
+    category('stunts', 'flip slip toss clatter chase shoot fire choke throw'),
   ],
   H4: [
     verb('explode detonate blow', {

@@ -114,7 +114,7 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
   H20: [
     ...closeness,
     phrase(
-      'make love|have sex|in ~ underwear|in bed together|in bed with|out of the shower|in the shower|into the shower|in the bath|get into bed beside|climb into bed|into bed',
+      'make love|have sex|in ~ underwear|in bed together|in bed with|into bed beside|into bed with|share a bed|out of the shower|in the shower|into the shower|in the bath',
       { notNear: 'dog birds cat duck child' },
     ),
     verb('grope molest', { subject: 'PERSON', object: 'PERSON' }),

@@ -44,7 +44,7 @@ interface Around {
 function matchAt<Owner>(sentence: Sentence, at: number, cue: IndexedCue<Owner>): CueMatch<Owner> | null {
   const { tokens } = sentence;
   if (!countsIn(sentence, cue)) return null;
-  const around = lookAround(tokens, at, cue);
+  const around = lookAround(sentence, at, cue);
   if (!around || around.subject?.lower === 'nobody' || isUnreal(tokens, around.first)) return null;
   if (!cue.limits.lists.every(([where, list]) => allows(where, list, tokens, around))) return null;
   const token = tokens[at] as Token;
@@ -75,9 +75,9 @@ function countsIn<Owner>(sentence: Sentence, { limits }: IndexedCue<Owner>): boo
   return limits.onlySpoken !== true;
 }
 
-function lookAround<Owner>(tokens: readonly Token[], at: number, cue: IndexedCue<Owner>): Around | null {
+function lookAround<Owner>({ tokens, kind }: Sentence, at: number, cue: IndexedCue<Owner>): Around | null {
   if (cue.on === 'verb') return aroundVerb(tokens, at);
-  if (cue.on === 'noun') return aroundNoun(tokens, at, cue.limits.modifier === true);
+  if (cue.on === 'noun') return aroundNoun(tokens, at, cue.limits.modifier === true, kind === 'heading');
   if (cue.on === 'state') return aroundState(tokens, at);
   return aroundPhrase(tokens, at, cue.row);
 }
@@ -85,11 +85,21 @@ function lookAround<Owner>(tokens: readonly Token[], at: number, cue: IndexedCue
 /** An event: a finite verb, an "-ing" form, or a passive. */
 function aroundVerb(tokens: readonly Token[], at: number): Around | null {
   const token = tokens[at] as Token;
-  if (token.tag === 'verb' || (token.tag === 'participle' && token.lower.endsWith('ing')))
+  const acts =
+    token.tag === 'verb' || (token.tag === 'participle' && token.lower.endsWith('ing')) || isVerbAfterAll(tokens, at);
+  if (acts)
     return { subject: findSubject(tokens, at), objects: findObjects(tokens, at), first: at, last: at, core: at };
   if (token.tag !== 'participle' || !isPassive(tokens, at)) return null;
   const sufferer = findSubject(tokens, at);
   return { subject: null, objects: sufferer ? [sufferer] : [], first: at, last: at, core: at };
+}
+
+/** "Nora and Tom smoke by the door": a word taken for a noun right after a person, with no thing to follow. */
+function isVerbAfterAll(tokens: readonly Token[], at: number): boolean {
+  const [before, token, next] = [tokens[at - 1], tokens[at] as Token, tokens[at + 1]];
+  if (token.tag !== 'noun' || !before) return false;
+  const person = before.person !== null || (before.tag === 'pronoun' && /^(?:he|she|they|we|who)$/.test(before.lower));
+  return person && (next === undefined || !/^(?:noun|name|adjective|verb|auxiliary)$/.test(next.tag));
 }
 
 function isPassive(tokens: readonly Token[], at: number): boolean {
@@ -97,10 +107,12 @@ function isPassive(tokens: readonly Token[], at: number): boolean {
   return before.some(({ tag, lower }) => tag === 'auxiliary' || /^(?:get|gets|got|getting)$/.test(lower));
 }
 
-function aroundNoun(tokens: readonly Token[], at: number, modifier: boolean): Around | null {
+function aroundNoun(tokens: readonly Token[], at: number, modifier: boolean, inHeading: boolean): Around | null {
   const token = tokens[at] as Token;
   const next = tokens[at + 1];
-  if (token.tag !== 'noun' && !(token.tag === 'adjective' && modifier) && !isShouted(token)) return null;
+  const isNoun = token.tag === 'noun' || (token.tag === 'adjective' && modifier) || isShouted(token);
+  // Words of a place in capitals are tagged by chance.
+  if (!isNoun && !inHeading) return null;
   if (!modifier && next?.tag === 'noun' && token.lower === token.lemma) return null;
   return { subject: null, objects: [], first: modifierStart(tokens, at), last: at, core: at };
 }

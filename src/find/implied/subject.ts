@@ -1,5 +1,8 @@
 import type { Sentence, Token } from '../reading.js';
 import type { Evidence } from './evidence.js';
+import { openWordList } from './word-list.js';
+
+const ownParts = openWordList('BODY GARMENT');
 
 /**
  * The person who does or suffers what raised an implication, by canonical name: a name, or a pronoun when the
@@ -15,7 +18,7 @@ export function nameSubject<Owner>(
   const first = sufferer && object && (object.person !== null || object.tag === 'pronoun') ? object : subject;
   if (first?.person) return first.person;
   if (sentence.speaker !== null) return sentence.speaker;
-  if (first !== null && first.tag !== 'pronoun') return null;
+  if (first !== null && first.tag !== 'pronoun' && !ownParts.words.has(first.lemma)) return null;
   return onlyPerson(sentence, sentences);
 }
 

@@ -49,6 +49,18 @@ export const body: readonly Implication[] = [
     { elements: [double('clean')], tasks: [task('Never stain a hired garment.', 'certain')] },
   ),
   implies(
+    9,
+    'is-it-blood',
+    [
+      noun('stain smear trickle drop droplet patch', {
+        near: 'dark red crimson scarlet sticky',
+        notNear: 'wine tea coffee ink paint lipstick oil rust water',
+      }),
+      noun('red', { near: 'hand shirt cloth water fingers bandage snow spreads seeps', prev: 'the' }),
+    ],
+    { questions: [question('is-it-blood', 'Is it blood that shows here?', 'BLOODY')] },
+  ),
+  implies(
     10,
     'wound',
     [

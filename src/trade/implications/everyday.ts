@@ -185,4 +185,27 @@ export const everyday: readonly Implication[] = [
     elements: [certain('e-cigarette', 'props', 'vape e-cigarette', true)],
     tasks: [caution('Vapour is smoke to a fire alarm, and to asthma.')],
   }),
+  implies(
+    107,
+    'till',
+    [phrase('ring up ~ sale|ring up ~ purchase|ring up the|at the till|opens the till|behind the till')],
+    {
+      elements: [likely('till', 'props', 'till register cash-register', true)],
+      tasks: [task('Till: does the drawer open, and what change lies in it?', 'ask')],
+    },
+  ),
+  implies(
+    108,
+    'spoilt-copies',
+    [
+      verb('spill knock tip', {
+        near: 'contract letter paper papers book map drawing drawings document photograph',
+        object: 'LIQUID',
+      }),
+      phrase(
+        'crumples ~ letter|crumple ~ paper|crumples ~ paper|crumples ~ note|screws up ~ paper|scrunches ~ paper|crumples it',
+      ),
+    ],
+    { tasks: [task('Spoilt on camera: a copy for every take and rehearsal.', 'certain')] },
+  ),
 ];

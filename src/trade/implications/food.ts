@@ -11,7 +11,7 @@ export const food: readonly Implication[] = [
     'eating',
     [
       verb('eat devour gobble nibble munch', { subject: 'PERSON', notObject: notEaten }),
-      verb('chew', { subject: 'PERSON', notObject: notEaten, notNear: 'lip nail pen pencil thoughtfully gum' }),
+      verb('chew', { subject: 'PERSON', notObject: notEaten, notNear: 'lip nail pen pencil thoughtfully gum over' }),
       phrase(
         'bite into|take a bite|takes a bite|takes another bite|mouth full|mouthful of|wolfs down|wolf down|spoons ~ into ~ mouth|licks ~ ice-cream',
         { notNear: 'drink wine water' },

@@ -15,6 +15,7 @@ export const inTheHand: readonly Implication[] = [
       }),
       verb('break', { object: 'GLASSY', notSubject: 'sun dawn light day', notNext: 'down up into off out in free' }),
       verb('break', { subject: 'GLASSY', notNext: 'down up into off out in free', object: 'NONE' }),
+      verb('break shatter smash', { subject: 'it', object: 'NONE', next: '.' }),
       phrase('glass breaks|glass shatters|sound of breaking glass|broken glass'),
     ],
     {
@@ -60,7 +61,7 @@ export const inTheHand: readonly Implication[] = [
     {
       elements: [
         certain(
-          'money',
+          'money or card',
           'props',
           'cash note coin card wallet purse money change bill banknote coins notes cheque pound dollar fiver tenner token fare',
           true,

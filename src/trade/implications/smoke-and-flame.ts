@@ -51,7 +51,8 @@ export const smokeAndFlame: readonly Implication[] = [
       }),
       noun('flame flames', { notNear: 'old eternal moth candle lamp lantern lighter match wick' }),
       noun('fire', {
-        notPrev: 'under open ceasefire friendly rapid cease',
+        notNext: 'question questions escape door exit extinguisher',
+        notPrev: 'under open ceasefire friendly rapid cease and',
         notNear: 'eyes heart belly engine alarm escape drill brigade truck gun guns rifle pistol electric',
       }),
     ],

@@ -62,10 +62,10 @@ export const telling: readonly Implication[] = [
     77,
     'flashback',
     [
-      phrase(
-        'flashback|dream sequence|memory|nightmare sequence|years earlier|years later|years before|fantasy|vision',
-        { heading: true, notNear: 'card stick lane loss blurred field peripheral' },
-      ),
+      phrase('flashback|dream sequence|nightmare sequence|years earlier|years later|years before', {
+        heading: true,
+        notNear: 'card stick lane loss blurred field peripheral',
+      }),
     ],
     {
       tasks: [
@@ -75,6 +75,13 @@ export const telling: readonly Implication[] = [
       ],
     },
   ),
+  implies(77, 'memory', [phrase('memory|dream|fantasy|vision|nightmare', { heading: 'only' })], {
+    tasks: [
+      task(
+        'Inside a head: agree on a look that tells it apart; its own costume day; the scene after goes on where the last one stopped.',
+      ),
+    ],
+  }),
   implies(
     79,
     'from-above',

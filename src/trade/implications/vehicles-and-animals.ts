@@ -62,7 +62,7 @@ export const vehiclesAndAnimals: readonly Implication[] = [
       noun('taxi cab minicab bus coach', {
         heading: 'only',
         setting: 'INT',
-        notNear: 'stop station shelter rank office depot',
+        notNear: 'stop station shelter rank office depot lorry truck van tractor',
       }),
     ],
     {

@@ -137,8 +137,8 @@ export const weatherAndLight: readonly Implication[] = [
       phrase('torch beam ~ window|lights sweep|light sweeps|beams sweep'),
     ],
     {
-      elements: [likely('moving lamp with an operator', 'gear', 'lamp-operator', false)],
-      tasks: [task('Light on cue: one person moves or flashes the lamp; agree the cue word.')],
+      elements: [likely('moving lamp with an operator', 'gear', 'VEHICLE helicopter', false)],
+      tasks: [task('Light on cue: one person moves or flashes the lamp; agree the cue word.', 'ask')],
     },
   ),
   implies(58, 'lightning-notice', [noun('lightning', { notNext: 'rod fast' })], {

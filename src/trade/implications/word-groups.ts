@@ -62,6 +62,7 @@ export const wordGroups: Readonly<Record<string, string>> = {
   UNREAL: `toy stuffed porcelain china cartoon knitted plastic inflatable cuddly teddy rocking wooden brass bronze marble clay glass
     cardboard carved painted jade paper clothes sea model ceramic stone ice sugar chocolate gummy`,
   FARAWAY: 'distance distant somewhere offscreen o.s. unseen',
+  BLOODY: 'blood bloody bloodied bloodstained wine paint ink lipstick ketchup jam beetroot',
   FOODS: `bread sandwich toast soup stew apple cake biscuit cookie egg cheese meat chicken fish chips rice pasta noodles pie pizza salad cereal
     porridge banana orange chocolate burger meal dinner lunch breakfast supper steak sausage bacon pancake pudding fruit crisps sweets
     ice-cream yoghurt yogurt peach pear plum grape carrot curry bun croissant doughnut roll crust slice piece mouthful bite spoonful`,
