@@ -2,6 +2,9 @@ import type { Breakdown, BreakdownScene, PersonEntry } from '../../breakdown/typ
 import { type Block, bold, type Inline } from '../layout/kit.js';
 import { pickScenes, type SceneIndex, scenesWords } from '../words/scene-list-words.js';
 
+/** A table with more people than this may be cut by a page's end. */
+const mostKept = 12;
+
 /** More story days than this go into a further table. */
 const mostDays = 5;
 
@@ -18,13 +21,14 @@ export function gridBlocks(breakdown: Breakdown, index: SceneIndex): Block[] {
 
 function gridTable(days: readonly string[], people: readonly GridRow[]): Block {
   const there = people.filter(({ cells }) => days.some((day) => cells.has(day)));
-  return {
+  const table: Block = {
     kind: 'table',
     columns: [{ head: 'Person', share: 1 }, ...days.map((day) => ({ head: dayHead(day), share: 1 }))],
     rows: there.map(({ name, cells }) => ({
       cells: [bold(name), ...days.map((day) => ({ stack: cells.get(day) ?? [] }))],
     })),
   };
+  return there.length > mostKept ? table : { kind: 'keep', blocks: [table] };
 }
 
 /** A story day at the head of a column: short, so that five fit beside each other. */

@@ -1,6 +1,7 @@
-import type { Breakdown, BreakdownScene, Wears } from '../../breakdown/types.js';
-import { type Block, blank, bold, danger, type Inline, knownWords, stateWords } from '../layout/kit.js';
+import type { Breakdown, BreakdownScene, SceneElement, Wears } from '../../breakdown/types.js';
+import { type Block, blank, bold, type Inline, knownWords, stateWords } from '../layout/kit.js';
 import { headingSentence } from '../sheets/sheet-words.js';
+import { dangerLines } from '../words/danger-words.js';
 import { labelOf, type SceneIndex } from '../words/scene-list-words.js';
 import { countWords, dayWords } from '../words/story-words.js';
 import { sortHeadToFoot } from './costume-changes.js';
@@ -24,17 +25,17 @@ function sceneBlock(scene: BreakdownScene, firsts: Firsts, index: SceneIndex): B
     kind: 'section',
     label: `Scene ${labelOf(scene.id, index)}`,
     labelWidth: 70,
-    blocks: [
-      { kind: 'paragraph', text: headingLine(scene), keepWithNext: true, after: 1 },
-      { kind: 'entries', entries },
-    ],
+    blocks: [...headingLines(scene), { kind: 'entries', entries }],
   };
   return entries.length > mostKept ? section : { kind: 'keep', blocks: [section] };
 }
 
-function headingLine(scene: BreakdownScene): Inline {
-  const dangers = scene.hazards.flatMap((hazard) => ['   ', danger, ` ${hazard.title}`]);
-  return [bold(headingSentence(scene)), `, ${dayWords(scene.storyDay.label)}`, ...dangers];
+function headingLines(scene: BreakdownScene): Block[] {
+  const lines: Inline[] = [
+    [bold(headingSentence(scene)), `, ${dayWords(scene.storyDay.label)}`],
+    ...dangerLines(scene),
+  ];
+  return lines.map((text) => ({ kind: 'paragraph', text, keepWithNext: true, after: 1 }));
 }
 
 /** The scene in which each change begins, by person and number. */
@@ -102,10 +103,15 @@ function otherEntries(scene: BreakdownScene, index: SceneIndex): Inline[] {
     .filter((one) => one.category === 'makeup' || (one.category === 'costumes' && !worn.has(one.id)))
     .filter((one) => one.by === null || !extras.has(one.by))
     .map((one): Inline => {
-      const kind = one.category === 'makeup' ? 'Make-up' : one.by === null ? 'Not on anybody' : 'Also';
       const state = stateWords(one.stateIn, one.stateOut);
       const known = knownWords(one, index.labels);
       const name = known === '' ? one.name : `${one.name} ${known}`;
-      return [bold(`${kind}: `), [name, one.by ?? '', state].filter((part) => part !== '').join(', ')];
+      return [bold(`${placeOf(one)}: `), [name, one.by ?? '', state].filter((part) => part !== '').join(', ')];
     });
+}
+
+function placeOf(element: SceneElement): string {
+  if (element.known === 'implied') return 'Have ready';
+  if (element.category === 'makeup') return 'Make-up';
+  return element.by === null ? 'Not on anybody' : 'Also';
 }

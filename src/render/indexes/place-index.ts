@@ -1,4 +1,4 @@
-import type { Breakdown, PlaceEntry } from '../../breakdown/types.js';
+import type { Breakdown, PlaceEntry, PlaceSet } from '../../breakdown/types.js';
 import { type Block, bold, type Inline, knownWords, type TableRow } from '../layout/kit.js';
 import { placeWords, settingWords } from '../sheets/sheet-words.js';
 import { listScenes, type SceneIndex } from '../words/scene-list-words.js';
@@ -6,7 +6,7 @@ import { listScenes, type SceneIndex } from '../words/scene-list-words.js';
 const columns = [
   { head: 'Place', share: 2 },
   { head: 'Scenes', share: 1 },
-  { head: 'What stands there, in every scene', share: 3 },
+  { head: 'What stands there, named or not', share: 3 },
 ];
 
 /** Index by place: its areas, its scenes, and the dressing that stays there. */
@@ -24,18 +24,21 @@ function placeRow(place: PlaceEntry, index: SceneIndex): TableRow {
 }
 
 function placeCell(place: PlaceEntry, index: SceneIndex): Inline[] {
-  const several = place.sets.length > 1;
-  const sets = several
-    ? place.sets.map(
-        (set) => `${settingWords(set.setting)}, ${placeWords([set.place])}: sc ${listScenes(set.scenes, index)}`,
-      )
-    : [];
-  const areas =
-    !several && place.areas.length > 0 ? [`with ${place.areas.map((area) => placeWords([area])).join(', ')}`] : [];
-  return [bold(placeWords([place.name])), place.settings.map(settingWords).join(', '), ...areas, ...sets];
+  const name = bold(placeWords([place.name]));
+  if (place.sets.length > 1) return [name, ...place.sets.map((set) => setWords(set, index))];
+  const areas = place.areas.length > 0 ? [`with ${place.areas.map((area) => placeWords([area])).join(', ')}`] : [];
+  return [name, place.settings.map(settingWords).join(', '), ...areas];
+}
+
+function setWords({ setting, place, scenes }: PlaceSet, index: SceneIndex): string {
+  return `${settingWords(setting)}, ${placeWords([place])}: sc ${listScenes(scenes, index)}`;
 }
 
 function dressingCell(place: PlaceEntry, index: SceneIndex): Inline[] {
   if (place.dressing.length === 0) return ['nothing named'];
-  return place.dressing.map(({ name, known }) => [name, ` ${knownWords({ known }, index.labels)}`.trimEnd()]);
+  return place.dressing.map(({ name, known, scenes }) => {
+    const words = knownWords({ known }, index.labels);
+    const where = scenes.length === place.scenes.length ? '' : `: sc ${listScenes(scenes, index)}`;
+    return `${name}${words === '' ? '' : ` ${words}`}${where}`;
+  });
 }

@@ -1,6 +1,7 @@
 import type { Breakdown, BreakdownScene, SceneElement } from '../../breakdown/types.js';
-import { type Block, bold, danger, type Inline, knownWords, stateWords, type TableRow, tick } from '../layout/kit.js';
+import { type Block, bold, type Inline, knownWords, stateWords, type TableRow, tick } from '../layout/kit.js';
 import { headingSentence } from '../sheets/sheet-words.js';
+import { dangerLines } from '../words/danger-words.js';
 import { labelOf, type SceneIndex } from '../words/scene-list-words.js';
 import { countWords, dayWords } from '../words/story-words.js';
 import { handledCategories } from './prop-categories.js';
@@ -41,18 +42,18 @@ function sceneRows(scene: BreakdownScene, where: Appearances, index: SceneIndex)
 }
 
 function headingCell(scene: BreakdownScene): Inline[] {
-  const dangers = scene.hazards.map((hazard): Inline => [danger, ` ${hazard.title}`]);
-  return [[bold(headingSentence(scene)), `, ${dayWords(scene.storyDay.label)}`], ...dangers];
+  return [[bold(headingSentence(scene)), `, ${dayWords(scene.storyDay.label)}`], ...dangerLines(scene)];
 }
 
 function thingRow(thing: SceneElement, scene: BreakdownScene, where: Appearances, index: SceneIndex): TableRow {
   const known = knownWords(thing, index.labels);
+  const isFirst = where.get(thing.id)?.[0] === index.positions.get(scene.id);
   const name: Inline = [bold(countWords(thing.name, thing.count)), known === '' ? '' : ` ${known}`];
   return {
     cells: [
       '',
       tick,
-      { stack: [name, ...(thing.description === null || thing.carried ? [] : [thing.description])] },
+      { stack: [name, ...(thing.description !== null && isFirst ? [thing.description] : [])] },
       thing.by ?? '',
       stateWords(thing.stateIn, thing.stateOut),
       nextWords(thing, scene, where, index),

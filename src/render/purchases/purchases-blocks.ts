@@ -66,7 +66,8 @@ function scenesCell(line: PurchaseLine): Inline {
 function whatCell(line: PurchaseLine): { stack: Inline[] } {
   const known = knownWords({ known: line.known }, new Map());
   const first: Inline = [bold(line.name), known === '' ? '' : ` ${known}`];
-  const states = line.states.length > 1 ? `in each of these states: ${line.states.join('; ')}` : line.states.join('');
+  const several = line.states.length > 1 ? 'in each of these states' : 'state';
+  const states = line.states.length > 0 ? `${several}: ${line.states.join('; ')}` : '';
   const more = [line.description, states].filter((part): part is string => part !== null && part !== '');
   return { stack: [first, ...more] };
 }

@@ -1,4 +1,3 @@
-import { foldName } from '../../base/slug.js';
 import type { Breakdown, BreakdownScene, Question, SceneElement } from '../../breakdown/types.js';
 
 /** One way to answer, as one edit of the script. */
@@ -63,7 +62,7 @@ function openImplied(element: SceneElement, lineOf: LineOf): OpenQuestion {
   const strength = element.strength === null ? 'implied' : `implied, ${element.strength}`;
   const text = lineOf(element.line);
   return {
-    text: `Does it need ${element.name}? (${strength}: “${element.words}”)`,
+    text: `"${element.words}": does this scene need ${element.name}? (${strength})`,
     line: element.line,
     context: quoteLine(text, element.words),
     ways: yesAndNo(element, text),
@@ -78,11 +77,18 @@ function yesAndNo(element: SceneElement, line: string): Way[] {
   ];
 }
 
-/** The mark that confirms an element whose own name stands once, plainly, in its line; else null. */
+/** The mark that confirms a found element whose own name stands once, plainly, in its line; else null. */
 function markOf(element: SceneElement, line: string): string | null {
-  if (element.known !== 'found' || foldName(element.words) !== foldName(element.name)) return null;
-  const plain = line.split(element.words).length === 2 && !/[[\]*_`\\]/.test(line);
-  return plain ? `[${element.words}](${element.category})` : null;
+  if (element.known !== 'found' || /[[\]*_`\\]/.test(line)) return null;
+  const places = [...line.toLowerCase().matchAll(wholeWords(element.name))];
+  const at = places[0]?.index;
+  if (at === undefined || places.length > 1) return null;
+  return `[${line.slice(at, at + element.name.length)}](${element.category})`;
+}
+
+function wholeWords(name: string): RegExp {
+  const literal = name.toLowerCase().replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+  return new RegExp(`(?<![\\p{L}\\p{N}])${literal}(?![\\p{L}\\p{N}])`, 'gu');
 }
 
 function noteOf(element: SceneElement): string {

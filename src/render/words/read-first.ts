@@ -1,7 +1,7 @@
 import type { Breakdown, Question } from '../../breakdown/types.js';
 import type { CategoryName } from '../../trade/categories.js';
 import { hazards as hazardTable } from '../../trade/hazards.js';
-import { type Block, blank, bold, danger, type Inline } from '../layout/kit.js';
+import { type Block, blank, bold, danger, type Inline, type TableRow } from '../layout/kit.js';
 import { labelOf, listScenes, type SceneIndex } from './scene-list-words.js';
 import { draftWords } from './story-words.js';
 
@@ -54,18 +54,23 @@ const signs: Inline[] = [
 ];
 
 function dangerBlock(breakdown: Breakdown, index: SceneIndex): Block {
-  const entries = dangerEntries(breakdown, index);
-  const none: Inline =
-    'The script raised none. That does not mean there is none: look at each place and say what you see.';
+  const rows = dangerRows(breakdown, index);
+  const none = 'The script raised none. That does not mean there is none: look at each place and say what you see.';
   const blocks: Block[] = [
     { kind: 'paragraph', text: [danger, bold(' Dangers in this script')], keepWithNext: true },
-    { kind: 'entries', entries: entries.length > 0 ? entries : [none], ruled: true },
+    rows.length === 0 ? { kind: 'paragraph', text: none } : { kind: 'table', columns: dangerColumns, rows },
     { kind: 'paragraph', text: 'Do nothing dangerous alone. Local rules and qualified people decide, not this paper.' },
   ];
   return { kind: 'frame', blocks };
 }
 
-function dangerEntries(breakdown: Breakdown, index: SceneIndex): Inline[] {
+const dangerColumns = [
+  { head: 'What', share: 2 },
+  { head: 'Scenes', share: 1.6 },
+  { head: 'Person in charge', width: 160 },
+];
+
+function dangerRows(breakdown: Breakdown, index: SceneIndex): TableRow[] {
   const byTitle = new Map<string, { id: string; scenes: string[] }>();
   for (const scene of breakdown.scenes) {
     for (const hazard of scene.hazards) {
@@ -77,7 +82,7 @@ function dangerEntries(breakdown: Breakdown, index: SceneIndex): Inline[] {
   const rank = (id: string) => hazardTable.findIndex((row) => row.id === id);
   return [...byTitle]
     .sort((a, b) => rank(a[1].id) - rank(b[1].id))
-    .map(([title, { scenes }]) => [bold(title), `: sc ${listScenes(scenes, index)}. In charge: `, blank(120)]);
+    .map(([title, { scenes }]) => ({ cells: [bold(title), listScenes(scenes, index), blank(150)] }));
 }
 
 const mostQuestions = 8;

@@ -42,6 +42,24 @@ describe('indexes.pdf', () => {
     expect(places).toEqual([...places].sort((a, b) => a - b));
   });
 
+  it('tells of rooms of a place which scenes they have, and where a thing stands', async () => {
+    const [bakery, ...rest] = breadVan.places;
+    if (!bakery) throw new Error('no place');
+    const places = [
+      {
+        ...bakery,
+        scenes: ['bakery-kneading', 'yard'],
+        sets: [...bakery.sets, { setting: 'EXT' as const, place: 'BAKERY - RAMP', scenes: ['yard'] }],
+      },
+      ...rest,
+    ];
+    const { files } = await renderIndexes(makeRenderInput({ ...breadVan, places }));
+    const found = await pdfLines(files[0]?.content);
+    expect(found).toContain('Bakery 1, 2 wall clock (found): sc 1');
+    expect(found).toContain('Inside, Bakery - back room: sc 1');
+    expect(found).toContain('Outside, Bakery - Ramp: sc 2');
+  });
+
   it('tells of each place its areas, scenes and dressing', () => {
     expect(lines).toContain('Bakery 1 wall clock (found)');
     expect(lines).toContain('with back room');

@@ -55,7 +55,7 @@ describe('questions.md', () => {
       by: 'Bo',
     });
     const text = await markdownOf(oneScene({ order: 1, place: 'Yard', elements: [element] }));
-    expect(text).toContain('Does it need towel? (implied, ask: “soaked”)');
+    expect(text).toContain('"soaked": does this scene need towel? (implied, ask)');
     expect(text).toContain('- Yes: `> props: 2 towel (Bo)`');
   });
 
