@@ -14,14 +14,14 @@ export const elementMessages = {
     hint: categoryHint,
     actual: written,
   })),
-  'definition-not-read': define<{ name: string; taken: boolean }>(
+  'definition-not-read': define<{ name: string; taken: string | null }>(
     'warning',
     'A definition that Markdown does not read',
     ({ name, taken }) => ({
-      reason: `Expected a blank line above, one word for the category and only one pair of straight quotes in the definition of \`${name}\`, found otherwise.`,
+      reason: `Expected the definition of \`${name}\` under a blank line, with one word for the category and one pair of straight quotes, found it otherwise.`,
       hint: taken
-        ? `It is taken as a definition all the same; write it as \`[${name}]: prop "2; carried by Nora"\` after a blank line.`
-        : `It prints as action; write it as \`[${name}]: prop "2; carried by Nora"\` after a blank line.`,
+        ? `It is taken as meant; write \`${taken}\` under a blank line.`
+        : `It prints as action; write \`[${name}]: prop "2; carried by Nora"\` under a blank line.`,
     }),
   ),
   'definition-twice': define<{ name: string }>('warning', 'A second definition of one element', ({ name }) => ({

@@ -3,7 +3,7 @@ import type { Point, Range } from '../base/text-range.js';
 import { sayScript } from '../messages/script.js';
 import type { Piece } from './read-blocks.js';
 import type { HeadingParts } from './scene-heading.js';
-import { readTime } from './time-of-day.js';
+import { readTime, trailingTime } from './time-of-day.js';
 import type { Block, Heading, Light, Line, Note, Scene } from './types.js';
 
 /** The scenes of a script and what prints around them. */
@@ -86,12 +86,12 @@ class SceneBuilder {
 
   #checkPart(line: Line): void {
     const last = line.text.split(/\s[-\u2010-\u2015]+\s/).pop() as string;
-    const isTime = last !== line.text && readTime(last) !== null;
+    const isTime = readTime(last) !== null || trailingTime(line.text) > 0;
     if (isTime) this.#messages.push(sayScript('part-or-scene', { text: line.text }, line.at));
   }
 
   #carryLight(parts: HeadingParts, line: Line): Heading {
-    const inherits = parts.light === null && parts.time !== null;
+    const { inheritsLight: inherits, ...rest } = parts;
     if (!inherits) {
       this.#light = parts.light;
       this.#carried = 0;
@@ -101,7 +101,7 @@ class SceneBuilder {
       const params = { light: this.#light, from: this.#lightFrom };
       this.#messages.push(sayScript('light-carried-far', params, line.at));
     }
-    return { ...parts, light: this.#light, lightInherited: inherits, line, at: line.at };
+    return { ...rest, light: this.#light, lightInherited: inherits, line, at: line.at };
   }
 }
 

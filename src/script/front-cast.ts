@@ -74,8 +74,8 @@ function field(map: YAMLMap | null, key: (typeof keys)[number]): unknown {
 }
 
 function names(node: unknown): string[] {
-  const nodes = isSeq(node) ? node.items : [node];
-  return nodes.map(scalarText).filter((name): name is string => name !== null && name !== '');
+  const texts = isSeq(node) ? node.items.map(scalarText) : (scalarText(node) ?? '').split(',');
+  return texts.map((name) => name?.trim() ?? '').filter((name) => name !== '');
 }
 
 function isTrue(node: unknown): boolean {

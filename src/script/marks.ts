@@ -112,15 +112,20 @@ function matchMark(raw: RawLine, open: number, context: MarkContext): RawMark | 
     open + 1 + Math.max(inner.trimEnd().length, inner.length - inner.trimStart().length),
   ];
   const own = raw.text.slice(...words);
-  if (own === '' || /^x$/i.test(own) || own.startsWith('^')) return null;
+  if (own === '' || own.startsWith('^')) return null;
   const category = /^\(([^()]*)\)/.exec(raw.text.slice(close + 1));
   if (category) {
     const written = (category[1] as string).trim();
     return { open, end: close + 1 + category[0].length, words, name: own, form: 'words and category', written };
   }
-  return (
-    matchReference(raw, open, close, words) ?? { open, end: close + 1, words, name: own, form: 'words', written: null }
-  );
+  const paired = matchReference(raw, open, close, words);
+  if (paired || isTick(own)) return paired;
+  return { open, end: close + 1, words, name: own, form: 'words', written: null };
+}
+
+/** `[x]` is a ticked box, no mark. */
+function isTick(words: string): boolean {
+  return words === 'x' || words === 'X';
 }
 
 function matchReference(raw: RawLine, open: number, close: number, words: [number, number]): RawMark | null {

@@ -10,15 +10,15 @@ export interface Piece {
   readonly end: number;
 }
 
-/** Reads things named in a note: `2 crates of apples (Nora), torch, "a, b"`. `from` is where the list begins in the text. */
+/** Reads things named between two places of a note's text: `2 crates of apples (Nora), torch, "a, b"`. */
 export function readItems(
   text: string,
-  from: number,
+  [from, to]: readonly [number, number],
   people: readonly Person[],
   placeOf: (start: number, end: number) => Range,
 ): NoteItem[] {
   const items: NoteItem[] = [];
-  for (const piece of splitList(text.slice(from))) {
+  for (const piece of splitList(text.slice(from, to))) {
     const item = readItem(piece, people);
     if (item.name !== '') items.push({ ...item, at: placeOf(from + piece.start, from + piece.end) });
   }

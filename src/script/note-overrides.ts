@@ -2,64 +2,76 @@ import { parseDuration } from '../base/duration.js';
 import { sayScript } from '../messages/script.js';
 import { splitList, unquote } from './note-items.js';
 import type { KeyedNote } from './note-key.js';
-import type { NoteContext, NoteLine } from './read-notes.js';
+import { type NoteContext, type NoteLine, remark } from './note-line.js';
 import type { Note } from './types.js';
 
-type NoteBase = Pick<Note, 'text' | 'at'>;
-type ReadReserved = (keyed: KeyedNote, base: NoteBase, line: NoteLine, context: NoteContext) => Note;
+/** Reads the value of a reserved word; null when it cannot be read, with a message. */
+type ReadValue = (value: string, line: NoteLine, context: NoteContext) => Note | null;
 
-/** What each reserved word does with its value. */
-const reserved: Readonly<Record<string, ReadReserved>> = {
-  day: readDay,
-  time: readTime,
-  synopsis: (keyed, base) => ({ ...base, kind: 'synopsis', line: keyed.value }),
-  safety: (keyed, base) => ({ ...base, kind: 'safety', line: keyed.value }),
-  no: (keyed, base) => readRefusal(keyed, base, false),
-  'no everywhere': (keyed, base) => readRefusal(keyed, base, true),
-  answer: readAnswer,
-};
+const reserved: ReadonlyMap<string, ReadValue> = new Map<string, ReadValue>([
+  ['day', readDay],
+  ['time', readScreenTime],
+  ['synopsis', (value, line) => ({ ...base(line), kind: 'synopsis', line: value })],
+  ['safety', (value, line) => ({ ...base(line), kind: 'safety', line: value })],
+  ['no', (value, line) => readRefusal(value, line, false)],
+  ['no everywhere', (value, line) => readRefusal(value, line, true)],
+  ['answer', readAnswer],
+]);
+
+function base(line: NoteLine): Pick<Note, 'text' | 'at'> {
+  return { text: line.text, at: line.at };
+}
+
+function readerOf(keyed: KeyedNote): ReadValue | null {
+  return keyed.quoted ? null : (reserved.get(keyed.key.toLowerCase().replace(/\s+/g, ' ')) ?? null);
+}
+
+/** True for a key that is a reserved word; a quoted key never is. */
+export function isReservedKey(keyed: KeyedNote): boolean {
+  return readerOf(keyed) !== null;
+}
 
 /** Reads a note whose key is a reserved word; null when it is none. A value that cannot be read leaves a remark. */
-export function readReserved(keyed: KeyedNote, base: NoteBase, line: NoteLine, context: NoteContext): Note | null {
-  const key = keyed.key.toLowerCase().replace(/\s+/g, ' ');
-  const read = keyed.quoted || !Object.hasOwn(reserved, key) ? undefined : reserved[key];
-  if (!read) return null;
-  if (keyed.value !== '') return read(keyed, base, line, context);
+export function readReserved(keyed: KeyedNote, line: NoteLine, context: NoteContext): Note[] | null {
+  const read = readerOf(keyed);
+  if (read === null) return null;
+  if (keyed.value !== '') return [read(keyed.value, line, context) ?? remark(line)];
   context.messages.push(sayScript('note-empty', { key: keyed.key }, line.at));
-  return { ...base, kind: 'free', line: base.text };
+  return [remark(line)];
 }
 
 /** `2`, `2 night`, `flashback`; the labels of story days (`D2`, `F1`) too. */
-function readDay(keyed: KeyedNote, base: NoteBase, line: NoteLine, context: NoteContext): Note {
-  const found = /^(?:(flashback|flash-back|f)\s*)?(?:(?:d|day)?\s*(\d{1,3}))?\s*,?\s*(night|day)?$/i.exec(keyed.value);
-  const flashback = found?.[1] !== undefined;
-  if (!found || (found[2] === undefined && (!flashback || found[1]?.length === 1))) {
-    context.messages.push(sayScript('note-day-unreadable', { value: keyed.value }, line.at));
-    return { ...base, kind: 'free', line: base.text };
+function readDay(value: string, line: NoteLine, context: NoteContext): Note | null {
+  const found = /^(?:(flashback|flash-back|f)\s*)?(?:(?:d|day)?\s*(\d{1,3}))?\s*,?\s*(night|day)?$/i.exec(value);
+  const [, past, number, light] = found ?? [];
+  const isFlashback = past !== undefined;
+  if (number === undefined && (!isFlashback || past.length === 1)) {
+    context.messages.push(sayScript('note-day-unreadable', { value }, line.at));
+    return null;
   }
-  const day = found[2] === undefined ? null : Number(found[2]);
-  return { ...base, kind: 'day', day, night: found[3]?.toLowerCase() === 'night', flashback };
+  const day = number === undefined ? null : Number(number);
+  return { ...base(line), kind: 'day', day, night: light?.toLowerCase() === 'night', flashback: isFlashback };
 }
 
-function readTime(keyed: KeyedNote, base: NoteBase, line: NoteLine, context: NoteContext): Note {
-  const seconds = parseDuration(keyed.value);
-  if (seconds !== null) return { ...base, kind: 'time', seconds };
-  context.messages.push(sayScript('note-time-unreadable', { value: keyed.value }, line.at));
-  return { ...base, kind: 'free', line: base.text };
+function readScreenTime(value: string, line: NoteLine, context: NoteContext): Note | null {
+  const seconds = parseDuration(value);
+  if (seconds !== null) return { ...base(line), kind: 'time', seconds };
+  context.messages.push(sayScript('note-time-unreadable', { value }, line.at));
+  return null;
 }
 
-function readRefusal(keyed: KeyedNote, base: NoteBase, everywhere: boolean): Note {
-  const names = splitList(keyed.value).map((piece) => unquote(piece.text));
-  return { ...base, kind: 'no', names: names.filter((name) => name !== ''), everywhere };
+function readRefusal(value: string, line: NoteLine, everywhere: boolean): Note {
+  const names = splitList(value).map((piece) => unquote(piece.text));
+  return { ...base(line), kind: 'no', names: names.filter((name) => name !== ''), everywhere };
 }
 
 /** A question's id, then the decision in words. */
-function readAnswer(keyed: KeyedNote, base: NoteBase): Note {
-  const [first = ''] = keyed.value.split(/\s/);
+function readAnswer(value: string, line: NoteLine): Note {
+  const first = value.split(/\s/)[0] as string;
   return {
-    ...base,
+    ...base(line),
     kind: 'answer',
-    question: first.replace(/[:,]$/, ''),
-    line: keyed.value.slice(first.length).trim(),
+    question: first.replace(/[:;,]$/, ''),
+    line: value.slice(first.length).trim(),
   };
 }

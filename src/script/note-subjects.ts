@@ -3,17 +3,22 @@ import { sayScript } from '../messages/script.js';
 import { remarkWords } from '../trade/remark-words.js';
 import { readItems } from './note-items.js';
 import type { KeyedNote } from './note-key.js';
+import { type NoteContext, type NoteLine, remark } from './note-line.js';
 import { findPerson } from './people.js';
-import type { NoteContext, NoteLine } from './read-notes.js';
-import type { CostumeVerb, Note, Person } from './types.js';
+import type { CostumeVerb, Note } from './types.js';
 
-type NoteBase = Pick<Note, 'text' | 'at'>;
-
-const verbPattern = /^(wears|changes\s+(?:in)?to|puts\s+on|takes\s+off|without)(?:\s+|\s*[:：]\s*|$)/i;
+const verb = 'wears|changes\\s+(?:in)?to|puts\\s+on|takes\\s+off|without';
+const startsWithVerb = new RegExp(`^(?:${verb})(?:\\s|:|$)`, 'i');
+/** A verb at the start, behind a comma, or behind `and`: one line may take a coat off and put an apron on. */
+const eachVerb = new RegExp(
+  `(?:^|[,;]\\s*(?:and\\s+|then\\s+)?|\\s(?:and|then)\\s+)(${verb})(?:\\s*:\\s*|\\s+|$)`,
+  'gi',
+);
+const namedVerb = /^(.{1,40}?)\s+(wears|changes (?:in)?to|puts on|takes off)\s/i;
 const remarks = new Set(remarkWords.map((row) => row.word));
 const longestName = 5;
 
-/** Names that notes of this script made or used so far. */
+/** Names that notes of this script made or used so far, folded. */
 export interface NamesInNotes {
   readonly elements: Set<string>;
   readonly wearers: Set<string>;
@@ -22,72 +27,59 @@ export interface NamesInNotes {
 /** Reads a note about a person or an element, known or new; a remark when it is neither. */
 export function readSubject(
   keyed: KeyedNote,
-  base: NoteBase,
   line: NoteLine,
   context: NoteContext,
   names: NamesInNotes,
-): Note {
+): readonly Note[] {
   const person = findPerson(context.people, keyed.key);
-  if (person) return readPersonNote(person, keyed, base, line, context);
   const folded = foldName(keyed.key);
   const isElement = context.isElement(keyed.key) || names.elements.has(folded);
-  const isNew = !isElement && !names.wearers.has(folded);
-  if (isNew && isRemark(keyed)) return { ...base, kind: 'free', line: base.text };
-  if (keyed.value === '') return sayEmpty(keyed, base, line, context);
+  const isNew = !person && !isElement && !names.wearers.has(folded);
+  if (isNew && isRemark(keyed)) return [remark(line)];
+  if (keyed.value === '') {
+    context.messages.push(sayScript('note-empty', { key: keyed.key }, line.at));
+    return [remark(line)];
+  }
+  if (person) {
+    // Clothes of known people were read before; what is left says nothing that a person's note can say.
+    context.messages.push(sayScript('note-person-unclear', { person: keyed.key, value: keyed.value }, line.at));
+    return [remark(line)];
+  }
   if (isNew) context.messages.push(sayScript('note-new-element', { name: keyed.key }, line.at));
-  const costume = isElement ? null : readCostume(keyed.key, keyed, base, line, context);
-  if (costume) names.wearers.add(folded);
-  else names.elements.add(folded);
-  return costume ?? { ...base, kind: 'state', element: keyed.key, state: keyed.value };
+  const costume = isElement ? [] : readCostume(keyed.key, keyed, line, context);
+  (costume.length > 0 ? names.wearers : names.elements).add(folded);
+  if (costume.length > 0) return costume;
+  return [{ text: line.text, at: line.at, kind: 'state', element: keyed.key, state: keyed.value }];
 }
 
 /** A key that opens a remark (`Remember:`) or reads like a sentence is no name. */
-function isRemark(keyed: KeyedNote): boolean {
-  if (keyed.quoted) return false;
-  return (
-    remarks.has(foldName(keyed.key)) || keyed.key.split(/\s+/).length > longestName || /[.!?,;](?:\s|$)/.test(keyed.key)
-  );
+function isRemark({ key, quoted }: KeyedNote): boolean {
+  if (quoted) return false;
+  return remarks.has(foldName(key)) || key.split(/\s+/).length > longestName || /[.!?,;](?:\s|$)/.test(key);
 }
 
-function sayEmpty(keyed: KeyedNote, base: NoteBase, line: NoteLine, context: NoteContext): Note {
-  context.messages.push(sayScript('note-empty', { key: keyed.key }, line.at));
-  return { ...base, kind: 'free', line: base.text };
-}
-
-function readPersonNote(person: Person, keyed: KeyedNote, base: NoteBase, line: NoteLine, context: NoteContext): Note {
-  if (keyed.value === '') return sayEmpty(keyed, base, line, context);
-  const costume = readCostume(person.name, keyed, base, line, context);
-  if (costume) return costume;
-  context.messages.push(sayScript('note-person-unclear', { person: keyed.key, value: keyed.value }, line.at));
-  return { ...base, kind: 'free', line: base.text };
-}
-
-function readCostume(
-  person: string,
-  keyed: KeyedNote,
-  base: NoteBase,
-  line: NoteLine,
-  context: NoteContext,
-): Note | null {
-  const found = verbPattern.exec(keyed.value);
-  if (!found) return null;
-  const from = keyed.valueAt + found[0].length;
-  const garments = readItems(base.text, from, context.people, line.placeOf);
-  if (garments.length === 0) context.messages.push(sayScript('note-empty', { key: found[0].trim() }, line.at));
-  return { ...base, kind: 'costume', person, verb: verbOf(found[1] as string), garments };
+/** Reads what a person puts on, takes off, wears or lacks: one note for each verb; none when the value has no verb. */
+export function readCostume(person: string, keyed: KeyedNote, line: NoteLine, context: NoteContext): Note[] {
+  const value = line.text.slice(keyed.valueAt);
+  if (!startsWithVerb.test(value)) return [];
+  const verbs = [...value.matchAll(eachVerb)];
+  return verbs.map((found, index): Note => {
+    const from = keyed.valueAt + found.index + found[0].length;
+    const to = keyed.valueAt + (verbs[index + 1]?.index ?? value.length);
+    const garments = readItems(line.text, [from, to], context.people, line.placeOf);
+    if (garments.length === 0) context.messages.push(sayScript('note-empty', { key: found[1] as string }, line.at));
+    return { text: line.text, at: line.at, kind: 'costume', person, verb: verbOf(found[1] as string), garments };
+  });
 }
 
 function verbOf(written: string): CostumeVerb {
-  const verb = written.toLowerCase().replace(/\s+/g, ' ');
-  return verb === 'changes into' ? 'changes to' : (verb as CostumeVerb);
+  return written.toLowerCase().replace(/\s+/g, ' ').replace('into', 'to') as CostumeVerb;
 }
 
 /** Says when a remark without a colon speaks of what a known person wears. */
 export function checkMissingColon(line: NoteLine, context: NoteContext): void {
-  const found = /^(.{1,40}?)\s+(wears|changes to|changes into|puts on|takes off)\s/i.exec(line.text);
-  const person = found ? findPerson(context.people, found[1] as string) : null;
-  if (!found || !person) return;
-  context.messages.push(
-    sayScript('note-person-no-colon', { person: found[1] as string, verb: found[2] as string }, line.at),
-  );
+  const found = namedVerb.exec(line.text);
+  const [, name = '', said = ''] = found ?? [];
+  if (!found || !findPerson(context.people, name)) return;
+  context.messages.push(sayScript('note-person-no-colon', { person: name, verb: said }, line.at));
 }

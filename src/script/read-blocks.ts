@@ -121,6 +121,7 @@ class ChunkReader {
   #readItem(at: number): number {
     const line = this.#lines[at] as RawLine;
     const sign = itemSign(line);
+    checkActionLine(line, null, this.#context);
     const lines = [readMarks(sign === null ? line : withSign(line, sign), false, this.#context)];
     let next = at + 1;
     for (; this.#lines[next]?.itemLine; next += 1)

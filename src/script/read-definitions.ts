@@ -29,10 +29,12 @@ export function sortOutDefinitions(printed: PrintedLines, messages: Diagnostic[]
   const lines = printed.lines.filter((line) => {
     const loose = line.text.startsWith('[') ? readLoose(line) : null;
     if (loose === null) return true;
-    const taken = isTakable(loose);
-    messages.push(sayScript('definition-not-read', { name: loose.name, taken }, line.at));
-    if (taken) definitions.push(loose);
-    return !taken;
+    const isTaken = isTakable(loose);
+    messages.push(
+      sayScript('definition-not-read', { name: loose.name, taken: isTaken ? retype(loose) : null }, line.at),
+    );
+    if (isTaken) definitions.push(loose);
+    return !isTaken;
   });
   return { lines, definitions };
 }
@@ -48,11 +50,18 @@ function readLoose(line: RawLine): WrittenDefinition | null {
   const found = shape.exec(line.text);
   const name = found?.[1]?.trim() ?? '';
   if (!found || name === '') return null;
-  const rest = (found[2] as string).trim();
+  return { name, ...splitLoose((found[2] as string).trim()), regular: false, at: line.at };
+}
+
+/** Splits `visual effects "heavy"` and `prop 2; carried by Nora` into category and text. */
+function splitLoose(rest: string): { category: string; text: string } {
   const quote = rest.search(/["“(]/);
-  const category = (quote === -1 ? rest : rest.slice(0, quote)).trim().replace(/^<(.*)>$/, '$1');
-  const text = quote === -1 ? '' : unwrap(rest.slice(quote));
-  return { name, category, text, regular: false, at: line.at };
+  const head = (quote === -1 ? rest : rest.slice(0, quote)).trim().replace(/^<(.*)>$/, '$1');
+  if (quote !== -1) return { category: head, text: unwrap(rest.slice(quote)) };
+  const found = /^(\S+|\S+ \S+)\s+((?:\d|carried by|worn by|was\b).*|.*;.*)$/i.exec(head);
+  return found && findCategory(found[1] as string)
+    ? { category: found[1] as string, text: found[2] as string }
+    : { category: head, text: '' };
 }
 
 function unwrap(quoted: string): string {
@@ -62,6 +71,13 @@ function unwrap(quoted: string): string {
 /** True when a loose definition is plain enough to be taken: its category is known, or it has none but a text in quotes. */
 function isTakable(definition: WrittenDefinition): boolean {
   return findCategory(definition.category) !== null || (definition.category === '' && definition.text !== '');
+}
+
+/** The definition as Markdown reads it. */
+function retype({ name, category, text }: WrittenDefinition): string {
+  const known = findCategory(category);
+  const word = known?.written.find((written) => !written.includes(' ')) ?? '<>';
+  return `[${name}]: ${word}${text === '' ? '' : ` "${text.replace(/["“”]/g, "'")}"`}`;
 }
 
 /** Folded names of definitions, for telling marks in speech. */

@@ -1,34 +1,19 @@
 import type { Diagnostic } from '../base/diagnostic.js';
 import { foldName } from '../base/slug.js';
-import type { Range } from '../base/text-range.js';
 import { sayScript } from '../messages/script.js';
 import { type CategoryName, findCategory } from '../trade/categories.js';
 import { peopleOfNotes } from './gather-people.js';
 import { isTransition } from './line-kinds.js';
 import { readItems } from './note-items.js';
 import { type KeyedNote, splitKey } from './note-key.js';
-import { readReserved } from './note-overrides.js';
-import { checkMissingColon, type NamesInNotes, readSubject } from './note-subjects.js';
+import { type NoteContext, type NoteLine, remark } from './note-line.js';
+import { isReservedKey, readReserved } from './note-overrides.js';
+import { checkMissingColon, type NamesInNotes, readCostume, readSubject } from './note-subjects.js';
+import { findPerson } from './people.js';
 import { offsetIn, type RawLine, withSign } from './raw-line.js';
 import { matchSceneStart } from './scene-heading.js';
 import { rangeAt, type SourceText } from './source-text.js';
 import type { Note, Person } from './types.js';
-
-/** A note line before anybody knows what it says. */
-export interface NoteLine {
-  readonly text: string;
-  readonly at: Range;
-  /** The place in the source of a stretch of the text. */
-  readonly placeOf: (start: number, end: number) => Range;
-}
-
-/** What notes are read with. */
-export interface NoteContext {
-  readonly people: readonly Person[];
-  /** True for the name of a mark or a definition. */
-  readonly isElement: (name: string) => boolean;
-  readonly messages: Diagnostic[];
-}
 
 /** The text of note lines: bullets gone, list numbers kept. */
 export function toNoteLines(lines: readonly RawLine[], source: SourceText): NoteLine[] {
@@ -72,15 +57,26 @@ interface PlannedNote {
 /** Reads the notes of a script, each line for itself, save a list of things that goes on after a comma. */
 export function readNotes(lines: readonly NoteLine[], context: NoteContext): Note[] {
   const planned = planNotes(lines);
-  const lists = planned.map((note) => (note.category === null ? null : readList(note, note.category, context)));
-  const names: NamesInNotes = { elements: new Set(), wearers: new Set() };
-  for (const list of lists) for (const item of list?.items ?? []) names.elements.add(foldName(item.name));
-  return planned.map((note, index) => {
-    const list = lists[index];
-    if (!list) return readOther(note, context, names);
-    if (list.items.length === 0 && !isContinued(planned, index)) sayEmptyList(note, context);
-    return list;
+  const known = planned.map((note) => readKnown(note, context));
+  const names: NamesInNotes = { elements: new Set(known.flat().flatMap(namesOf).map(foldName)), wearers: new Set() };
+  return planned.flatMap((note, index) => {
+    const read = known[index] as readonly Note[];
+    if (note.category !== null && !isContinued(planned, index)) checkList(note, read, context);
+    return read.length > 0 ? read : readOther(note, context, names);
   });
+}
+
+/** What can be read before all names are known: lists of things, and the clothes of known people. */
+function readKnown(note: PlannedNote, context: NoteContext): readonly Note[] {
+  if (note.category !== null) return [readList(note, note.category, context)];
+  const person = note.keyed === null ? null : findPerson(context.people, note.keyed.key);
+  const isReserved = note.keyed !== null && isReservedKey(note.keyed);
+  return person && note.keyed && !isReserved ? readCostume(person.name, note.keyed, note.line, context) : [];
+}
+
+function namesOf(note: Note): readonly string[] {
+  if (note.kind === 'items') return note.items.map((item) => item.name);
+  return note.kind === 'costume' ? note.garments.map((item) => item.name) : [];
 }
 
 function planNotes(lines: readonly NoteLine[]): PlannedNote[] {
@@ -114,21 +110,27 @@ function isContinued(planned: readonly PlannedNote[], index: number): boolean {
 
 function readList(note: PlannedNote, category: CategoryName, context: NoteContext): Note & { kind: 'items' } {
   const { text, at, placeOf } = note.line;
-  return { text, at, kind: 'items', category, items: readItems(text, note.from, context.people, placeOf) };
+  return {
+    text,
+    at,
+    kind: 'items',
+    category,
+    items: readItems(text, [note.from, text.length], context.people, placeOf),
+  };
 }
 
-function sayEmptyList(note: PlannedNote, context: NoteContext): void {
+function checkList(note: PlannedNote, read: readonly Note[], context: NoteContext): void {
+  if (read.some((one) => one.kind === 'items' && one.items.length > 0)) return;
   context.messages.push(sayScript('note-empty', { key: note.keyed?.key ?? note.line.text }, note.line.at));
 }
 
-function readOther(note: PlannedNote, context: NoteContext, names: NamesInNotes): Note {
+function readOther(note: PlannedNote, context: NoteContext, names: NamesInNotes): readonly Note[] {
   const { line, keyed } = note;
-  const base = { text: line.text, at: line.at };
-  const isScript = isTransition(line.text) || isSceneLike(line.text);
-  if (isScript) context.messages.push(sayScript('note-looks-like-script', { text: line.text }, line.at));
-  else if (keyed) return readReserved(keyed, base, line, context) ?? readSubject(keyed, base, line, context, names);
+  if (isTransition(line.text) || isSceneLike(line.text)) {
+    context.messages.push(sayScript('note-looks-like-script', { text: line.text }, line.at));
+  } else if (keyed) return readReserved(keyed, line, context) ?? readSubject(keyed, line, context, names);
   else checkMissingColon(line, context);
-  return { ...base, kind: 'free', line: line.text };
+  return [remark(line)];
 }
 
 function isSceneLike(text: string): boolean {

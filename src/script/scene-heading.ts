@@ -3,7 +3,7 @@ import type { Range } from '../base/text-range.js';
 import { sayScript } from '../messages/script.js';
 import { type SettingRow, settings } from '../trade/settings.js';
 import { takeSceneNumber } from './scene-number.js';
-import { readTime, trailingTime } from './time-of-day.js';
+import { endsInLight, lightIn, readTime, trailingTime } from './time-of-day.js';
 import type { Light, Line, Setting } from './types.js';
 
 /** A heading taken apart, before the light is carried from the scene above. */
@@ -15,6 +15,8 @@ export interface HeadingParts {
   readonly placeParts: readonly string[];
   readonly time: string | null;
   readonly light: Light | null;
+  /** True when the light of the scene before goes on: CONTINUOUS, LATER, SAME. */
+  readonly inheritsLight: boolean;
   readonly qualifiers: readonly string[];
 }
 
@@ -78,8 +80,13 @@ export function readHeading(
     placeParts: split.placeParts,
     time: split.time,
     light: split.light,
+    inheritsLight: split.light === null && split.time !== null && goesOn(split.time),
     qualifiers: split.qualifiers,
   };
+}
+
+function goesOn(time: string): boolean {
+  return time.split(' - ').every((one) => readTime(one)?.goesOn === true);
 }
 
 /** True when a text holds a time word where a heading would. */
@@ -105,32 +112,34 @@ interface SplitHeading {
 function splitHeading(rest: string): SplitHeading {
   const { body, inside } = takeParentheses(rest.replace(/\s+/g, ' '));
   const parts = body
-    .split(/\s+(?:[-\u2010-\u2015]+\s+)+|\s*\u2014\s*|^[-:,\u2010-\u2015]+\s*|\s+[-\u2010-\u2015]+$/)
+    .split(/\s+(?:[-\u2010-\u2015\u2212]+\s+)+|\s*\u2014\s*|^[-:,\u2010-\u2015\u2212]+\s*|\s+[-\u2010-\u2015\u2212]+$/)
     .map((part) => part.trim())
     .filter((part) => part !== '');
-  const last = parts.findLastIndex((part) => readTime(part) !== null);
+  const last = timePart(parts);
   if (last === -1) return withoutTimePart(parts, inside);
   const first = firstOfTimes(parts, last);
   const times = parts.slice(first, last + 1);
   return {
     placeParts: parts.slice(0, first),
     time: times.join(' - '),
-    light: lightOf(times),
+    light: times.map(lightIn).find((light) => light !== null) ?? null,
     qualifiers: [...parts.slice(last + 1), ...inside],
     loose: false,
   };
 }
 
+/** The last part that is a time; else the last one if it ends in a word of light (FRIDAY NIGHT). -1 when there is none. */
+function timePart(parts: readonly string[]): number {
+  const known = parts.findLastIndex((part) => readTime(part) !== null);
+  const last = parts.length - 1;
+  return known === -1 && last > 0 && endsInLight(parts[last] as string) ? last : known;
+}
+
 /** `NIGHT - CONTINUOUS` is one time in two words: the light, and how it follows. */
 function firstOfTimes(parts: readonly string[], last: number): number {
   let first = last;
-  while (first > 0 && readTime(parts[first] as string)?.light === null && readTime(parts[first - 1] as string))
-    first -= 1;
+  while (first > 0 && readTime(parts[first] as string)?.goesOn && readTime(parts[first - 1] as string)) first -= 1;
   return first;
-}
-
-function lightOf(times: readonly string[]): Light | null {
-  return times.map((time) => readTime(time)?.light ?? null).find((light) => light !== null) ?? null;
 }
 
 /** No part is a time: look for one at the end of the place, or in the parenthesis. */
@@ -138,16 +147,16 @@ function withoutTimePart(parts: readonly string[], inside: readonly string[]): S
   const tail = parts[parts.length - 1];
   const length = tail === undefined ? 0 : trailingTime(tail);
   if (tail !== undefined && length > 0) {
-    const time = tail.slice(tail.length - length).replace(/[.,;:]+$/, '');
-    const placePart = tail.slice(0, tail.length - length).replace(/[\s.,;:\-\u2010-\u2015]+$/, '');
+    const time = tail.slice(tail.length - length).replace(/^[-\u2010-\u2015\u2212]+\s*|[.,;:]+$/g, '');
+    const placePart = tail.slice(0, tail.length - length).replace(/[\s.,;:\-\u2010-\u2015\u2212]+$/, '');
     const placeParts = [...parts.slice(0, -1), placePart].filter((part) => part !== '');
-    return { placeParts, time, light: readTime(time)?.light ?? null, qualifiers: inside, loose: true };
+    return { placeParts, time, light: lightIn(time), qualifiers: inside, loose: true };
   }
   const bracketed = inside.find((one) => readTime(one) !== null) ?? null;
   return {
     placeParts: parts,
     time: bracketed,
-    light: bracketed === null ? null : (readTime(bracketed)?.light ?? null),
+    light: bracketed === null ? null : lightIn(bracketed),
     qualifiers: inside.filter((one) => one !== bracketed),
     loose: bracketed !== null,
   };

@@ -1,17 +1,20 @@
 import { timeModifiers, timeWords } from '../trade/time-words.js';
 import type { Light } from './types.js';
 
-/** What a time word means: its light, or null when the light of the scene before goes on. */
+/** What a time in a heading means. */
 export interface TimeMeaning {
   readonly light: Light | null;
+  /** True for CONTINUOUS, LATER, SAME: the light of the scene before goes on. */
+  readonly goesOn: boolean;
 }
 
 const lights = new Map(timeWords.map((row) => [row.word, row.light]));
 const modifiers = new Set(timeModifiers);
 
-/** Reads a part of a heading as a time (`NIGHT`, `THE NEXT MORNING`, `DAY 2`); null when it is none. */
+/** Reads a part of a heading as a time (`NIGHT`, `THE NEXT MORNING`, `DAY 2`, `3 AM`); null when it is none. */
 export function readTime(part: string): TimeMeaning | null {
-  const words = foldTime(part).split(' ');
+  const folded = foldTime(part);
+  const words = folded.split(' ');
   if (words.length > 6) return null;
   let known = false;
   let light: Light | null = null;
@@ -22,16 +25,40 @@ export function readTime(part: string): TimeMeaning | null {
     if (lights.has(word)) {
       known = true;
       light = lights.get(word) ?? light;
-    } else if (!modifiers.has(word) && !/^\d{1,4}$/.test(word)) return null;
+    } else if (!modifiers.has(word) && !/^\d{1,4}$/.test(word)) return readClock(folded);
     if (isPair) at += 1;
   }
-  return known ? { light } : null;
+  return known ? { light, goesOn: light === null } : null;
+}
+
+/** `3 AM`, `10:30 PM`, `06:00`: a clock tells the light only where every season agrees. */
+function readClock(folded: string): TimeMeaning | null {
+  const found = /^(\d{1,2})(?:[:.](\d{2}))?\s?(A\.?M\.?|P\.?M\.?)?$/.exec(folded);
+  if (!found || (found[2] === undefined && found[3] === undefined)) return null;
+  const hour = (Number(found[1]) % (found[3] ? 12 : 24)) + (found[3]?.startsWith('P') ? 12 : 0);
+  if (hour >= 9 && hour < 16) return { light: 'day', goesOn: false };
+  return { light: hour >= 22 || hour < 4 ? 'night' : null, goesOn: false };
+}
+
+/** The light of a time, by its last word when the rest is unknown (FRIDAY NIGHT). */
+export function lightIn(time: string): Light | null {
+  const meaning = readTime(time);
+  return meaning === null ? (lights.get(lastWord(time)) ?? null) : meaning.light;
+}
+
+/** True for a part that only ends in a word of light: CHRISTMAS MORNING, FRIDAY NIGHT. */
+export function endsInLight(part: string): boolean {
+  return (lights.get(lastWord(part)) ?? null) !== null;
+}
+
+function lastWord(part: string): string {
+  return foldTime(part).split(' ').pop() as string;
 }
 
 function foldTime(part: string): string {
   return part
     .trim()
-    .replace(/[.,;:]+$/, '')
+    .replace(/^[-\u2010-\u2015\u2212]+\s*|[.,;:]+$/g, '')
     .replace(/\u2019/g, "'")
     .replace(/\s+/g, ' ')
     .toUpperCase();

@@ -53,6 +53,7 @@ export const timeWords: readonly TimeWord[] = [
   { word: 'HOURS LATER', light: null, source: practice },
   { word: 'SAME', light: null, source: goesOn },
   { word: 'SAME TIME', light: null, source: goesOn },
+  { word: 'EARLIER', light: null, source: practice },
   { word: 'JOUR', light: 'day', source: memory },
   { word: 'NUIT', light: 'night', source: memory },
   { word: 'AUBE', light: 'dawn', source: memory },
