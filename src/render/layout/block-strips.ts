@@ -37,7 +37,7 @@ function setBlock(block: Block, column: Column, type: Typesetter): Strip[] {
         strip({ height: writingLine, items: [level(column, writingLine, weights.hair)] }),
       );
     case 'rule':
-      return [strip({ height: 6, items: [level(column, 3, weights[block.weight ?? 'hair'])] })];
+      return [setRule(block.weight ?? 'hair', column)];
     case 'space':
       return [whiteStrip(block.height)];
     case 'keep':
@@ -47,6 +47,11 @@ function setBlock(block: Block, column: Column, type: Typesetter): Strip[] {
     case 'page break':
       return [strip({ breakBefore: true, white: true })];
   }
+}
+
+function setRule(weight: 'row' | 'hair' | 'rule', column: Column): Strip {
+  const height = weight === 'row' ? 4 : 6;
+  return strip({ height, items: [level(column, height / 2, weights[weight])], keep: weight === 'row' });
 }
 
 const headings = {

@@ -63,6 +63,8 @@ export interface TableBlock {
   readonly headed?: boolean;
   /** False for aligned columns without hairlines. */
   readonly ruled?: boolean;
+  /** True for rows as close as lines of text. */
+  readonly tight?: boolean;
 }
 
 /** A hairline above, a bold label in a column at the left, the content to its right. */

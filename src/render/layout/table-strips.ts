@@ -7,6 +7,7 @@ import type { Typesetter } from './typesetter.js';
 import { lineHeight, type SetLine, wrapInline } from './wrap.js';
 
 const padding = 2.5;
+const tightPadding = 0.8;
 
 /** Sets a table as strips: one for each line of a row, so that even a row longer than a page can be printed. */
 export function setTable(table: TableBlock, x: number, width: number, type: Typesetter): Strip[] {
@@ -15,8 +16,9 @@ export function setTable(table: TableBlock, x: number, width: number, type: Type
   const columns = placeColumns(table, x, width, size, type);
   const head = (table.headed ?? true) ? setHead(columns, x, width, type) : [];
   const bare = head.length === 0;
+  const gap = table.tight ? tightPadding : padding;
   const rows = table.rows.flatMap((row, i) => {
-    const strips = setRow(row, columns, size, type, ruled && i > 0 ? { x, width } : null, head);
+    const strips = setRow(row, columns, { size, gap, rule: ruled && i > 0 ? { x, width } : null, head }, type);
     return bare && i === 0 ? strips.slice(1) : strips;
   });
   if (!ruled || bare) return [...head, ...rows];
@@ -47,14 +49,16 @@ function alignOf(column: TableColumn): { align?: 'left' | 'right' } {
   return column.align ? { align: column.align } : {};
 }
 
-function setRow(
-  row: TableRow,
-  columns: readonly PlacedColumn[],
-  size: number,
-  type: Typesetter,
-  rule: { readonly x: number; readonly width: number } | null,
-  head: readonly Strip[],
-): Strip[] {
+interface RowStyle {
+  readonly size: number;
+  /** White above and below the row's text, in points. */
+  readonly gap: number;
+  readonly rule: { readonly x: number; readonly width: number } | null;
+  readonly head: readonly Strip[];
+}
+
+function setRow(row: TableRow, columns: readonly PlacedColumn[], style: RowStyle, type: Typesetter): Strip[] {
+  const { size, gap, rule, head } = style;
   const height = lineHeight(size);
   const lines = columns.map((column, i) =>
     cellStack(row.cells[i]).flatMap((text) =>
@@ -65,9 +69,9 @@ function setRow(
   const line = rule ? [hairline(rule.x, rule.width, 0, weights.row)] : [];
   const strips = [
     ...(rule ? [strip({ items: line, keep: true, white: true, head })] : []),
-    strip({ height: padding, white: true, keep: true, head }),
+    strip({ height: gap, white: true, keep: true, head }),
     ...rowLines(lines, count).map((items) => strip({ height, items, keep: true, head })),
-    strip({ height: padding, keep: row.keepWithNext ?? false, head }),
+    strip({ height: gap, keep: row.keepWithNext ?? false, head }),
   ];
   return row.changed ? strips.map((one) => withItems(one, [marginBar(columns[0]?.x ?? 0, one.height)])) : strips;
 }

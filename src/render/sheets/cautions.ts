@@ -1,8 +1,8 @@
 import type { SceneHazard } from '../../breakdown/types.js';
 import { hazardCaution } from '../../trade/hazards.js';
 import type { Block } from '../layout/blocks.js';
-import { blank, bold, danger, type Inline, joinInline } from '../layout/inline.js';
-import { raisedBy } from './sections/danger.js';
+import { blank, bold, danger, type Inline, inlineRuns, joinInline } from '../layout/inline.js';
+import { qualifiedWords, raisedBy, readingWords } from './sections/danger.js';
 import { labelOf, type SheetContext } from './sheet-context.js';
 
 interface Caution {
@@ -27,7 +27,7 @@ function gather(context: SheetContext): Caution[] {
     for (const hazard of scene.hazards) {
       const key = `${hazard.id} ${hazard.title} ${hazard.precaution}`;
       const caution = cautions.get(key) ?? { hazard, raised: [] };
-      caution.raised.push([bold(`Scene ${labelOf(scene, context)}: `), ...[raisedBy(hazard)].flat()] as Inline);
+      caution.raised.push([bold(`Scene ${labelOf(scene, context)}: `), ...inlineRuns(raisedBy(hazard))]);
       cautions.set(key, caution);
     }
   }
@@ -35,11 +35,8 @@ function gather(context: SheetContext): Caution[] {
 }
 
 function writeCaution({ hazard, raised }: Caution): Block {
-  const lines: Inline[] = [hazard.precaution];
-  if (hazard.qualified !== '' && hazard.qualified !== '-') lines.push([bold('Must be qualified: '), hazard.qualified]);
-  if (hazard.reading !== '') lines.push([bold('Read: '), hazard.reading]);
-  lines.push(['Person in charge ', blank(160)]);
-  const text = lines.flatMap((line, i) => (i === 0 ? [line] : ['\n', line])).flat() as Inline;
+  const charge: Inline = ['Person in charge ', blank(160)];
+  const text = joinInline([hazard.precaution, qualifiedWords(hazard), readingWords(hazard), charge], '\n');
   return {
     kind: 'section',
     label: hazard.title,

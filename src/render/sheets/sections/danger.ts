@@ -1,12 +1,11 @@
 import type { BreakdownScene, SceneHazard } from '../../../breakdown/types.js';
-import { hazardCaution } from '../../../trade/hazards.js';
 import type { Block, TableRow } from '../../layout/blocks.js';
 import { blank, bold, danger, type Inline, inlineRuns, italic } from '../../layout/inline.js';
 import type { Section } from '../sheet-context.js';
 
 /**
  * The danger box: always there, always framed. Folded once, what to read moves to the pages of cautions; twice, only the
- * first sentence of each precaution stays; three times, none of it.
+ * first sentences of each precaution stay; three times, none.
  */
 export const writeDanger: Section = (scene, _context, fold) => [
   { kind: 'frame', blocks: scene.hazards.length === 0 ? [nothingRaised] : raised(scene, fold) },
@@ -18,41 +17,43 @@ const nothingRaised: Block = {
   text: [bold('Danger.'), '  Nothing raised. Checked by ', blank(140)],
 };
 
+const reminder = 'Local codes and licensed people decide. There may be other dangers.';
+const whole = 'General cautions: rules change, check them. ';
+const more = 'Full text: “Cautions” at the end. ';
+
 function raised(scene: BreakdownScene, fold: number): Block[] {
-  const title: Block = {
-    kind: 'paragraph',
-    size: 13,
-    after: 1,
-    text: [danger, ' ', bold('Danger')],
-    keepWithNext: true,
-  };
-  const where = fold > 0 ? ' More stands on the pages of cautions at the end.' : '';
+  const { hazards } = scene;
+  const columns = [{ head: '' }, { head: '', width: 104 }];
+  const row = (cells: TableRow['cells']): Block => ({ kind: 'table', headed: false, columns, rows: [{ cells }] });
+  const short = hazards.map((one) => ({ cells: [shortWords(one, fold), inCharge] }));
   return [
-    title,
-    ...(fold < 2 ? [hazardTable(scene.hazards, fold)] : scene.hazards.map((hazard) => hazardLine(hazard, fold))),
-    { kind: 'paragraph', size: 10, after: 0, text: italic(hazardCaution + where) },
+    { kind: 'paragraph', size: 13, after: 0, text: [danger, ' ', bold('Danger')] },
+    ...(fold < 2
+      ? hazards.flatMap((one, i) => [
+          ...(i > 0 ? [ruleAbove] : []),
+          row([titleWords(one), inCharge]),
+          fullWords(one, fold),
+        ])
+      : [{ kind: 'table', headed: false, tight: fold > 2, ruled: fold < 3, columns, rows: short } as const]),
+    { kind: 'paragraph', size: 10, after: 0, text: italic((fold === 0 ? whole : more) + reminder) },
   ];
 }
 
-function hazardTable(hazards: readonly SceneHazard[], fold: number): Block {
-  const rows = hazards.map((hazard): TableRow => {
-    const what: Inline[] = [bold(hazard.title), raisedBy(hazard), ['in charge ', blank(84)]];
-    const lines: Inline[] = [hazard.precaution, ...qualifiedWords(hazard)];
-    if (fold === 0 && hazard.reading !== '') lines.push([bold('Read: '), hazard.reading]);
-    return { cells: [{ stack: what }, { stack: lines }] };
-  });
-  return { kind: 'table', headed: false, columns: [{ head: '', width: 136 }, { head: '' }], rows };
+const inCharge: Inline = ['in charge ', blank(62)];
+const ruleAbove: Block = { kind: 'rule', weight: 'row' };
+
+function fullWords(hazard: SceneHazard, fold: number): Block {
+  const words = [`${hazard.precaution} `, ...qualifiedWords(hazard), ...(fold === 0 ? readingWords(hazard) : [])];
+  return { kind: 'paragraph', size: 10, after: 1, text: words };
 }
 
-function qualifiedWords(hazard: SceneHazard): Inline[] {
-  return hazard.qualified === '' || hazard.qualified === '-' ? [] : [[bold('Must be qualified: '), hazard.qualified]];
+function shortWords(hazard: SceneHazard, fold: number): Words[] {
+  if (fold > 2) return titleWords(hazard);
+  return [...titleWords(hazard), ` ${leadingSentences(hazard.precaution)} `, ...qualifiedWords(hazard)];
 }
 
-function hazardLine(hazard: SceneHazard, fold: number): Block {
-  const precaution = fold === 2 ? [` ${firstSentence(hazard.precaution)}`] : [];
-  const qualified = fold === 2 ? qualifiedWords(hazard).flatMap((words) => [' ', ...inlineRuns(words)]) : [];
-  const text = [bold(hazard.title), ' ', ...inlineRuns(raisedBy(hazard)), '.', ...precaution, ...qualified];
-  return { kind: 'paragraph', size: 10, after: 1, hang: 12, text: [...text, '  In charge ', blank(84)] };
+function titleWords(hazard: SceneHazard): Words[] {
+  return [bold(hazard.title), '  ', ...inlineRuns(raisedBy(hazard)), '.'];
 }
 
 /** What raised a hazard: the words of the script when there are any, else the reason. */
@@ -60,6 +61,28 @@ export function raisedBy(hazard: SceneHazard): Inline {
   return hazard.words === '' ? hazard.because : `“${hazard.words}” (line ${hazard.line})`;
 }
 
-function firstSentence(text: string): string {
-  return /^.*?[.!?](?=\s|$)/s.exec(text)?.[0] ?? text;
+type Words = Extract<Inline, readonly unknown[]>[number];
+
+/** Who must be qualified, when the table names anyone. */
+export function qualifiedWords(hazard: SceneHazard): Words[] {
+  return hazard.qualified === '' || hazard.qualified === '-'
+    ? []
+    : [bold('Must be qualified: '), `${hazard.qualified} `];
+}
+
+/** What to read, when anything is published. */
+export function readingWords(hazard: SceneHazard): Words[] {
+  return hazard.reading === '' ? [] : [bold('Read: '), hazard.reading];
+}
+
+/** How much of a precaution stays when it is folded: whole sentences, at least one, of about a line. */
+const shortLength = 90;
+
+function leadingSentences(text: string): string {
+  let kept = '';
+  for (const [sentence] of text.matchAll(/.*?(?:[.!?](?=\s|$)|$)\s*/gs)) {
+    if (kept !== '' && kept.length + sentence.length > shortLength) break;
+    kept += sentence;
+  }
+  return kept.trim();
 }

@@ -9,8 +9,8 @@ import { categoriesOf, elementName, elementsIn, elementWords } from './element-w
 const inHand = categoriesOf('in hand');
 
 /**
- * What is handled, who has it, in which state it comes and goes. Folded once, things without a word besides their name
- * stand three to a row; folded twice, all in running text.
+ * What is handled, who has it, in which state it comes and goes. Folded once, rows stand close, and things without a
+ * word besides their name three to a row; folded twice, all in running text.
  */
 export const writeInHand: Section = (scene, context, fold) => {
   const elements = elementsIn(scene, inHand);
@@ -23,7 +23,7 @@ function writeElements(elements: readonly SceneElement[], context: SheetContext,
     return [{ kind: 'paragraph', size: 10, text: elements.map((one) => elementWords(one, context)).join('; ') }];
   const bare = fold === 1 ? elements.filter(isBare) : [];
   const full = elements.filter((element) => !bare.includes(element));
-  return [...fullTable(full, context), ...threeToARow(bare, context)];
+  return [...fullTable(full, context, fold > 0), ...threeToARow(bare, context)];
 }
 
 /** True when there is nothing to say of a thing but its name. */
@@ -32,16 +32,17 @@ function isBare(element: SceneElement): boolean {
   return by === null && stateIn === null && stateOut === null && description === null && !kinds[element.category];
 }
 
-function fullTable(elements: readonly SceneElement[], context: SheetContext): Block[] {
+function fullTable(elements: readonly SceneElement[], context: SheetContext, tight: boolean): Block[] {
   if (elements.length === 0) return [];
+  const states = elements.some((element) => element.stateIn !== null || element.stateOut !== null);
   const columns = [
     { head: '', fit: true },
-    { head: '', share: 3 },
-    { head: '', share: 1.1 },
-    { head: '', share: 1.9 },
+    { head: '', share: 3.2 },
+    { head: '', fit: true },
+    ...(states ? [{ head: '', share: 1.9 }] : []),
   ];
-  const rows = elements.map((element) => elementRow(element, context));
-  return [{ kind: 'table', headed: false, size: 10.5, columns, rows }];
+  const rows = elements.map((element) => elementRow(element, context, states));
+  return [{ kind: 'table', headed: false, ruled: !tight, tight, size: 10.5, columns, rows }];
 }
 
 function threeToARow(elements: readonly SceneElement[], context: SheetContext): Block[] {
@@ -51,22 +52,19 @@ function threeToARow(elements: readonly SceneElement[], context: SheetContext): 
     const cells = elements.slice(row * 3, row * 3 + 3).flatMap((one): Inline[] => [tick, elementName(one, context)]);
     return { cells: [...cells, ...Array<Inline>(6 - cells.length).fill('')] };
   });
-  return [
-    { kind: 'rule', weight: 'row' },
-    { kind: 'table', headed: false, ruled: false, size: 10.5, columns, rows },
-  ];
+  return [{ kind: 'table', headed: false, ruled: false, tight: true, size: 10.5, columns, rows }];
 }
 
 /** Words for the kinds of things that need care of their own. */
-const kinds: Partial<Record<CategoryName, string>> = {
+const kinds: Partial<Record<CategoryName, Inline>> = {
   food: '; food: each take uses it up',
   graphics: '; to print, draw or show on a screen',
   vehicles: '; vehicle',
-  animals: '; animal',
+  animals: ['; animal, handler ', blank(70)],
 };
 
-function elementRow(element: SceneElement, context: SheetContext): TableRow {
-  const name: Inline = [...inlineRuns(elementName(element, context)), kinds[element.category] ?? ''];
-  const stack = element.category === 'animals' ? [name, ['handler ', blank(100)]] : [name];
-  return { cells: [tick, { stack }, element.by ?? '', stateWords(element.stateIn, element.stateOut)] };
+function elementRow(element: SceneElement, context: SheetContext, states: boolean): TableRow {
+  const name: Inline = [...inlineRuns(elementName(element, context)), ...inlineRuns(kinds[element.category] ?? '')];
+  const state = states ? [stateWords(element.stateIn, element.stateOut)] : [];
+  return { cells: [tick, name, element.by ?? '', ...state] };
 }

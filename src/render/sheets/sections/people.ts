@@ -5,7 +5,7 @@ import { knownWords, stateWords } from '../../layout/known-words.js';
 import type { Section, SheetContext } from '../sheet-context.js';
 
 /**
- * Who is in the scene, how, in which costume change, and in which state. Folded once, people without a name share a row;
+ * Who is in the scene, how, in which costume change, and in which state. Folded once, rows stand close and background people share one;
  * folded twice, all stand in running text without garments.
  */
 export const writePeople: Section = (scene, context, fold) => {
@@ -16,7 +16,7 @@ export const writePeople: Section = (scene, context, fold) => {
     ...(fold === 0 ? scene.extras.map((extra) => extraRow(extra, context)) : sharedRow(scene.extras, context)),
   ];
   const columns = [{ head: '', width: 96 }, { head: '', width: 112 }, { head: '' }];
-  return section([{ kind: 'table', headed: false, size: 10.5, columns, rows }]);
+  return section([{ kind: 'table', headed: false, ruled: fold === 0, tight: fold > 0, size: 10.5, columns, rows }]);
 };
 
 function section(blocks: readonly Block[]): Block[] {
