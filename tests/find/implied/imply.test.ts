@@ -1,0 +1,166 @@
+import { describe, expect, it } from 'vitest';
+import { imply } from '../../../src/find/imply.js';
+import type { Find } from '../../../src/find/types.js';
+import { readAll, readOne } from './read-one.js';
+
+function implied(body: string, elements: readonly Find[] = [], heading?: string) {
+  const { script, sentences } = readOne(body, heading);
+  return { ...imply(sentences, script, elements), script };
+}
+
+const namesIn = (body: string, elements: readonly Find[] = []) =>
+  implied(body, elements).elements.map(({ name }) => name);
+
+const found = (name: string, scene = 0): Find => ({
+  scene,
+  known: 'found',
+  name,
+  category: 'props',
+  count: null,
+  by: null,
+  worn: false,
+  state: null,
+  words: name,
+  at: { start: { line: 1, column: 1, offset: 0 }, end: { line: 1, column: 2, offset: 1 } },
+  confidence: 0.9,
+  rules: [],
+  strength: null,
+});
+
+describe('an implied element', () => {
+  it('quotes its words at their place, with its rule and how sure it is', () => {
+    const { elements, script } = implied('Nora lights up by the door.');
+    expect(elements).toContainEqual(
+      expect.objectContaining({
+        name: 'matches or lighter',
+        known: 'implied',
+        category: 'props',
+        by: 'Nora',
+        words: 'lights up',
+        strength: 'likely',
+        rules: ['implication 1: lighting-up'],
+      }),
+    );
+    for (const { words, at } of elements) expect(script.source.slice(at.start.offset, at.end.offset)).toBe(words);
+  });
+
+  it('is worn when it is a costume with a wearer', () => {
+    expect(implied('Nora stands there, soaked.').elements).toEqual([
+      expect.objectContaining({ name: 'dry double of the costume', by: 'Nora', worn: true }),
+    ]);
+  });
+
+  it('goes to the person a pronoun means, when only one was named', () => {
+    expect(implied('Nora sits. She writes.').elements[0]?.by).toBe('Nora');
+    expect(implied('Nora and Ines sit. She writes.').elements[0]?.by).toBeNull();
+  });
+
+  it('is listed once a scene, however often its words stand', () => {
+    expect(namesIn('Nora writes. Tom writes. Nora writes.').filter((name) => name === 'pen')).toEqual(['pen']);
+  });
+
+  it('comes in each scene that implies it', () => {
+    const { script, sentences } = readAll('## INT. A - DAY\n\nNora bleeds.\n\n## INT. B - DAY\n\nNora bleeds.\n');
+    expect(imply(sentences, script, []).elements.map(({ scene }) => scene)).toEqual([0, 1]);
+  });
+
+  it('keeps the surest of two reasons', () => {
+    const { elements } = implied('Ines stabs him. His nose bleeds.');
+    expect(elements.filter(({ name }) => name === 'stage blood')).toEqual([
+      expect.objectContaining({ strength: 'certain' }),
+    ]);
+  });
+});
+
+describe('an implied element that is there already', () => {
+  it('is not listed when the finder found it', () => {
+    expect(namesIn('Nora writes.', [found('fountain pen')])).not.toContain('pen');
+    expect(namesIn('Nora writes.', [found('fountain pen', 1)])).toContain('pen');
+  });
+
+  it('is not listed when it is marked, noted or worn', () => {
+    expect(namesIn('Nora takes the [biro] and writes.')).not.toContain('pen');
+    expect(namesIn('Nora writes.\n\n> props: 2 pens')).not.toContain('pen');
+    expect(namesIn('Nora lies in bed.\n\n> Nora: wears pyjamas')).not.toContain('nightwear');
+  });
+
+  it('is not listed when something that does its work is named', () => {
+    expect(namesIn('Nora strikes a match and lights up.')).not.toContain('matches or lighter');
+    expect(namesIn('A police constable in plain clothes, a policeman in uniform.')).not.toContain('police uniform');
+  });
+
+  it('is listed when it is only spoken of', () => {
+    expect(namesIn('Nora writes.\n\nTOM\nUse a pen.')).toContain('pen');
+  });
+});
+
+describe('speech', () => {
+  it('implies nothing to get', () => {
+    const { elements } = implied('TOM\nHe bled all night. She smokes, she drinks, she drives.');
+    expect(elements).toEqual([]);
+  });
+
+  it('warns of a thing only spoken of, until the action has it', () => {
+    const speech = 'TOM\nHe keeps a pistol at home.';
+    expect(implied(speech).tasks.map(({ text }) => text)).toContain(
+      'Only spoken of: pistol. Get nothing unless a later draft shows it.',
+    );
+    expect(implied(`${speech}\n\nTom takes out the pistol.`).tasks.map(({ text }) => text)).not.toContain(
+      'Only spoken of: pistol. Get nothing unless a later draft shows it.',
+    );
+  });
+
+  it('counts what a parenthetical does', () => {
+    expect(implied('NORA\n(lights up)\nWell?').elements[0]).toMatchObject({ name: 'matches or lighter', by: 'Nora' });
+  });
+});
+
+describe('what is not there', () => {
+  const cases = [
+    'Nora does not smoke.',
+    'No blood.',
+    'Tom freezes as if shot.',
+    'It hangs like a knife.',
+    'Nobody writes.',
+  ];
+  for (const text of cases) it(`"${text}" implies nothing to get`, () => expect(namesIn(text)).toEqual([]));
+  it('but what only looks like it does', () => expect(namesIn('It looks like blood.')).toEqual([]));
+  it('asks about it', () => expect(implied('It looks like blood.').tasks.length).toBeGreaterThan(0));
+});
+
+describe('questions', () => {
+  it('have an id made of the rule and the words, not of a count', () => {
+    const ids = (body: string) => implied(body).questions.map(({ id }) => id);
+    expect(ids('Guests push past. Nurses follow.')).toEqual(['how-many-guests', 'how-many-nurses']);
+    expect(ids('Nurses follow.')).toEqual(['how-many-nurses']);
+  });
+
+  it('are not asked when the sentence answers them', () => {
+    expect(implied('A bruise on her left cheek.').questions).toEqual([]);
+    expect(implied('A bruise on her cheek.').questions.map(({ id }) => id)).toEqual(['which-side-bruise']);
+  });
+
+  it('are not asked when a thing of the scene answers them', () => {
+    expect(implied('Nora eats.').questions.map(({ id }) => id)).toEqual(['what-food']);
+    expect(implied('A cheese pie on the table. Nora eats.').questions).toEqual([]);
+  });
+
+  it('are quiet once a note has answered them', () => {
+    expect(implied('Guests push past.\n\n> answer: how-many-guests twelve of them').questions).toEqual([]);
+  });
+});
+
+describe('the rules', () => {
+  it('do not depend on the order or number of calls', () => {
+    const once = implied('Nora bleeds and writes. Guests eat.');
+    const again = implied('Nora bleeds and writes. Guests eat.');
+    expect(again.elements).toEqual(once.elements);
+    expect(again.questions).toEqual(once.questions);
+  });
+
+  it('stand in the order of the text', () => {
+    const { tasks } = implied('Nora writes. Tom vomits. Ines knits. A dog.');
+    const offsets = tasks.map(({ at }) => at.start.offset);
+    expect(offsets).toEqual([...offsets].sort((a, b) => a - b));
+  });
+});
