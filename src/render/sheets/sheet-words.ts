@@ -76,3 +76,8 @@ export function countWords(count: number, one: string, many = `${one}s`): string
 export function foldedWords(count: number, one: string): string {
   return `${countWords(count, one)}: see “Left over” at the end`;
 }
+
+/** The script's own words in quotes; `the heading` when they are a scene's heading, which the reader has before them. */
+export function quoteWords(words: string): string {
+  return /^(?:INT|EXT|I\/E)\b/.test(words) ? 'the heading' : `“${words}”`;
+}

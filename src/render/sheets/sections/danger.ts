@@ -2,6 +2,7 @@ import type { BreakdownScene, SceneHazard } from '../../../breakdown/types.js';
 import type { Block, TableRow } from '../../layout/blocks.js';
 import { blank, bold, danger, type Inline, inlineRuns, italic } from '../../layout/inline.js';
 import type { Section } from '../sheet-context.js';
+import { quoteWords } from '../sheet-words.js';
 
 /**
  * The danger box: always there, always framed. Folded once, what to read moves to the pages of cautions; twice, only the
@@ -27,7 +28,7 @@ function raised(scene: BreakdownScene, fold: number): Block[] {
   const row = (cells: TableRow['cells']): Block => ({ kind: 'table', headed: false, columns, rows: [{ cells }] });
   const short = hazards.map((one) => ({ cells: [shortWords(one, fold), inCharge] }));
   return [
-    { kind: 'paragraph', size: 13, after: 0, text: [danger, ' ', bold('Danger')] },
+    { kind: 'paragraph', size: 13, after: 2, text: [danger, ' ', bold('Danger')] },
     ...(fold < 2
       ? hazards.flatMap((one, i) => [
           ...(i > 0 ? [ruleAbove] : []),
@@ -58,7 +59,7 @@ function titleWords(hazard: SceneHazard): Words[] {
 
 /** What raised a hazard: the words of the script when there are any, else the reason. */
 export function raisedBy(hazard: SceneHazard): Inline {
-  return hazard.words === '' ? hazard.because : `“${hazard.words}” (line ${hazard.line})`;
+  return hazard.words === '' ? hazard.because : `${quoteWords(hazard.words)} (line ${hazard.line})`;
 }
 
 type Words = Extract<Inline, readonly unknown[]>[number];

@@ -1,8 +1,8 @@
 import type { SceneTask } from '../../../breakdown/types.js';
 import type { Strength } from '../../../find/types.js';
-import { bold, type Inline, type InlineRun, italic, tick } from '../../layout/inline.js';
+import { type Inline, type InlineRun, italic, tick } from '../../layout/inline.js';
 import type { Section } from '../sheet-context.js';
-import { foldedWords } from '../sheet-words.js';
+import { foldedWords, quoteWords } from '../sheet-words.js';
 
 const strengths: readonly Strength[] = ['certain', 'likely', 'ask'];
 
@@ -12,21 +12,27 @@ const strengths: readonly Strength[] = ['certain', 'likely', 'ask'];
  */
 export const writeTasks: Section = (scene, _context, fold) => {
   if (scene.tasks.length === 0) return [];
-  const entries =
-    fold > 2
-      ? [foldedWords(scene.tasks.length, 'task')]
-      : strengths.flatMap((strength) => strengthEntries(scene.tasks, strength, fold));
-  return [{ kind: 'section', label: 'To prepare (implied)', blocks: [{ kind: 'entries', entries }] }];
+  const label = 'To prepare (implied)';
+  if (fold > 0) return [{ kind: 'section', label, blocks: [{ kind: 'entries', entries: runIn(scene.tasks, fold) }] }];
+  const entries = strengths.flatMap((strength) => ofStrength(scene.tasks, strength).map(taskWords));
+  return [{ kind: 'section', label, blocks: [{ kind: 'entries', ticks: true, entries }] }];
 };
 
-function strengthEntries(tasks: readonly SceneTask[], strength: Strength, fold: number): Inline[] {
-  const mine = tasks.filter((task) => task.strength === strength);
-  if (mine.length === 0) return [];
-  if (fold > 1 && strength === 'ask') return [foldedWords(mine.length, 'doubtful task')];
-  if (fold > 0) return [[bold(`${strength}: `), ...mine.flatMap((task) => [...taskWords(task), '  '])]];
-  return mine.map((task): Inline => [bold(`${strength}: `), ...taskWords(task)]);
+function ofStrength(tasks: readonly SceneTask[], strength: Strength): SceneTask[] {
+  return tasks.filter((task) => task.strength === strength);
 }
 
+function runIn(tasks: readonly SceneTask[], fold: number): Inline[] {
+  if (fold > 2) return [foldedWords(tasks.length, 'task')];
+  return strengths.flatMap((strength): Inline[] => {
+    const mine = ofStrength(tasks, strength);
+    if (mine.length === 0) return [];
+    if (fold > 1 && strength === 'ask') return [foldedWords(mine.length, 'doubtful task')];
+    return [mine.flatMap((task) => [tick, ' ', ...taskWords(task), '  '])];
+  });
+}
+
+/** `Fog: still air. “Fog” (likely)`. */
 function taskWords(task: SceneTask): (string | InlineRun)[] {
-  return [tick, ` ${task.text} `, italic(`“${task.words}”`)];
+  return [`${task.text} `, italic(quoteWords(task.words)), ` (${task.strength})`];
 }
