@@ -14,16 +14,15 @@ type Issue = z.core.$ZodIssue;
 export function checkBook(value: unknown, placed: PlacedDocument): { written: WrittenBook; messages: Diagnostic[] } {
   const messages: Diagnostic[] = [];
   let holder = { book: value };
-  // Each round takes out at least one value, so that the number of values in the text bounds the rounds.
+  // Each round takes out a value, or all of them: the number of values in the text bounds the rounds.
   for (;;) {
     const result = bookShape.safeParse(holder.book);
     if (result.success) return { written: result.data, messages };
     const issues = result.error.issues.flatMap((issue) => unfold(issue, []));
     messages.push(...issues.flatMap((issue) => explain(issue, placed)));
-    for (const issue of issues) {
-      if (issue.path.length === 0 && issue.code !== 'unrecognized_keys') holder = { book: {} };
-      else takeOut(holder.book, issue);
-    }
+    const isWhole = issues.some((issue) => issue.path.length === 0 && issue.code !== 'unrecognized_keys');
+    const taken = issues.filter((issue) => !isWhole && takeOut(holder.book, issue)).length;
+    if (taken === 0) holder = { book: {} };
   }
 }
 
@@ -58,18 +57,24 @@ function explain(issue: Issue, placed: PlacedDocument): Diagnostic[] {
   return [sayBook('book-value', { expected: issue.message, found }, at)];
 }
 
-function takeOut(book: unknown, issue: Issue): void {
+/** Takes a wrong value out; false when there was none to take. */
+function takeOut(book: unknown, issue: Issue): boolean {
   if (issue.code === 'unrecognized_keys') {
     const owner = reach(book, issue.path);
-    for (const key of issue.keys) delete owner?.[key];
-    return;
+    if (owner === null) return false;
+    const known = issue.keys.filter((key) => Object.hasOwn(owner, key));
+    for (const key of known) delete owner[key];
+    return known.length > 0;
   }
-  const last = issue.path.at(-1) as PropertyKey;
+  const last = issue.path.at(-1);
   const owner = reach(book, issue.path.slice(0, -1));
-  if (owner === null) return;
-  if (owner[last] !== undefined && owner[last] !== null) owner[last] = null;
+  if (owner === null || last === undefined) return false;
+  if (owner[last] !== undefined && owner[last] !== null) {
+    owner[last] = null;
+    return true;
+  }
   // What is asked for and missing makes the whole entry useless.
-  else if (issue.path.length > 1) takeOut(book, { ...issue, path: issue.path.slice(0, -1) } as Issue);
+  return takeOut(book, { ...issue, path: issue.path.slice(0, -1) } as Issue);
 }
 
 function reach(book: unknown, path: Path): Record<PropertyKey, unknown> | null {

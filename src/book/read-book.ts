@@ -31,7 +31,7 @@ function toPlainValue(placed: PlacedDocument): { value: unknown } | { problem: D
       problem: document.errors.map((error) => {
         const at = rangeOf(error.pos[0], error.pos[1]);
         if (error.code !== 'DUPLICATE_KEY') return sayBook('book-not-readable', { problem: plain(error.message) }, at);
-        const key = placed.text.slice(error.pos[0], error.pos[1]).split(/[:\n]/)[0] ?? '';
+        const key = placed.text.slice(error.pos[0]).split(/[:\n]/, 1)[0] ?? '';
         return sayBook('book-key-twice', { key: key.trim() }, at);
       }),
     };
