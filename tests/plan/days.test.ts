@@ -1,0 +1,130 @@
+import { describe, expect, it } from 'vitest';
+import { planOf } from './fixture.js';
+
+const long = { eighths: 8, seconds: 60 };
+
+describe('the load of a day', () => {
+  it('adds eighths, seconds and setups', () => {
+    const plan = planOf(
+      {
+        scenes: [
+          { eighths: 5, seconds: 40 },
+          { eighths: 6, seconds: 50 },
+        ],
+      },
+      'days:\n  - { date: 2027-03-12, scenes: [1, 2] }\nscenes:\n  s1: { setups: 4 }\n  s2: { shots: [wide, hands] }\n',
+    );
+    expect(plan.days[0]).toMatchObject({ eighths: 11, seconds: 90, setups: 6, number: 1, of: 1 });
+  });
+
+  it('reckons shooting minutes of an interior', () => {
+    // 4 setups: light 40 + 3 × 18 = 94 min. A setup covers 2 × 60 / 4 = 30 s: a take is (30 × 1.3 + 60) / 60 = 1.65 min, and 3 min of
+    // reset: 4.65; 4 × 4 takes = 74.4. Together 168.4, rounded 168; a meal of 45: 213.
+    const plan = planOf(
+      { scenes: [{ seconds: 60 }] },
+      'days:\n  - { date: 2027-03-12, scenes: [1] }\nscenes:\n  s1: { setups: 4, reset minutes: 3 }\n',
+    );
+    expect(plan.days[0]?.scenes[0]?.minutes).toBe(168);
+    expect(plan.days[0]?.shootingMinutes).toBe(213);
+  });
+
+  it('counts moves between locations, and redressing one room as another', () => {
+    const scenes = [{ place: 'SHED' }, { place: 'OFFICE' }, { place: 'QUAY', setting: 'EXT' as const }];
+    const book =
+      'locations:\n  hut:\n  quay:\nplaces:\n  shed: { at: hut }\n  office: { at: hut }\n  quay: { at: quay }\ndays:\n  - { date: 2027-03-12, at: [hut, quay], scenes: [1, 2, 3] }\n';
+    const [day] = planOf({ scenes }, book).days;
+    const work = (day?.scenes ?? []).reduce((sum, slot) => sum + slot.minutes, 0);
+    // One move of 75, one redress of 60, a meal of 45.
+    expect([day?.moves, (day?.shootingMinutes ?? 0) - work]).toEqual([1, 180]);
+  });
+
+  it('warns of a day that is too much', () => {
+    const scenes = [long, long, long, long];
+    const [day] = planOf(
+      { scenes },
+      'days:\n  - { date: 2027-03-12, call: 7:00, wrap: 19:00, scenes: [1, 2, 3, 4] }\n',
+    ).days;
+    // 12 h from call to wrap; 4 × 6 = 24 setups.
+    expect(day?.warnings.some((one) => one.includes('12 h, more than 11 h'))).toBe(true);
+    expect(day?.warnings.some((one) => one.includes('24 setups, more than 18'))).toBe(true);
+  });
+
+  it('measures the rest over midnight', () => {
+    // Wrap 01:30 on the 13th, call 8:00 the same morning: 6.5 h.
+    const plan = planOf(
+      { scenes: [{}, {}] },
+      'days:\n  - { date: 2027-03-12, call: 16:00, wrap: 1:30, scenes: [1] }\n  - { date: 2027-03-13, call: 8:00, wrap: 18:00, scenes: [2] }\n',
+    );
+    expect(plan.days.map((day) => day.restHours)).toEqual([null, 6.5]);
+    expect(plan.days[1]?.warnings[0]).toContain('only 6 h 30 min between the last wrap and this call, less than 11 h');
+  });
+
+  it('lists scenes that are in no day', () => {
+    expect(
+      planOf({ scenes: [{}, {}, {}] }, 'days:\n  - { date: 2027-03-12, scenes: [2] }\n').unscheduled.map(
+        (slot) => slot.label,
+      ),
+    ).toEqual(['1', '3']);
+  });
+
+  it('asks about a minor and asserts nothing', () => {
+    const book =
+      'days:\n  - { date: 2027-03-12, call: 8:00, wrap: 18:00, scenes: [1] }\npeople:\n  mo: { hours a day: 4.5 }\n';
+    const [minor] = planOf({ scenes: [{ cast: ['MO'] }], minors: ['MO'] }, book).days[0]?.minors ?? [];
+    expect(minor).toMatchObject({ hoursOnSet: 10, hoursEntered: 4.5 });
+    expect(minor?.question).toMatch(/\?$/);
+  });
+
+  it('flags a change of clothes that has no time', () => {
+    const scenes = [{ wears: { ADA: { coat: {}, boots: {} } } }, { wears: { ADA: { gown: {}, slippers: {} } } }];
+    const [rush] = planOf({ scenes }, 'days:\n  - { date: 2027-03-12, scenes: [1, 2] }\n').days[0]?.changes ?? [];
+    expect([rush?.minutesNeeded, rush?.minutesThere]).toEqual([20, 0]);
+  });
+});
+
+describe('light', () => {
+  const at = (more: string, scenes: string) =>
+    `locations:\n  quay: { coordinates: "55.6, 12.3", zone: Europe/Copenhagen }\ndays:\n  - { date: 2027-03-12, ${more}, at: quay, scenes: [${scenes}] }\n`;
+  const dawn = { setting: 'EXT' as const, light: 'dawn' as const, eighths: 2, seconds: 15 };
+
+  it('gives the window in clock times', () => {
+    // 12 March 2027 near Copenhagen: first light 05:58, sunrise 06:35; golden until the Sun is 6 degrees up, 07:24.
+    const [sun] = planOf({ scenes: [dawn] }, at('call: 5:30, wrap: 12:00', '1')).days[0]?.sun ?? [];
+    expect(sun?.windows[0]?.words).toBe('scene 1 (dawn): 05:58 to 07:24');
+    expect(sun?.words).toContain('a ridge may take');
+  });
+
+  it('says when the day is called after the light', () => {
+    const [sun] = planOf({ scenes: [dawn] }, at('call: 8:00, wrap: 18:00', '1')).days[0]?.sun ?? [];
+    expect(sun?.clashes).toEqual(['scene 1 (dawn): 05:58 to 07:24; the day is called 08:00 to 18:00.']);
+  });
+
+  it('says when two scenes want one dawn', () => {
+    const [sun] = planOf({ scenes: [dawn, dawn] }, at('call: 5:30, wrap: 12:00', '1, 2')).days[0]?.sun ?? [];
+    expect(sun?.clashes.at(-1)).toMatch(/^scenes 1 and 2 want the same dawn: 1 h 26 min there/);
+  });
+
+  it('says when the order would miss it', () => {
+    const inside = { setting: 'INT' as const, eighths: 8, seconds: 60 };
+    const small = { ...dawn, seconds: 5 };
+    const book = `${at('call: 5:30, wrap: 12:00', '1, 2')}scenes:\n  s2: { setups: 1, takes: 2 }\n`;
+    const [sun] = planOf({ scenes: [inside, small] }, book).days[0]?.sun ?? [];
+    expect(sun?.clashes[0]).toContain('in this order it would begin about');
+  });
+
+  it('asks for coordinates when there are none', () => {
+    const [sun] =
+      planOf({ scenes: [dawn] }, 'locations:\n  quay:\ndays:\n  - { date: 2027-03-12, at: quay, scenes: [1] }\n')
+        .days[0]?.sun ?? [];
+    expect([sun?.times, sun?.words]).toEqual([
+      null,
+      'No sunrise or sunset: write coordinates (55.61, 12.34) for "quay" in the book.',
+    ]);
+  });
+
+  it('looks at no interior', () => {
+    expect(
+      planOf({ scenes: [{ ...dawn, setting: 'INT' }] }, at('call: 8:00, wrap: 18:00', '1')).days[0]?.sun[0]?.windows,
+    ).toEqual([]);
+  });
+});
