@@ -21,26 +21,34 @@ export interface Room {
   readonly note: (said: readonly string[]) => number;
 }
 
+/** A section as it is set now. */
+interface Part {
+  readonly strips: readonly Strip[];
+  readonly height: number;
+}
+
 /**
  * Folds sections step by step until they and the note about it fit the room; then unfolds again what turned out to need
  * no folding, the most important first.
  */
 export function foldToFit(set: SetSection, room: Room): Folded {
-  const parts = new Map(sectionOrder.map((name) => [name, set(name, 0)]));
+  const partOf = rememberParts(set);
+  const parts = new Map(sectionOrder.map((name) => [name, partOf(name, 0)]));
   const folds = new Map<SectionName, number>();
   const fits = (free = false) => {
-    const height = heightOfAll(parts) + room.note(saidOf(folds)) + (free ? room.lines : 0);
+    let height = room.note(saidOf(folds)) + (free ? room.lines : 0);
+    for (const part of parts.values()) height += part.height;
     return height <= room.height;
   };
   const put = ({ section }: FoldStep, fold: number) => {
-    parts.set(section, set(section, fold));
+    parts.set(section, partOf(section, fold));
     if (fold === 0) folds.delete(section);
     else folds.set(section, fold);
   };
   const taken: FoldStep[] = [];
   for (const step of foldSteps) {
     if (fits(step.free)) continue;
-    if (heightOf(set(step.section, step.fold)) >= heightOf(parts.get(step.section) ?? [])) continue;
+    if (partOf(step.section, step.fold).height >= (parts.get(step.section)?.height ?? 0)) continue;
     put(step, step.fold);
     taken.push(step);
   }
@@ -50,13 +58,22 @@ export function foldToFit(set: SetSection, room: Room): Folded {
     put(step, step.fold - 1);
     if (!fits(step.free)) put(step, step.fold);
   }
-  return { strips: sectionOrder.flatMap((name) => parts.get(name) ?? []), folds, fits: done };
+  return { strips: sectionOrder.flatMap((name) => parts.get(name)?.strips ?? []), folds, fits: done };
 }
 
-function heightOfAll(parts: ReadonlyMap<SectionName, readonly Strip[]>): number {
-  let sum = 0;
-  for (const strips of parts.values()) sum += heightOf(strips);
-  return sum;
+/** Sets each section at each fold at most once. */
+function rememberParts(set: SetSection): (name: SectionName, fold: number) => Part {
+  const parts = new Map<string, Part>();
+  return (name, fold) => {
+    const key = `${name} ${fold}`;
+    let part = parts.get(key);
+    if (!part) {
+      const strips = set(name, fold);
+      part = { strips, height: heightOf(strips) };
+      parts.set(key, part);
+    }
+    return part;
+  };
 }
 
 /** What a sheet says was folded, in the order of importance. */

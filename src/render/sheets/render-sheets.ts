@@ -12,7 +12,7 @@ import { writeCautions } from './cautions.js';
 import { writeCover } from './cover.js';
 import { writeLeftOver } from './left-over.js';
 import { writeSceneList } from './scene-list.js';
-import { type SceneSheet, setSceneSheet } from './scene-sheet.js';
+import { createSheetSetter, type SceneSheet } from './scene-sheet.js';
 import { createContext, labelOf, type SheetContext } from './sheet-context.js';
 
 /**
@@ -27,7 +27,8 @@ export async function renderSheets(input: RenderInput): Promise<Rendered> {
   const area = areaOf(breakdown.paper);
   const part = (blocks: readonly Block[], orientation: Orientation = 'portrait'): SetPart[] =>
     blocks.length === 0 ? [] : [setPart(blocks, areaOf(breakdown.paper, orientation), type)];
-  const sheets = breakdown.scenes.map((scene) => ({ scene, sheet: setSceneSheet(scene, context, area, type) }));
+  const setSheet = createSheetSetter(context, area, type);
+  const sheets = breakdown.scenes.map((scene) => ({ scene, sheet: setSheet(scene) }));
   const leftOver = sheets.map(({ scene, sheet }) => ({ scene, names: sheet.leftOver }));
   const parts = [
     ...part(writeCover(context)),

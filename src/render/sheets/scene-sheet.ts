@@ -20,18 +20,39 @@ export interface SceneSheet {
   readonly cut: number;
 }
 
-/** Sets a scene's sheet for an area; a sheet too full is folded step by step and says so. */
-export function setSceneSheet(scene: BreakdownScene, context: SheetContext, area: Area, type: Typesetter): SceneSheet {
-  const set = (name: SectionName, fold: number) => setBlocks(sections[name](scene, context, fold), area, type);
-  const note = (said: readonly string[]) => setFoldNote(said, area, type);
+/** Makes the setter of sheets for one area. A sheet too full is folded step by step and says so. */
+export function createSheetSetter(
+  context: SheetContext,
+  area: Area,
+  type: Typesetter,
+): (scene: BreakdownScene) => SceneSheet {
+  const notes = new Map<string, readonly Strip[]>();
+  const note = (said: readonly string[]): readonly Strip[] => {
+    const words = said.join(', ');
+    const known = notes.get(words) ?? setFoldNote(words, area, type);
+    notes.set(words, known);
+    return known;
+  };
   const lines = heightOf(setWritingLines(Number.POSITIVE_INFINITY, area, type, fewLines));
-  const folded = foldToFit(set, { height: area.height, lines, note: (said) => heightOf(note(said)) });
-  const bookmark = `${sceneTitle(scene, context)}: ${headingSentence(scene)}`;
-  const body = folded.strips.map((one, i) => (i === 0 ? { ...one, bookmark } : one));
-  const foot = note(saidOf(folded.folds));
+  const room = { height: area.height, lines, note: (said: readonly string[]) => heightOf(note(said)) };
+  return (scene) => {
+    const set = (name: SectionName, fold: number) => setBlocks(sections[name](scene, context, fold), area, type);
+    const folded = foldToFit(set, room);
+    const bookmark = `${sceneTitle(scene, context)}: ${headingSentence(scene)}`;
+    const body = folded.strips.map((one, i) => (i === 0 ? { ...one, bookmark } : one));
+    return finish(body, folded, note(saidOf(folded.folds)), area, type);
+  };
+}
+
+function finish(
+  body: readonly Strip[],
+  folded: Folded,
+  foot: readonly Strip[],
+  area: Area,
+  type: Typesetter,
+): SceneSheet {
   if (!folded.fits) return cutToFit(body, foot, area, type);
-  const room = area.height - heightOf(body) - heightOf(foot);
-  const writing = setWritingLines(room, area, type, mostLines);
+  const writing = setWritingLines(area.height - heightOf(body) - heightOf(foot), area, type, mostLines);
   return { strips: [...body, ...foot, ...writing], leftOver: notWhole(folded), cut: 0 };
 }
 
@@ -39,12 +60,9 @@ function notWhole({ folds }: Folded): SectionName[] {
   return sectionOrder.filter((name) => saidOf(new Map([[name, folds.get(name) ?? 0]])).length > 0);
 }
 
-function setFoldNote(said: readonly string[], area: Area, type: Typesetter): Strip[] {
-  if (said.length === 0) return [];
-  const text = [
-    bold('Too full for one page. Folded: '),
-    `${said.join(', ')}. All of it is at the end of these sheets.`,
-  ];
+function setFoldNote(said: string, area: Area, type: Typesetter): Strip[] {
+  if (said === '') return [];
+  const text = [bold('Too full for one page. Folded: '), `${said}. All of it is at the end of these sheets.`];
   return setBlocks([{ kind: 'rule' }, { kind: 'paragraph', size: 10, text }], area, type);
 }
 

@@ -7,7 +7,7 @@ import { heightOf } from '../../../src/render/layout/strips.js';
 import { createTypesetter } from '../../../src/render/layout/typesetter.js';
 import { fontBookOf } from '../../../src/render/pdf/font-book.js';
 import { renderSheets } from '../../../src/render/sheets/render-sheets.js';
-import { setSceneSheet } from '../../../src/render/sheets/scene-sheet.js';
+import { createSheetSetter } from '../../../src/render/sheets/scene-sheet.js';
 import { createContext } from '../../../src/render/sheets/sheet-context.js';
 import { hazards } from '../../../src/trade/hazards.js';
 import { breadVan } from '../../support/bread-van.js';
@@ -176,7 +176,9 @@ describe('a scene too full for a page', () => {
     const scene = breakdown.scenes[0] as BreakdownScene;
     const area = areaOf('a4');
     const heights = Array.from({ length: 75 }, (_, i) => 2000 - i * 20);
-    const sheets = heights.map((height) => setSceneSheet(scene, createContext(breakdown), { ...area, height }, type));
+    const sheets = heights.map((height) =>
+      createSheetSetter(createContext(breakdown), { ...area, height }, type)(scene),
+    );
     sheets.forEach((sheet, i) => {
       expect(heightOf(sheet.strips)).toBeLessThanOrEqual(heights[i] as number);
     });

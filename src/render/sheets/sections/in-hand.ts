@@ -29,7 +29,8 @@ function writeElements(elements: readonly SceneElement[], context: SheetContext,
 /** True when there is nothing to say of a thing but its name. */
 function isBare(element: SceneElement): boolean {
   const { by, stateIn, stateOut, description } = element;
-  return by === null && stateIn === null && stateOut === null && description === null && !kinds[element.category];
+  const short = element.category === 'vehicles' || !kinds[element.category];
+  return short && by === null && stateIn === null && stateOut === null && description === null;
 }
 
 function fullTable(elements: readonly SceneElement[], context: SheetContext, tight: boolean): Block[] {
@@ -49,7 +50,7 @@ function threeToARow(elements: readonly SceneElement[], context: SheetContext): 
   if (elements.length === 0) return [];
   const columns = [0, 1, 2].flatMap(() => [{ head: '', fit: true }, { head: '' }]);
   const rows = Array.from({ length: Math.ceil(elements.length / 3) }, (_, row): TableRow => {
-    const cells = elements.slice(row * 3, row * 3 + 3).flatMap((one): Inline[] => [tick, elementName(one, context)]);
+    const cells = elements.slice(row * 3, row * 3 + 3).flatMap((one): Inline[] => [tick, nameAndKind(one, context)]);
     return { cells: [...cells, ...Array<Inline>(6 - cells.length).fill('')] };
   });
   return [{ kind: 'table', headed: false, ruled: false, tight: true, size: 10.5, columns, rows }];
@@ -64,7 +65,10 @@ const kinds: Partial<Record<CategoryName, Inline>> = {
 };
 
 function elementRow(element: SceneElement, context: SheetContext, states: boolean): TableRow {
-  const name: Inline = [...inlineRuns(elementName(element, context)), ...inlineRuns(kinds[element.category] ?? '')];
   const state = states ? [stateWords(element.stateIn, element.stateOut)] : [];
-  return { cells: [tick, name, element.by ?? '', ...state] };
+  return { cells: [tick, nameAndKind(element, context), element.by ?? '', ...state] };
+}
+
+function nameAndKind(element: SceneElement, context: SheetContext): Inline {
+  return [...inlineRuns(elementName(element, context)), ...inlineRuns(kinds[element.category] ?? '')];
 }
