@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../base/diagnostic.js';
 import { Closets, type Outfit, type Piece } from './closet.js';
 import { type CostumeEvent, gatherCostumeEvents } from './costume-events.js';
+import { type CostumeNote, dressByNote, dressInList } from './dress-by-notes.js';
 import type { ElementRegister } from './element-register.js';
 import { type Ground, notesOf, type SceneGround } from './ground.js';
 import { keepsClothes } from './nights.js';
@@ -59,16 +60,15 @@ export function plotCostumes(
   const messages: Diagnostic[] = [];
   const kept = keepsClothes(answers);
   const doubts: CostumeDoubt[] = [];
-  // A `wears` note before the first scene is what the person has on every day, until a scene says otherwise.
+  // A `wears` note before the first scene is what the person has on every day of the main line, until a scene says otherwise.
   const usual = new Map(notesOf(ground.script.notes, 'costume').map((note) => [note.person, note] as const));
   const latest = new Map<string, Outfit>();
   const dressed = inputs.map((input) => {
-    const dress = new SceneDress(input, closets, usual);
-    for (const { person, cast, firstSeen } of input.presences) {
-      if (cast.presence !== 'seen') continue;
-      const before = latest.get(person.name);
-      const stays = before !== undefined && kept(input.ground, person.name);
-      dress.enter(person.name, firstSeen, stays ? before : null);
+    const dress = new SceneDress(input, closets);
+    for (const presence of input.presences) {
+      const { name } = presence.person;
+      const stays = kept(input.ground, name) ? (latest.get(name) ?? null) : null;
+      if (presence.cast.presence === 'seen') letIn(dress, presence, stays, usual.get(name) ?? null);
     }
     for (const event of gatherCostumeEvents(input.ground, input.sightings)) apply(dress, event);
     for (const { person } of input.presences) {
@@ -77,14 +77,29 @@ export function plotCostumes(
     }
     messages.push(...dress.messages);
     doubts.push(...dress.doubts);
-    return dress.finish();
+    const background = new Set(
+      input.presences.filter(({ person }) => person.background).map(({ person }) => person.name),
+    );
+    return dress.finish().filter(({ person, pieces }) => pieces.length > 0 || !background.has(person));
   });
   return { dressed, doubts, messages };
+}
+
+function letIn(
+  dress: SceneDress,
+  { person, firstSeen }: Presence,
+  kept: Outfit | null,
+  usual: CostumeNote | null,
+): void {
+  const begins = dress.closets.outfit(person.name, dress.input.day.label) === null;
+  const figure = dress.enter(person.name, firstSeen, kept);
+  const dressesDaily = begins && !kept && dress.input.day.series === 'D';
+  if (usual && dressesDaily) dressInList(dress, figure, usual.garments, usual.at);
 }
 
 function apply(dress: SceneDress, event: CostumeEvent): void {
   if (event.kind === 'item') dress.wear(event.person, event.item);
   if (event.kind === 'sighting') dress.showWorn(event.person, event.sighting);
   if (event.kind === 'move') dress.move(event.move);
-  if (event.kind === 'note') dress.note(event.note);
+  if (event.kind === 'note') dressByNote(dress, event.note);
 }

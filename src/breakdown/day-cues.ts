@@ -4,6 +4,7 @@ import {
   continuousWords,
   dayTag,
   flashbackOpening,
+  flashbackSpan,
   flashbackWords,
   hoursOfLight,
   intercutWord,
@@ -15,6 +16,7 @@ import {
   timesOfDay,
   titleLine,
   unbrokenWords,
+  wholeTimePart,
   yearSign,
 } from '../trade/story-day-words.js';
 
@@ -45,8 +47,7 @@ export interface DayCues {
 /** Reads the cues of a scene from its heading, from titles at its start and from the lines that stand before it. */
 export function readDayCues(scene: Scene, previous: Scene | null): DayCues {
   const { heading } = scene;
-  const areas = heading.placeParts.slice(1).filter((part) => flashbackWords.some((word) => word.test(part)));
-  const inHeading = [heading.time, ...heading.qualifiers, ...areas].filter((part) => part !== null);
+  const inHeading = headingWords(scene);
   const around = [...linesBefore(scene, previous), ...titlesOf(scene)];
   const all = [...inHeading, ...around];
   const year = inHeading.map((part) => yearSign.exec(part)).find((match) => match !== null);
@@ -66,6 +67,24 @@ export function readDayCues(scene: Scene, previous: Scene | null): DayCues {
     year: year ? Number(year[1]) : null,
     hours: readHours(scene),
   };
+}
+
+/** Everything in a heading that may tell a time: its time words one by one, qualifiers, and areas of the place that are no places. */
+function headingWords({ heading }: Scene): string[] {
+  const times = heading.time?.split(/ [-\u2013\u2014] /) ?? [];
+  const inPlace = heading.placeParts.flatMap((part, index) => {
+    const aside = /\(([^)]*)\)$/.exec(part)?.[1];
+    return [...(aside && isTimePart(aside) ? [aside] : []), ...(index > 0 && isTimePart(part) ? [part] : [])];
+  });
+  const last = heading.placeParts.length > 1 ? heading.placeParts.at(-1) : undefined;
+  // `TWENTY YEARS EARLIER` may have been taken for an area and a time word.
+  const split = last && times[0] && isTimePart(`${last} ${times[0]}`) ? [`${last} ${times[0]}`] : [];
+  return [...split, ...times, ...heading.qualifiers, ...inPlace];
+}
+
+/** True for a part of a heading that tells when, not where: FLASHBACK, 1931, TWENTY YEARS EARLIER. */
+export function isTimePart(part: string): boolean {
+  return wholeTimePart.test(part.trim()) || flashbackSpan.test(part.trim());
 }
 
 function firstOf(texts: readonly string[], patterns: readonly RegExp[]): string | null {

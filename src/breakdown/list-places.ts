@@ -18,7 +18,7 @@ export function listPlaces(scenes: readonly BreakdownScene[], places: readonly S
       id,
       name: all[0]?.place.name ?? '',
       settings: [...new Set(own.map(({ setting }) => setting))],
-      areas: distinct(own.flatMap(({ placeParts }) => placeParts.slice(1))),
+      areas: distinct(all.flatMap(({ place }) => place.areas)),
       scenes: own.map((scene) => scene.id),
       dressing: listDressing(own),
       sets: listSets(all),

@@ -1,4 +1,5 @@
 import { foldName, slug } from '../base/slug.js';
+import { isTimePart } from './day-cues.js';
 import type { SceneGround } from './ground.js';
 import { pushTo } from './grouping.js';
 import { freeId } from './people-index.js';
@@ -11,6 +12,8 @@ export interface ScenePlace {
   /** Key of the whole place text, areas included. */
   readonly wholeKey: string;
   readonly name: string;
+  /** The further parts, without those that only tell when. */
+  readonly areas: readonly string[];
 }
 
 /** Two places that differ by a letter: perhaps one place written in two ways. */
@@ -25,12 +28,19 @@ export function findPlaces(scenes: readonly SceneGround[]): ScenePlace[] {
   const ids = new Set<string>();
   const known = new Map<string, { id: string; name: string }>();
   return scenes.map(({ scene: { heading } }) => {
-    const first = heading.placeParts[0] ?? heading.place;
+    const [first = heading.place, ...areas] = heading.placeParts.map(withoutTime).filter((part) => part !== '');
     const key = placeKey(first);
     const entry = known.get(key) ?? { id: freeId(slug(first === '' ? 'no place' : first), ids), name: first };
     known.set(key, entry);
-    return { ...entry, key, wholeKey: heading.placeParts.map(placeKey).join(' - ') };
+    return { ...entry, key, wholeKey: [first, ...areas].map(placeKey).join(' - '), areas };
   });
+}
+
+/** `ATTIC (FLASHBACK)` is the attic, and an area called FLASHBACK is none. */
+function withoutTime(part: string, index: number): string {
+  const [whole, before = '', aside = ''] = /^(.*?)\s*\(([^)]*)\)$/.exec(part) ?? [];
+  if (whole !== undefined && isTimePart(aside)) return before;
+  return index > 0 && isTimePart(part) ? '' : part;
 }
 
 /** Folds a part of a place for comparison: `THE NEWSPAPER OFFICE.` and `Newspaper office` are one, and so are `ANN'S` and `ANNS`. */

@@ -14,8 +14,8 @@ export const newDayWords: readonly RegExp[] = [
   /\btomorrow\b/i,
 ];
 
-/** `DAY 3`, `DAY THREE`, `D3` as a tag of its own. */
-export const dayTag = /^(?:(?:story |script )?day|d) ?#?(\d+|[a-z]+)$/i;
+/** `DAY 3`, `DAY THREE`, `D3`, `NIGHT 3` as a tag of its own. */
+export const dayTag = /^(?:(?:story |script )?(?:day|night)|[dn]) ?#?(\d+|[a-z]+)$/i;
 
 /** Words that say outright that the story day stays. */
 export const sameDayWords: readonly RegExp[] = [
@@ -30,6 +30,14 @@ export const flashbackWords: readonly RegExp[] = [
   /\b(?:days?|weeks?|months?|years?|decades?|hours?) (?:earlier|before|ago)\b/i,
   /\bflash ?-?forward\b/i,
 ];
+
+/** A part of a heading that is one of these words and nothing else is no place. */
+export const wholeTimePart =
+  /^(?:(?:a |the )?(?:flash ?-?back|flash ?-?forward|dream|dream sequence|nightmare|daydream|memory|vision|fantasy)|(?:in )?(?:1[5-9]\d\d|20\d\d|21\d\d)|(?:the )?present(?: day)?|montage|series of shots)$/i;
+
+/** A stretch of time that lies back: `TWENTY YEARS EARLIER`. */
+export const flashbackSpan =
+  /^(?:[\w-]+ ){0,3}(?:days?|weeks?|months?|years?|decades?|hours?) (?:earlier|before|ago)$/i;
 
 /** Words that close it. */
 export const presentWords: readonly RegExp[] = [

@@ -40,7 +40,9 @@ const told: Told = {
 describe('the purchase list', () => {
   it('has one line a thing of a bought category, by department, then first scene', () => {
     const lines = listPurchases(breakDown(script, told).breakdown);
-    expect(lines.map(({ department, name, scenes, inScript }) => `${department}: ${name}; ${scenes}; ${inScript}`)).toEqual([
+    expect(
+      lines.map(({ department, name, scenes, inScript }) => `${department}: ${name}; ${scenes}; ${inScript}`),
+    ).toEqual([
       'props: apples; 1,2; 6',
       'props: key; 1,2; null',
       'art: wall clock; 1; null',
@@ -60,7 +62,9 @@ describe('the purchase list', () => {
   it('leaves out what is implied until a note accepts it', () => {
     expect(listPurchases(breakDown(script, told).breakdown).map(({ name }) => name)).not.toContain('matches');
     const accepted = script.replace('> sound: thunder', '> props: matches');
-    const lines = listPurchases(breakDown(accepted, { elements: [matches('lights up'), matches('lights up#2')] }).breakdown);
+    const lines = listPurchases(
+      breakDown(accepted, { elements: [matches('lights up'), matches('lights up#2')] }).breakdown,
+    );
     expect(lines.find(({ name }) => name === 'matches')).toMatchObject({ known: 'noted' });
   });
 });
