@@ -20,10 +20,7 @@ export interface Implied {
 const confidences: Readonly<Record<Strength, number>> = { certain: 0.9, likely: 0.65, ask: 0.4 };
 let index: ReturnType<typeof indexCues<Implication>> | null = null;
 
-/**
- * Applies the table of implications: each rule once a scene. What is present already is not listed again, and what a
- * note answers is not asked again.
- */
+/** Applies the table of implications: each rule once a scene. What is present already is not listed again. */
 export function imply(sentences: readonly Sentence[], script: Script, elements: readonly Find[]): Implied {
   index ??= indexCues(implications);
   const evidence = [
@@ -34,7 +31,7 @@ export function imply(sentences: readonly Sentence[], script: Script, elements: 
   return {
     elements: listElements(evidence, present, sentences),
     tasks: listTasks(evidence),
-    questions: listQuestions(evidence, script, present),
+    questions: listQuestions(evidence, script, present, sentences),
   };
 }
 
@@ -97,21 +94,42 @@ function listTasks(evidence: readonly Raised[]): Task[] {
   return [...listed.values()];
 }
 
-function listQuestions(evidence: readonly Raised[], script: Script, present: Present): FindQuestion[] {
+function listQuestions(
+  evidence: readonly Raised[],
+  script: Script,
+  present: Present,
+  sentences: readonly Sentence[],
+): FindQuestion[] {
+  const headings = nameHeadings(script);
   const listed = new Map<string, FindQuestion>();
   for (const raised of evidence) {
     for (const question of raised.owner.questions) {
-      const subject = /\{(?:head|object)\}/.test(question.text)
-        ? `-${fill(question.text.includes('{object}') ? '{object}' : '{head}', raised)}`
-        : '';
-      const id = slug(`${question.id}${subject}`);
-      const key = `${raised.scene} ${id}`;
-      if (listed.has(key) || saysItself(raised, question, present) || isAnswered(script, raised.scene, id)) continue;
+      if (saysItself(raised, question, present)) continue;
       const { scene, words, at } = raised;
-      listed.set(key, { scene, id, text: fill(question.text, raised), words, at });
+      const about = question.once ? (nameSubject(raised, sentences, true) ?? '') : (headings[scene] ?? '');
+      const id = slug([question.id, namedIn(question, raised), about].join(' '));
+      const key = `${scene} ${id}`;
+      if (!listed.has(key)) listed.set(key, { scene, id, text: fill(question.text, raised), words, at });
     }
   }
   return [...listed.values()];
+}
+
+/** The word of the script that a question names, as part of its id. */
+function namedIn({ text }: ImpliedQuestion, raised: Raised): string {
+  const holder = /\{(?:head|object)\}/.exec(text)?.[0];
+  return holder ? fill(holder, raised) : '';
+}
+
+/** Headings as parts of ids: where and when a scene plays, with a running count among equal ones. */
+function nameHeadings(script: Script): string[] {
+  const taken = new Map<string, number>();
+  return script.scenes.map(({ heading: { setting, place, time } }) => {
+    const name = slug([setting, place, time ?? ''].join(' '));
+    const count = (taken.get(name) ?? 0) + 1;
+    taken.set(name, count);
+    return count === 1 ? name : `${name}-${count}`;
+  });
 }
 
 /** True when the same sentence, or a thing of the scene, answers the question. */
@@ -121,9 +139,4 @@ function saysItself({ sentence, head, scene }: Raised, question: ImpliedQuestion
   }
   const { words } = openWordList(question.unless);
   return (sentence?.tokens ?? []).some(({ lemma, lower }) => lower !== head && (words.has(lemma) || words.has(lower)));
-}
-
-function isAnswered(script: Script, scene: number, id: string): boolean {
-  const notes = [...script.notes, ...(script.scenes[scene]?.notes ?? [])];
-  return notes.some((note) => note.kind === 'answer' && slug(note.question) === id);
 }

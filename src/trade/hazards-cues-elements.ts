@@ -93,7 +93,7 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
   H16: [
     noun('generator pylon substation fuse-box fusebox transformer', { notNear: 'random idea' }),
     noun('cable cables wires', {
-      near: 'bare live spark sparks power electric extension trailing water wet hang hangs',
+      near: 'bare live spark sparks power electric extension trailing',
       notNear: 'car knit television',
     }),
     noun('wire', { near: 'bare live spark sparks electric' }),

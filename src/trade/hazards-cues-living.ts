@@ -85,7 +85,7 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
   H14: [heading('EXT', 'night dusk dawn')],
   H15: [
     noun('child baby toddler infant newborn schoolboy schoolgirl teenager schoolchild kid pupil', {
-      notNear: 'photo photograph portrait doll grand tomato corn shower monitor statue painting poster',
+      notNear: 'goat gloves photo photograph portrait doll grand tomato corn shower monitor statue painting poster',
       notNext: 'monitor shower grand seat clothes bottle powder proof labour',
       notPrev: 'grown wonder',
     }),

@@ -1,5 +1,5 @@
 import { noun, phrase, state, verb } from './cue.js';
-import { certain, type Implication, implies, likely, question, task } from './implication.js';
+import { certain, type Implication, implies, likely, question, questionOnce, task } from './implication.js';
 import { blood } from './shared-cues.js';
 
 const worn = 'PERSON GARMENT hair BODY';
@@ -94,7 +94,7 @@ export const body: readonly Implication[] = [
     ],
     {
       questions: [
-        question(
+        questionOnce(
           'which-side',
           'On which side is the {head}?',
           'left right chin forehead nose both nape stomach chest back',

@@ -32,6 +32,8 @@ export interface ImpliedQuestion {
   readonly unless: string;
   /** Things in the scene that answer it already. */
   readonly unlessPresent: string;
+  /** True when one answer holds wherever the person or thing is seen. */
+  readonly once: boolean;
 }
 
 /** A row, or a part of a row, of the table of implications. */
@@ -89,5 +91,10 @@ export function caution(text: string, strength: ImpliedStrength = 'likely'): Imp
 
 /** A question for the writer. */
 export function question(id: string, text: string, unless = '', unlessPresent = ''): ImpliedQuestion {
-  return { id, text, unless, unlessPresent };
+  return { id, text, unless, unlessPresent, once: false };
+}
+
+/** A question whose answer holds for the whole script. */
+export function questionOnce(id: string, text: string, unless = ''): ImpliedQuestion {
+  return { ...question(id, text, unless), once: true };
 }

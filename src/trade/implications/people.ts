@@ -4,6 +4,9 @@ import { caution, certain, type Implication, implies, likely, question, task } f
 const exact =
   'one two three four five six seven eight nine ten eleven twelve fifteen twenty thirty forty fifty hundred single lone another no';
 
+const extras =
+  'Extras: the least number that fills the frame, looks, release forms, food, toilets, which scenes they return in.';
+
 /** Rows 46, 47 and 50 to 54: children, crowds, parties, song and dance. */
 export const people: readonly Implication[] = [
   implies(
@@ -40,14 +43,10 @@ export const people: readonly Implication[] = [
   ),
   implies(
     50,
-    'how-many',
-    [
-      noun('CROWD', {
-        notPrev: `one two three four five six seven eight nine ten eleven twelve twenty a an another single lone each every the`,
-      }),
-    ],
+    'group',
+    [noun('CROWD', { notPrev: 'one two three four five six a an another single lone each every the' })],
     {
-      questions: [question('how-many', 'How many {head} at least, and who are they?', exact)],
+      tasks: [task(extras)],
     },
   ),
   implies(
@@ -63,11 +62,7 @@ export const people: readonly Implication[] = [
       noun('crowd audience congregation mob gang choir'),
     ],
     {
-      tasks: [
-        task(
-          'Extras: the least number that fills the frame, looks, release forms, food, toilets, which scenes they return in.',
-        ),
-      ],
+      tasks: [task(extras)],
     },
   ),
   implies(

@@ -135,7 +135,7 @@ export const screensAndSound: readonly Implication[] = [
       }),
       noun('knock', { near: 'door at window' }),
       phrase(
-        'doorbell rings|the doorbell|bell rings|rings the bell|rings the doorbell|door buzzes|the buzzer|buzzer sounds',
+        'doorbell rings|the doorbell|rings the doorbell|ring the doorbell|bell over the door|door buzzes|the buzzer|buzzer sounds',
         { notNear: 'school church bicycle shop' },
       ),
       voice('off-screen'),

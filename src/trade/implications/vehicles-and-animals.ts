@@ -116,6 +116,7 @@ export const vehiclesAndAnimals: readonly Implication[] = [
           'how-many-passengers',
           'How many passengers are seen?',
           'empty alone deserted passenger passengers crowded',
+          'passenger',
         ),
       ],
     },

@@ -78,7 +78,7 @@ export const weatherAndLight: readonly Implication[] = [
       verb('billow flutter flap', {
         subject: 'curtain curtains sheet sheets dress skirt coat flag sail sails hair scarf cloak tarpaulin washing',
       }),
-      phrase('blow away|blow off|blow across|in the wind|by the wind', { notNear: 'smoke whistle' }),
+      phrase('blow away|blow off|blow across|in the wind|by the wind', { notNear: 'smoke whistle dust head' }),
       verb('blow', {
         subject: 'wind gale breeze gust',
         object: 'hair paper papers hat curtain curtains door leaves dust page pages',

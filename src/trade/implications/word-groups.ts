@@ -25,7 +25,7 @@ export const wordGroups: Readonly<Record<string, string>> = {
   PAPER: `paper letter note page photo photograph picture envelope ticket contract cheque check map poster newspaper book notebook card
     cardboard form document bill receipt cloth sheet dress shirt sleeve skirt fabric curtain ribbon wrapping list cover parcel packet bag
     magazine painting drawing canvas`,
-  WRITTEN: `letter note form contract book diary notebook card paper list page document cheque check register map wall board blackboard
+  WRITTEN: `letter note form contract book logbook sketchbook guestbook exercise-book textbook diary notebook card paper list page document cheque check register map wall board blackboard
     whiteboard envelope postcard report ledger name signature autograph message`,
   READABLE: `letter note newspaper paper form card postcard telegram diary page document menu label list report contract book magazine map
     leaflet message text email invitation will sign headline file inscription ticket receipt summons bill manuscript scroll`,
@@ -42,7 +42,7 @@ export const wordGroups: Readonly<Record<string, string>> = {
   WET: 'water river lake sea pond pool ocean stream canal surf creek tub bath ditch ford moat lagoon tide shallows waves wave',
   WEAPON: 'gun rifle pistol revolver shotgun musket machine-gun handgun firearm carbine',
   BLADE: `knife blade razor axe axes sword dagger machete cleaver hatchet penknife scalpel bayonet scissors shears sickle scythe saw switchblade
-    chisel spear arrow dart hook pitchfork`,
+    chisel spear arrow dart boathook meathook pitchfork`,
   FLAME:
     'fire candle candles stove lamp lantern bonfire campfire torch match cigarette cigar pipe fuse stub lighter incense kindling firework',
   BAG: `suitcase bag rucksack backpack case trunk holdall box duffel satchel briefcase crate basket handbag luggage hamper`,

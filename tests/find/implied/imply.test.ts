@@ -129,24 +129,32 @@ describe('what is not there', () => {
 });
 
 describe('questions', () => {
-  it('have an id made of the rule and the words, not of a count', () => {
-    const ids = (body: string) => implied(body).questions.map(({ id }) => id);
-    expect(ids('Guests push past. Nurses follow.')).toEqual(['how-many-guests', 'how-many-nurses']);
-    expect(ids('Nurses follow.')).toEqual(['how-many-nurses']);
+  const ids = (body: string) => implied(body).questions.map(({ id }) => id);
+
+  it('have an id made of the rule, the word and the scene', () => {
+    expect(ids('Ines opens the parcel.')).toEqual(['what-is-in-parcel-int-room-day']);
+    expect(ids('Nora waits. Ines opens the parcel.')).toEqual(['what-is-in-parcel-int-room-day']);
+  });
+
+  it('differ between scenes of one heading, unless one answer holds for all', () => {
+    const scene = '## INT. ROOM - DAY\n\nNora eats. She has a bruise.\n\nNORA\nYes.\n\n';
+    const { script, sentences } = readAll(scene + scene);
+    expect(imply(sentences, script, []).questions.map(({ id }) => id)).toEqual([
+      'what-food-int-room-day',
+      'which-side-bruise-nora',
+      'what-food-int-room-day-2',
+      'which-side-bruise-nora',
+    ]);
   });
 
   it('are not asked when the sentence answers them', () => {
-    expect(implied('A bruise on her left cheek.').questions).toEqual([]);
-    expect(implied('A bruise on her cheek.').questions.map(({ id }) => id)).toEqual(['which-side-bruise']);
+    expect(ids('A bruise on her left cheek.')).toEqual([]);
+    expect(ids('A bruise on her cheek.')).toEqual(['which-side-bruise']);
   });
 
   it('are not asked when a thing of the scene answers them', () => {
-    expect(implied('Nora eats.').questions.map(({ id }) => id)).toEqual(['what-food']);
-    expect(implied('A cheese pie on the table. Nora eats.').questions).toEqual([]);
-  });
-
-  it('are quiet once a note has answered them', () => {
-    expect(implied('Guests push past.\n\n> answer: how-many-guests twelve of them').questions).toEqual([]);
+    expect(ids('Nora eats.')).toEqual(['what-food-int-room-day']);
+    expect(ids('A cheese pie on the table. Nora eats.')).toEqual([]);
   });
 });
 

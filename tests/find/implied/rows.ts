@@ -72,7 +72,7 @@ export const rowCases: readonly RowCase[] = [
   { row: 47, yes: 'Ines rocks the baby.', no: 'Ines plays the baby grand.' },
   { row: 48, yes: 'Nora, pregnant, sits down.', no: 'A pregnant pause.' },
   { row: 49, yes: 'It is Nora, ten years younger.', no: 'Her younger brother waves.' },
-  { row: 50, yes: 'Passengers push past.', no: 'A single passenger sleeps.' },
+  { row: 50, yes: 'Passengers push past.', no: 'A passenger sleeps.' },
   { row: 51, yes: 'Several men look up.', no: 'Several minutes pass.' },
   { row: 52, yes: 'A birthday party in full swing.', no: 'A search party sets off.' },
   { row: 53, yes: 'Tom hums.', no: 'The fridge hums. Dust dances.' },
