@@ -3,18 +3,24 @@ import type { Breakdown } from '../breakdown/types.js';
 import type { Host } from '../host/types.js';
 import { listPurchases } from '../plan/purchase-lines.js';
 import { renderers } from '../render/renderers.js';
-import type { OutputFile, OutputName } from '../render/types.js';
+import type { OutputFile, OutputName, Production } from '../render/types.js';
 import { type Analysis, analyse, readLexicon } from './analyse.js';
+import type { BookText } from './production.js';
 
 export interface CompileRequest {
   readonly bytes: Uint8Array;
   /** The script's path as the user typed it, for messages. */
   readonly file: string;
   readonly outputs: readonly OutputName[];
+  /** The production book, when there is one. */
+  readonly book: BookText | null;
+  /** An ISO date: what the plan calls late lies before it. */
+  readonly today: string;
 }
 
 export interface Compiled {
   readonly breakdown: Breakdown | null;
+  readonly production: Production | null;
   /** Empty when any message is an error: then the old outputs stay. */
   readonly files: readonly OutputFile[];
   readonly messages: readonly Diagnostic[];
@@ -24,26 +30,39 @@ export interface Compiled {
  * The whole pipeline:
  *
  *     bytes ─read─▶ Script ─┬─ paginate ─▶ Pages ─┐
- *                           └─ find ─────▶ Finds ─┴─ break down ─▶ Breakdown ─ list ─▶ purchases ─ render ─▶ files
+ *                           └─ find ─────▶ Finds ─┴─ break down ─▶ Breakdown ─┬─ list ─▶ purchases ─┐
+ *     book ─read────────────────────────────────────────────────────▶ Book ───┴─ plan ─▶ Plan ──────┴─ render ─▶ files
  */
 export async function compile(request: CompileRequest, host: Host): Promise<Compiled> {
   const { analysis, messages } = analyse(request.bytes, request.file, readLexicon(host));
-  if (!analysis || hasErrors(messages)) {
-    return { breakdown: analysis?.breakdown ?? null, files: [], messages: sortDiagnostics(messages) };
-  }
-  const rendered = await renderAll(request.outputs, analysis, messages, host);
-  return { breakdown: analysis.breakdown, ...rendered };
+  if (!analysis) return { breakdown: null, production: null, files: [], messages: sortDiagnostics(messages) };
+  const { breakdown } = analysis;
+  const planned = await plan(request, breakdown);
+  const all = [...messages, ...planned.messages];
+  const { production } = planned;
+  if (hasErrors(all)) return { breakdown, production, files: [], messages: sortDiagnostics(all) };
+  const rendered = await renderAll(request.outputs, analysis, production, all, host);
+  return { breakdown, production, ...rendered };
+}
+
+/** The book's code is loaded only when there is a book. */
+async function plan({ book, today }: CompileRequest, breakdown: Breakdown) {
+  if (!book) return { production: null, messages: [] };
+  const { makeProduction } = await import('./production.js');
+  return makeProduction(book, breakdown, today);
 }
 
 async function renderAll(
   names: readonly OutputName[],
   analysis: Analysis,
+  production: Production | null,
   messages: readonly Diagnostic[],
   host: Host,
 ): Promise<Pick<Compiled, 'files' | 'messages'>> {
   const input = {
     ...analysis,
     purchases: listPurchases(analysis.breakdown),
+    production,
     messages: sortDiagnostics(messages),
     fonts: host.readFont,
     creationDate: creationDate(host.env.SOURCE_DATE_EPOCH, analysis.breakdown.date),
@@ -61,7 +80,7 @@ async function renderAll(
 
 /** Two outputs may stumble over the same thing: it is said once. */
 function keyOf(message: Diagnostic): string {
-  return [message.code, message.place?.start.offset, message.reason].join('\u0000');
+  return [message.file, message.code, message.place?.start.offset, message.reason].join('\u0000');
 }
 
 function hasErrors(messages: readonly Diagnostic[]): boolean {

@@ -37,7 +37,10 @@ async function runCheck(file: string, options: CheckOptions, session: Session): 
       )}\n`,
     );
   else if (messages.length === 0) host.out(`${input.name}: nothing odd.\n`);
-  else host.error(reportMessages(messages, { source: input.text, file: input.name, colour: host.colour.error }));
+  else
+    host.error(
+      reportMessages(messages, { texts: { [input.name]: input.text }, file: input.name, colour: host.colour.error }),
+    );
   const bad = messages.some((m) => m.severity === 'error' || (options.strict && m.severity === 'warning'));
   session.exit(bad ? exitCodes.scriptErrors : exitCodes.fine);
 }

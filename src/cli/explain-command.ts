@@ -28,7 +28,9 @@ async function runExplain(file: string, name: string, session: Session): Promise
   if (!input) return;
   const { analysis, messages } = analyse(input.bytes, input.name, readLexicon(host));
   const show = (shown: typeof messages) =>
-    host.error(reportMessages(shown, { source: input.text, file: input.name, colour: host.colour.error }));
+    host.error(
+      reportMessages(shown, { texts: { [input.name]: input.text }, file: input.name, colour: host.colour.error }),
+    );
   if (!analysis) {
     show(messages);
     session.exit(exitCodes.scriptErrors);

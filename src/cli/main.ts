@@ -1,5 +1,6 @@
 import { Command, CommanderError } from 'commander';
 import type { Host } from '../host/types.js';
+import { addBookCommand } from './book-command.js';
 import { addCheckCommand } from './check-command.js';
 import { addCompileCommand } from './compile-command.js';
 import { exitCodes } from './exit-codes.js';
@@ -53,6 +54,7 @@ function createProgram(session: Session): Command {
   addCheckCommand(program, session);
   addReviewCommand(program, session);
   addExplainCommand(program, session);
+  addBookCommand(program, session);
   return program;
 }
 
@@ -63,6 +65,7 @@ Examples:
   prepwright check my-film.md                       what is odd in the script, nothing written
   prepwright review my-film.md                      answer what is open, once
   prepwright explain my-film.md storm lantern       where a thing on a sheet comes from
+  prepwright book my-film.md                        begin or extend the production book
 
 Exit codes: 0 fine, 1 errors in the script, 2 wrong usage, 3 a file cannot be read or written, 70 our bug.
 `;

@@ -25,7 +25,7 @@ export async function readInput(file: string, session: Session): Promise<Input |
   } catch (error) {
     if (!(error instanceof FileTrouble)) throw error;
     const message = sayCommand('file-not-read', { path: file, why: error.message });
-    host.error(reportMessages([message], { source: '', file: '', colour: host.colour.error }));
+    host.error(reportMessages([message], { texts: {}, file: '', colour: host.colour.error }));
     session.exit(exitCodes.files);
     return null;
   }

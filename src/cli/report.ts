@@ -3,9 +3,9 @@ import stringWidth from 'string-width';
 import { type Diagnostic, type Severity, sortDiagnostics } from '../base/diagnostic.js';
 
 export interface ReportOptions {
-  /** The script's text, to show the line that a message speaks of. */
-  readonly source: string;
-  /** The script's name. */
+  /** The text of each file, to show the line that a message speaks of. */
+  readonly texts: Readonly<Record<string, string>>;
+  /** The script's name: what a message without a file speaks of. */
   readonly file: string;
   readonly colour: boolean;
 }
@@ -13,8 +13,10 @@ export interface ReportOptions {
 /** Messages for a person: place, severity, reason and code; the source line with a caret; the hint; a count at the end. */
 export function reportMessages(messages: readonly Diagnostic[], options: ReportOptions): string {
   if (messages.length === 0) return '';
-  const lines = options.source.split(/\r\n|\r|\n/);
-  const blocks = sortDiagnostics(messages).map((message) => reportOne(message, lines, options));
+  const lines = new Map(Object.entries(options.texts).map(([file, text]) => [file, text.split(/\r\n|\r|\n/)]));
+  const blocks = sortDiagnostics(messages).map((message) =>
+    reportOne(message, lines.get(message.file ?? options.file) ?? [], options),
+  );
   return `${blocks.join('\n')}\n${countMessages(messages)}\n`;
 }
 
@@ -46,7 +48,7 @@ function reportOne(message: Diagnostic, lines: readonly string[], options: Repor
 /** The source line with carets under the words, by display width; nothing when there is no place or the line is empty. */
 function showLine(message: Diagnostic, lines: readonly string[]): string[] {
   const { place } = message;
-  if (!place || message.file !== undefined) return [];
+  if (!place) return [];
   const line = (lines[place.start.line - 1] ?? '').replace(/^\uFEFF/, '').replaceAll('\t', ' ');
   if (line.trim() === '') return [];
   const from = Math.max(0, Math.min(place.start.column - 1, line.length));

@@ -25,7 +25,9 @@ async function runReview(file: string, session: Session): Promise<void> {
   if (!input) return;
   const { analysis, messages } = analyse(input.bytes, input.name, readLexicon(host));
   if (!analysis || messages.some((message) => message.severity === 'error')) {
-    host.error(reportMessages(messages, { source: input.text, file: input.name, colour: host.colour.error }));
+    host.error(
+      reportMessages(messages, { texts: { [input.name]: input.text }, file: input.name, colour: host.colour.error }),
+    );
     return session.exit(exitCodes.scriptErrors);
   }
   const items = listReview(analysis.breakdown, analysis.script);
@@ -73,8 +75,8 @@ async function save(file: string, input: Input, insertions: readonly Insertion[]
     return true;
   } catch (error) {
     if (!(error instanceof FileTrouble)) throw error;
-    const message = sayCommand('script-not-written', { path: file, why: error.message });
-    session.host.error(reportMessages([message], { source: '', file: '', colour: session.host.colour.error }));
+    const message = sayCommand('file-not-written', { path: file, why: error.message });
+    session.host.error(reportMessages([message], { texts: {}, file: '', colour: session.host.colour.error }));
     session.exit(exitCodes.files);
     return false;
   }

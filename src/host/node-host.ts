@@ -21,6 +21,7 @@ export function createNodeHost(): Host {
     error: (text) => void stderr.write(text),
     ask,
     readFile,
+    exists: async (file) => fs.existsSync(file),
     writeFile: writeOneFile,
     readData: (file) => fs.readFileSync(path.join(packageRoot, file)),
     readFont: readFontFile,

@@ -14,6 +14,8 @@ export interface Host {
   readonly ask: (prompt: string) => Promise<string | null>;
   /** Reads a file; `-` is standard input. Rejects with FileTrouble. */
   readonly readFile: (path: string) => Promise<Uint8Array>;
+  /** Whether there is a file of that path. */
+  readonly exists: (path: string) => Promise<boolean>;
   /** Writes one file by way of a neighbour and a rename: the old text or the new, never half. Rejects with FileTrouble. */
   readonly writeFile: (path: string, content: string) => Promise<void>;
   /** Reads a data file that ships with the package; the path is below the package's root. */

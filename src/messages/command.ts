@@ -24,11 +24,20 @@ export const commandMessages = {
       expected: known,
     }),
   ),
-  'script-not-written': define<{ path: string; why: string }>(
+  'output-needs-book': define<{ name: string }>('error', 'an output rests on a production book', ({ name }) => ({
+    reason: `The output "${name}" is made from a production book, and there is none.`,
+    hint: 'Begin one with `prepwright book FILE`, or name yours with --book.',
+  })),
+  'date-not-read': define<{ typed: string }>('error', 'a date cannot be read', ({ typed }) => ({
+    reason: `Expected a date after --today, found "${typed}".`,
+    hint: 'Write it as year, month, day: 2027-03-01.',
+    actual: typed,
+  })),
+  'file-not-written': define<{ path: string; why: string }>(
     'error',
-    'the script cannot be written',
+    'a text file cannot be written',
     ({ path, why }) => ({
-      reason: `Cannot write ${path}: ${why}. The script is as it was.`,
+      reason: `Cannot write ${path}: ${why}. The file is as it was.`,
       hint: 'Close the program that holds it open, or copy it to a folder where you may write.',
     }),
   ),

@@ -1,6 +1,8 @@
 import type { Diagnostic } from '../base/diagnostic.js';
+import type { Book } from '../book/types.js';
 import type { Breakdown } from '../breakdown/types.js';
 import type { Pages } from '../page/types.js';
+import type { Plan } from '../plan/plan-types.js';
 import type { PurchaseLine } from '../plan/types.js';
 import type { Script } from '../script/types.js';
 
@@ -36,12 +38,20 @@ export type FontFace =
 /** Gives the bytes of a font file. */
 export type FontSource = (face: FontFace) => Uint8Array;
 
+/** The production book and the plan made from it. */
+export interface Production {
+  readonly book: Book;
+  readonly plan: Plan;
+}
+
 /** All that a renderer may know. */
 export interface RenderInput {
   readonly script: Script;
   readonly pages: Pages;
   readonly breakdown: Breakdown;
   readonly purchases: readonly PurchaseLine[];
+  /** Null when the script has no production book. */
+  readonly production: Production | null;
   readonly messages: readonly Diagnostic[];
   readonly fonts: FontSource;
   /** For the date inside a PDF; never the clock. */
@@ -61,6 +71,8 @@ export interface Renderer {
   readonly title: string;
   /** The files it writes. */
   readonly files: readonly string[];
+  /** True when it can only be made with a production book. */
+  readonly needsBook?: boolean;
   /** Loads the code only when the output is asked for. */
   readonly load: () => Promise<Render>;
 }

@@ -10,6 +10,7 @@ export function makeRenderInput(breakdown: Breakdown, purchases: readonly Purcha
     pages: { pages: [], scenes: [], eighths: breakdown.eighths, paper: breakdown.paper },
     breakdown,
     purchases,
+    production: null,
     messages: [],
     fonts: readFontFile,
     creationDate: new Date(Date.UTC(2026, 10, 2)),

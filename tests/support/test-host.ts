@@ -40,6 +40,7 @@ export function createTestHost(
       if (content === undefined) throw new FileTrouble(name, 'there is no such file or folder');
       return typeof content === 'string' ? new TextEncoder().encode(content) : content;
     },
+    exists: async (name) => files[name] !== undefined,
     writeFile: async (name, content) => void written.set(name, content),
     readData: (file) => fs.readFileSync(path.join(packageRoot, file)),
     readFont: readFontFile,

@@ -1,0 +1,23 @@
+import type { Diagnostic } from '../base/diagnostic.js';
+import { readBook } from '../book/read-book.js';
+import type { Breakdown } from '../breakdown/types.js';
+import { makePlan } from '../plan/make-plan.js';
+import type { Production } from '../render/types.js';
+
+/** A production book as a file: its YAML text, and its path for messages. */
+export interface BookText {
+  readonly text: string;
+  readonly file: string;
+}
+
+/** Reads a production book and plans by it; null when the book is no YAML (the messages say where). */
+export function makeProduction(
+  book: BookText,
+  breakdown: Breakdown,
+  today: string,
+): { readonly production: Production | null; readonly messages: readonly Diagnostic[] } {
+  const read = readBook(book.text, book.file);
+  if (!read.book) return { production: null, messages: read.messages };
+  const planned = makePlan(breakdown, read.book, today);
+  return { production: { book: read.book, plan: planned.plan }, messages: [...read.messages, ...planned.messages] };
+}
