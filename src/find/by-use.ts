@@ -33,7 +33,7 @@ export function categoryByUse(
   const { letters } = kind;
   const first = letters[0] ?? 'p';
   const plain = names[first] ?? 'props';
-  const inHand = signals.handled || signals.instrument || (signals.held && !signals.worn);
+  const inHand = signals.use.handled || signals.use.instrument || (signals.use.held && !signals.use.worn);
   const turn = (category: CategoryName, why: string) => ({ category, why: category === plain ? null : why });
   const made = asFigure(candidate, clauses, lexicon);
   if (made)
@@ -41,22 +41,23 @@ export function categoryByUse(
       made === 'food' ? 'food' : inHand ? 'props' : 'dressing',
       made === 'food' ? 'it is cooked' : 'it is a figure, not alive',
     );
-  if (signals.verb === 'wear' && signals.object) return turn('costumes', 'it is worn');
+  if (signals.use.verb === 'wear' && signals.use.object) return turn('costumes', 'it is worn');
   if (letters.includes('c')) {
-    if (signals.worn || (signals.owned && !inHand)) return turn('costumes', 'it is worn');
-    if (first === 'c' && letters[1] && inHand && !signals.owned)
+    if (signals.use.worn || (signals.words.owned && !inHand)) return turn('costumes', 'it is worn');
+    if (first === 'c' && letters[1] && inHand && !signals.words.owned)
       return turn(names[letters[1]] ?? 'props', 'it is in hand, not worn');
   }
-  if (letters.includes('x') && first !== 'x' && signals.subjectOfDeed && signals.actsAsPerson)
+  if (letters.includes('x') && first !== 'x' && signals.use.subjectOfDeed && signals.use.actsAsPerson)
     return turn('extras', 'it does what people do');
-  if (letters.includes('a') && first !== 'a' && signals.subjectOfDeed) return turn('animals', 'it moves by itself');
-  if (first === 'a' && letters.includes('f') && signals.eaten) return turn('food', 'it is eaten');
+  if (letters.includes('a') && first !== 'a' && signals.use.subjectOfDeed) return turn('animals', 'it moves by itself');
+  if (first === 'a' && letters.includes('f') && signals.use.eaten) return turn('food', 'it is eaten');
   if (first === 's' && inHand && letters[1]) return turn(names[letters[1]] ?? 'sound', 'it is in hand');
-  if (letters[1] === 's' && signals.subjectOfDeed && first !== 'd') return turn('sound', 'it is heard');
-  if (kind.head === 'blood') return turn(signals.surface || signals.placed ? 'effects' : 'makeup', 'it is on a body');
+  if (letters[1] === 's' && signals.use.subjectOfDeed && first !== 'd') return turn('sound', 'it is heard');
+  if (kind.head === 'blood')
+    return turn(signals.words.surface || signals.use.placed ? 'effects' : 'makeup', 'it is on a body');
   if (first === 'd' || first === 'k')
     return inHand && !kind.classes.includes('fixed') ? turn('props', 'somebody handles it') : turn('dressing', '');
-  if (first === 'p' && !inHand && !signals.owned && signals.standing)
+  if (first === 'p' && !inHand && !signals.words.owned && signals.use.standing)
     return turn('dressing', 'it stands there and nobody handles it');
   return { category: plain, why: null };
 }

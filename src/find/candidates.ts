@@ -1,5 +1,5 @@
 import type { Clauses, Part } from './clause-types.js';
-import { findKind, type Kind } from './kinds.js';
+import type { Kind } from './kinds.js';
 import type { Lexicon } from './lexicon.js';
 import type { Token } from './reading.js';
 import { readSignals, type Signals } from './signals.js';
@@ -17,11 +17,10 @@ export function findCandidates(clauses: Clauses, lexicon: Lexicon): Candidate[] 
 }
 
 function readPart(part: Part, clauses: Clauses, lexicon: Lexicon): Candidate[] {
-  const { tokens } = clauses.sentence;
-  const kind = findKind(tokens, part.phrase, lexicon);
-  if (isPartOfVehicle(part, kind, clauses, lexicon) || onlyMeasures(part, kind, clauses)) return [];
+  const kind = clauses.kindOf(part.phrase);
+  if (isPartOfVehicle(part, kind, clauses) || onlyMeasures(part, kind, clauses)) return [];
   if (!isNothing(kind, part)) return [{ part, kind, signals: readSignals(part, clauses, lexicon) }];
-  const whole = wholeOf(part, tokens, lexicon);
+  const whole = wholeOf(part, clauses, lexicon);
   return whole ? [{ ...whole, signals: readSignals(part, clauses, lexicon) }] : [];
 }
 
@@ -41,22 +40,22 @@ function onlyMeasures(part: Part, kind: Kind, clauses: Clauses): boolean {
 }
 
 /** The noun before a part that is a thing itself: the coat of "coat pocket", the bunk of "bunk frame". */
-function wholeOf(part: Part, tokens: readonly Token[], lexicon: Lexicon): { part: Part; kind: Kind } | null {
+function wholeOf(part: Part, clauses: Clauses, lexicon: Lexicon): { part: Part; kind: Kind } | null {
   const { phrase } = part;
+  const { tokens } = clauses.sentence;
   const at = phrase.modifiers.at(-1);
   if (lexicon.find((tokens[phrase.head] as Token).lemma)?.classes.includes('places')) return null;
   if (at === undefined || (tokens[at] as Token).tag !== 'noun') return null;
   const own = { ...phrase, head: at, end: at + 1, modifiers: phrase.modifiers.slice(0, -1) };
-  const kind = findKind(tokens, own, lexicon);
+  const kind = clauses.kindOf(own);
   if (!(kind.source === 'list' || kind.source === 'weak') || !/^[pwcdvf]/.test(kind.letters)) return null;
   return { part: { ...part, phrase: own }, kind };
 }
 
 /** "the boot of the car", "the hatchback's bonnet": one word means a garment elsewhere. */
-function isPartOfVehicle(part: Part, kind: Kind, clauses: Clauses, lexicon: Lexicon): boolean {
+function isPartOfVehicle(part: Part, kind: Kind, clauses: Clauses): boolean {
   if (!kind.classes.includes('parts-of') && !kind.classes.includes('parts')) return false;
-  const { tokens } = clauses.sentence;
   const owner = part.phrase.owner?.phrase;
   const of = clauses.parts.find((one) => one.ofPart === part)?.phrase;
-  return [owner, of].some((phrase) => phrase && findKind(tokens, phrase, lexicon).letters.startsWith('v'));
+  return [owner, of].some((phrase) => phrase && clauses.kindOf(phrase).letters.startsWith('v'));
 }

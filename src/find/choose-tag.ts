@@ -17,8 +17,8 @@ export interface Reading {
 export function chooseTag(drafts: readonly Draft[], at: number, before: readonly Token[], reading: Reading): Tag {
   const draft = drafts[at] as Draft;
   if (draft.person !== null) return 'name';
-  if (/^['’][a-z]+$/i.test(draft.text)) return tailTag(draft, before.at(-1));
-  if (/^[^\p{L}\p{N}]/u.test(draft.text)) return 'punctuation';
+  if (draft.uses.shape === 'tail') return tailTag(draft, before.at(-1));
+  if (draft.uses.shape === 'sign') return 'punctuation';
   const closed = draft.uses.closed;
   if (closed) return chooseClosed(closed, drafts, at, before, reading);
   if (isOtherName(drafts, at)) return 'name';
@@ -27,14 +27,14 @@ export function chooseTag(drafts: readonly Draft[], at: number, before: readonly
 
 /** "'s" after a pronoun is a verb, after a noun or name the possessive. */
 function tailTag(draft: Draft, before: Token | undefined): Tag {
-  if (/^['’]s$/i.test(draft.text) && before && before.tag !== 'pronoun') return 'possessive';
+  if (draft.lower === "'s" && before && before.tag !== 'pronoun') return 'possessive';
   return 'auxiliary';
 }
 
 /** A capital inside a sentence on a word that is not wholly in capitals, or a word no list knows. */
 function isOtherName(drafts: readonly Draft[], at: number): boolean {
-  const { text, uses } = drafts[at] as Draft;
-  if (!/^\p{Lu}/u.test(text)) return false;
+  const { text, lower, uses } = drafts[at] as Draft;
+  if (text === lower || !/^\p{Lu}/u.test(text)) return false;
   const known = uses.noun !== null || uses.verb !== null || uses.adjective >= 0 || uses.adverb;
   if (!known) return true;
   const first = at === 0 || /^[.:;!?"“(—–-]/.test(drafts[at - 1]?.text ?? '');

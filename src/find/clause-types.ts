@@ -1,3 +1,4 @@
+import type { Kind } from './kinds.js';
 import type { Phrase } from './phrases.js';
 import type { Sentence } from './reading.js';
 
@@ -45,6 +46,8 @@ export interface Clauses {
   readonly deeds: readonly Deed[];
   /** The person that a pronoun at a place means. */
   readonly resolve: Resolve;
+  /** What the words of a phrase make of it; kept once asked. */
+  readonly kindOf: (phrase: Phrase) => Kind;
 }
 
 /** Gives the person that a pronoun at a place of a sentence means, or null. */

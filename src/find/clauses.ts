@@ -1,4 +1,5 @@
 import type { Clauses, Deed, Part, Resolve, State, Subject } from './clause-types.js';
+import { kindFinder } from './kinds.js';
 import type { Lexicon } from './lexicon.js';
 import { findPhrases } from './phrases.js';
 import { addPhrase, verbAfter } from './place-phrase.js';
@@ -31,7 +32,7 @@ export function readClauses(sentence: Sentence, resolve: Resolve, lexicon: Lexic
       at++;
     }
   }
-  return { sentence, parts, deeds, resolve };
+  return { sentence, parts, deeds, resolve, kindOf: kindFinder(tokens, lexicon) };
 }
 
 interface Help {

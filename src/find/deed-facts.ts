@@ -1,5 +1,5 @@
 import type { Clauses, Deed } from './clause-types.js';
-import { findKind, type Kind } from './kinds.js';
+import type { Kind } from './kinds.js';
 import type { Lexicon } from './lexicon.js';
 import type { Token } from './reading.js';
 
@@ -28,9 +28,9 @@ export interface DeedFacts {
 /** Collects the facts of a verb. */
 export function readDeed(deed: Deed, clauses: Clauses, lexicon: Lexicon): DeedFacts {
   const { tokens } = clauses.sentence;
-  const subject = deed.subject?.phrase ? findKind(tokens, deed.subject.phrase, lexicon) : null;
+  const subject = deed.subject?.phrase ? clauses.kindOf(deed.subject.phrase) : null;
   const classes = lexicon.find(deed.lemma)?.classes ?? [];
-  const { hit, object } = readObject(deed, clauses, lexicon);
+  const { hit, object } = readObject(deed, clauses);
   return {
     deed,
     doer: doerOf(deed, subject),
@@ -61,14 +61,14 @@ function doerOf(deed: Deed, kind: Kind | null): Doer {
   return kind.letters.startsWith('a') ? 'animal' : 'thing';
 }
 
-function readObject(deed: Deed, clauses: Clauses, lexicon: Lexicon): Pick<DeedFacts, 'hit' | 'object'> {
+function readObject(deed: Deed, clauses: Clauses): Pick<DeedFacts, 'hit' | 'object'> {
   const { tokens } = clauses.sentence;
   for (let at = deed.at + 1; at < tokens.length; at++) {
     const token = tokens[at] as Token;
     if (token.tag === 'adverb') continue;
     const part = clauses.parts.find((one) => one.phrase.start === at && one.role === 'object');
     if (part) {
-      const kind = findKind(tokens, part.phrase, lexicon);
+      const kind = clauses.kindOf(part.phrase);
       return { hit: isPersonKind(kind) || kind.classes.includes('body') ? 'person' : 'thing', object: kind };
     }
     if (token.tag === 'name') return { hit: 'person', object: null };

@@ -19,6 +19,18 @@ export interface Kind {
   readonly classes: readonly string[];
 }
 
+/** Makes the function that looks phrases of a sentence up, each once. */
+export function kindFinder(tokens: readonly Token[], lexicon: Lexicon): (phrase: Phrase) => Kind {
+  const known = new Map<Phrase, Kind>();
+  return (phrase) => {
+    const before = known.get(phrase);
+    if (before) return before;
+    const kind = findKind(tokens, phrase, lexicon);
+    known.set(phrase, kind);
+    return kind;
+  };
+}
+
 /** Looks a phrase up: as a compound of two or three words first, then by its head. */
 export function findKind(tokens: readonly Token[], phrase: Phrase, lexicon: Lexicon): Kind {
   const head = tokens[phrase.head] as Token;

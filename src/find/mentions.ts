@@ -1,4 +1,3 @@
-import type { Range } from '../base/text-range.js';
 import type { CategoryName } from '../trade/categories.js';
 import { categoryByUse } from './by-use.js';
 import { type Candidate, findCandidates } from './candidates.js';
@@ -14,6 +13,9 @@ import type { Sentence, Token } from './reading.js';
 import type { Signals } from './signals.js';
 import { whoHas } from './who.js';
 
+/** Below this no evidence from elsewhere makes an element of a mention. */
+const hopeless = 0.25;
+
 /** One place of the script that may name a thing, with what its sentence alone makes of it. */
 export interface Mention {
   readonly sentence: Sentence;
@@ -28,8 +30,9 @@ export interface Mention {
   readonly worn: boolean;
   readonly count: number | null;
   readonly state: string | null;
-  readonly words: string;
-  readonly at: Range;
+  /** Its words in the sentence's text. */
+  readonly start: number;
+  readonly end: number;
   readonly confidence: number;
   readonly rules: readonly string[];
 }
@@ -46,6 +49,7 @@ export function readMentions(clauses: Clauses, taken: ReadonlySet<number>, lexic
       return why ? [describe(candidate, clauses, lexicon, 0.6, ['named in speech', why])] : [];
     }
     const { confidence, fired } = weighEvidence(kind, signals);
+    if (confidence < hopeless) return [];
     return [
       describe(
         candidate,
@@ -79,12 +83,12 @@ function describe(
     by,
     confidence,
     name: readName(sentence.tokens, part.phrase, lexicon),
-    inHand: signals.handled || signals.instrument || (signals.held && !signals.worn),
-    worn: category === 'costumes' && by !== null && (signals.worn || !signals.handled),
+    inHand: signals.use.handled || signals.use.instrument || (signals.use.held && !signals.use.worn),
+    worn: category === 'costumes' && by !== null && (signals.use.worn || !signals.use.handled),
     count: readCount(part, sentence.tokens),
     state: readState(sentence, part.phrase, lexicon),
-    words: sentence.text.slice(start, end),
-    at: sentence.place(start, end),
+    start,
+    end,
     rules: why ? [...rules, why] : rules,
   };
 }
@@ -95,7 +99,7 @@ function wordsOf(
   signals: Signals,
   tokens: readonly Token[],
 ): { readonly start: number; readonly end: number } {
-  const from = part.ofPart && signals.ofQuantity ? part.ofPart.phrase : part.phrase;
+  const from = part.ofPart && signals.words.ofQuantity ? part.ofPart.phrase : part.phrase;
   const first = tokens[from.start] as Token;
   return { start: first.start, end: (tokens[part.phrase.head] as Token).end };
 }

@@ -16,7 +16,9 @@ export function findPeople(clauses: readonly Clauses[], mentions: readonly Menti
 
 function asExtras({ mention, name }: Named): PersonFind[] {
   if (mention.confidence < cut) return [];
-  const { sentence, count, words, at, confidence } = mention;
+  const { sentence, count, start, end, confidence } = mention;
+  const words = sentence.text.slice(start, end);
+  const at = sentence.place(start, end);
   return [{ scene: sentence.scene, name, kind: 'extras', count, presence: 'seen', words, at, confidence }];
 }
 

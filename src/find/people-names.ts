@@ -6,6 +6,7 @@ export interface PeopleNames {
   /** The person that the words from `at` on name, and how many words do so; null when they name none. */
   readonly match: (
     words: readonly { readonly text: string }[],
+    lowers: readonly string[],
     at: number,
   ) => { readonly person: string; readonly size: number } | null;
   /** Canonical name of a cue or name, or null. */
@@ -47,7 +48,7 @@ export function learnNames(script: Script): PeopleNames {
   }
   for (const [word, people] of single) if (people.size === 1) add([word], [...people][0] as string);
   return {
-    match: (words, at) => matchName(sequences, words, at),
+    match: (words, lowers, at) => matchName(sequences, words, lowers, at),
     canonical: (name) => whole.get(foldName(name)) ?? null,
   };
 }
@@ -62,28 +63,29 @@ function nameWords(name: string): string[] {
 function matchName(
   sequences: ReadonlyMap<string, { readonly words: readonly string[]; readonly person: string }[]>,
   words: readonly { readonly text: string }[],
+  lowers: readonly string[],
   at: number,
 ) {
-  const first = words[at]?.text ?? '';
-  const candidates = sequences.get(foldName(first));
+  const candidates = sequences.get(lowers[at] ?? '');
   if (!candidates) return null;
+  const first = words[at]?.text ?? '';
   const capital = /^\p{Lu}/u.test(first);
   const afterThe = /^the$/i.test(words[at - 1]?.text ?? '');
   if (!capital && !afterThe) return null;
   if (smallWords.has(first.toLowerCase()) && candidates.every((one) => one.words.length === 1)) return null;
   for (const { words: name, person } of candidates) {
-    const size = spanOf(name, words, at);
+    const size = spanOf(name, lowers, at);
     if (size > 0) return { person, size };
   }
   return null;
 }
 
 /** How many words the name covers from `at`, stops after titles included; 0 when it does not stand there. */
-function spanOf(name: readonly string[], words: readonly { readonly text: string }[], at: number): number {
+function spanOf(name: readonly string[], lowers: readonly string[], at: number): number {
   let here = at;
   for (const part of name) {
-    if (words[here]?.text === '.') here++;
-    if (foldName(words[here]?.text ?? '') !== part) return 0;
+    if (lowers[here] === '.') here++;
+    if (lowers[here] !== part) return 0;
     here++;
   }
   return here - at;

@@ -4,9 +4,12 @@ import { readWords, type SignsInWords } from './signs-in-words.js';
 import { readUse, type SignsOfUse } from './signs-of-use.js';
 
 /** What a sentence tells of one noun phrase. */
-export type Signals = SignsOfUse & SignsInWords;
+export interface Signals {
+  readonly use: SignsOfUse;
+  readonly words: SignsInWords;
+}
 
 /** Reads the signs of use around a noun phrase. */
 export function readSignals(part: Part, clauses: Clauses, lexicon: Lexicon): Signals {
-  return { ...readUse(part, clauses, lexicon), ...readWords(part, clauses, lexicon) };
+  return { use: readUse(part, clauses, lexicon), words: readWords(part, clauses, lexicon) };
 }

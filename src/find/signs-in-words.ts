@@ -38,6 +38,9 @@ export function readWords(part: Part, clauses: Clauses, lexicon: Lexicon): Signs
   const before = tokens[phrase.start - 1]?.lower ?? '';
   const modified = (list: string) =>
     phrase.modifiers.some((place) => has(lexicon, (tokens[place] as Token).lower, list));
+  const ofHead = part.ofPart ? (tokens[part.ofPart.phrase.head] as Token).lemma : null;
+  const of = (list: string) => ofHead !== null && has(lexicon, ofHead, list);
+  const measured = of('quantities') || of('containers');
   return {
     owned: phrase.owner !== null,
     fragment: clauses.deeds.length === 0 && part.role === 'loose',
@@ -50,7 +53,10 @@ export function readWords(part: Part, clauses: Clauses, lexicon: Lexicon): Signs
       phrase.determiner?.lower === 'no' ||
       part.preposition === 'without' ||
       (part.preposition === 'out of' && part.deed?.lemma === 'run'),
-    ...readOf(part, tokens, lexicon),
+    ofNothing: of('of-nothing'),
+    ofQuantity: measured || part.preposition === 'full of',
+    ofPart: of('parts-of'),
+    ofOther: ofHead !== null && !measured && !of('parts-of'),
     listed: part.listedWith !== null,
     complement: /^(?:is|are|was|were|be|been|'s|'re|’s)$/.test(before) && phrase.determiner !== null,
     likened: isLikened(part, clauses),
@@ -62,19 +68,6 @@ export function readWords(part: Part, clauses: Clauses, lexicon: Lexicon): Signs
       has(lexicon, head.lemma, 'materials'),
     abstract: isAbstract(part.deed, tokens, lexicon),
     capitals: isCapitals(tokens, phrase.head),
-  };
-}
-
-/** What stands before its "of": a measure, a part, a picture, or another thing. */
-function readOf(part: Part, tokens: readonly Token[], lexicon: Lexicon) {
-  const head = part.ofPart ? (tokens[part.ofPart.phrase.head] as Token).lemma : null;
-  const is = (list: string) => head !== null && has(lexicon, head, list);
-  const measured = is('quantities') || is('containers');
-  return {
-    ofNothing: is('of-nothing'),
-    ofQuantity: measured || part.preposition === 'full of',
-    ofPart: is('parts-of'),
-    ofOther: head !== null && !measured && !is('parts-of'),
   };
 }
 

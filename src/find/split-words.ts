@@ -14,7 +14,7 @@ export function splitWords(text: string): RawWord[] {
   for (const match of text.matchAll(wordPattern)) {
     const word = match[0];
     const start = match.index;
-    const tail = possessiveEnd.exec(word);
+    const tail = word.includes("'") || word.includes('’') ? possessiveEnd.exec(word) : null;
     if (tail && tail.index > 0) {
       words.push({ text: word.slice(0, tail.index), start, end: start + tail.index });
       words.push({ text: tail[0], start: start + tail.index, end: start + word.length });

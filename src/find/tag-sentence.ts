@@ -41,18 +41,27 @@ export function tagSentence(text: string, kind: Sentence['kind'], tagger: Tagger
 
 function draftWords(text: string, tagger: Tagger): Draft[] {
   const words = splitWords(text);
-  const drafts: Draft[] = [];
-  let named: { person: string; until: number } | null = null;
-  words.forEach((word, at) => {
-    const lower = word.text.toLowerCase().replaceAll('’', "'");
+  const lowers = words.map((word) => plainLower(word.text));
+  let named: { readonly person: string; readonly until: number } | null = null;
+  return words.map((word, at): Draft => {
+    const lower = lowers[at] as string;
     if (named && at >= named.until) named = null;
-    if (!named) {
-      const match = tagger.names.match(words, at);
-      if (match) named = { person: match.person, until: at + match.size };
-    }
-    drafts.push({ ...word, lower, uses: tagger.uses(lower), person: named?.person ?? null });
+    const match = named ? null : tagger.names.match(words, lowers, at);
+    if (match) named = { person: match.person, until: at + match.size };
+    return {
+      text: word.text,
+      start: word.start,
+      end: word.end,
+      lower,
+      uses: tagger.uses(lower),
+      person: named?.person ?? null,
+    };
   });
-  return drafts;
+}
+
+function plainLower(text: string): string {
+  const lower = text.toLowerCase();
+  return lower.includes('’') ? lower.replaceAll('’', "'") : lower;
 }
 
 function lemmaOf(draft: Draft, tag: Tag): string {

@@ -15,13 +15,13 @@ export function whoHas(
   clauses: Clauses,
   lexicon: Lexicon,
 ): string | null {
-  const inHand = signals.handled || signals.instrument || signals.held || signals.worn;
+  const inHand = signals.use.handled || signals.use.instrument || signals.use.held || signals.use.worn;
   if (category === 'dressing' || category === 'vehicles' || category === 'animals' || category === 'extras') {
-    return inHand || signals.owned ? (agentOf(part, clauses, lexicon) ?? ownerOf(part, clauses)) : null;
+    return inHand || signals.words.owned ? (agentOf(part, clauses, lexicon) ?? ownerOf(part, clauses)) : null;
   }
   const owner = ownerOf(part, clauses);
   if (owner !== null && (category === 'costumes' || category === 'makeup')) return owner;
-  if (part.role === 'subject' && part.ofPart === null && !signals.held) return owner;
+  if (part.role === 'subject' && part.ofPart === null && !signals.use.held) return owner;
   const agent = agentOf(part, clauses, lexicon);
   if (agent !== null) return agent;
   if (owner !== null) return owner;

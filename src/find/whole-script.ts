@@ -12,30 +12,61 @@ export interface Gathered {
   readonly named: readonly Named[];
 }
 
+/** What all mentions of one element tell together. */
+interface Evidence {
+  /** Mentions that are sure by themselves, and those of them in hand or on a body. */
+  sure: number;
+  touched: number;
+  /** Handled as a prop anywhere; worn anywhere. */
+  inHand: boolean;
+  worn: boolean;
+  /** Only ever standing somewhere. */
+  untouched: boolean;
+  readonly scenes: Set<number>;
+}
+
 /** Makes finds of the mentions of a script: one element under several names is one, and evidence anywhere counts everywhere. */
 export function gatherElements(mentions: readonly Mention[]): Gathered {
   const named = nameElements(mentions.filter((one) => one.category !== 'extras'));
-  const elements = new Map<string, Named[]>();
-  for (const one of named) {
-    const same = elements.get(one.name);
-    if (same) same.push(one);
-    else elements.set(one.name, [one]);
-  }
-  const pairs = named.map((one) => ({ one, find: asFind(one, elements.get(one.name) as Named[]) }));
+  const elements = new Map<string, Evidence>();
+  for (const { mention, name } of named) elements.set(name, addEvidence(elements.get(name) ?? noEvidence(), mention));
+  const pairs = named.map((one) => ({ one, find: asFind(one, elements.get(one.name) as Evidence) }));
   return {
     finds: pairs.flatMap(({ find }) => find ?? []),
     named: pairs.flatMap(({ one, find }) => (find ? [one] : [])),
   };
 }
 
-function asFind({ mention, name }: Named, all: readonly Named[]): Find | null {
-  const others = all.filter((one) => one.mention !== mention).map((one) => one.mention);
-  const support = supportFrom(mention, others);
+const noEvidence = (): Evidence => ({
+  sure: 0,
+  touched: 0,
+  inHand: false,
+  worn: false,
+  untouched: true,
+  scenes: new Set(),
+});
+
+function addEvidence(evidence: Evidence, mention: Mention): Evidence {
+  const { signals, category, inHand } = mention;
+  if (isSure(mention)) evidence.sure++;
+  if (isTouched(mention)) evidence.touched++;
+  if (category === 'props' && inHand) evidence.inHand = true;
+  if (category === 'costumes') evidence.worn = true;
+  const stands = signals.use.placed || signals.use.standing || category === 'dressing';
+  if (inHand || signals.words.owned || !stands) evidence.untouched = false;
+  evidence.scenes.add(mention.sentence.scene);
+  return evidence;
+}
+
+const isSure = (mention: Mention) => mention.confidence >= 0.8;
+const isTouched = (mention: Mention) => isSure(mention) && (mention.inHand || mention.worn);
+
+function asFind({ mention, name }: Named, evidence: Evidence): Find | null {
+  const support = supportFrom(mention, evidence);
   const confidence = support ? add(mention.confidence, support.weight) : mention.confidence;
   if (confidence < cut) return null;
-  const { category, why } = categoryOverScript(mention, others);
-  const { sentence, by, worn, count, state, words, at, rules } = mention;
-  const fired = [...rules, ...(support ? [support.words] : []), ...(why ? [why] : [])];
+  const { category, why } = categoryOverScript(mention, evidence);
+  const { sentence, by, worn, count, state, start, end, rules } = mention;
   return {
     scene: sentence.scene,
     known: 'found',
@@ -43,27 +74,29 @@ function asFind({ mention, name }: Named, all: readonly Named[]): Find | null {
     category,
     count,
     by,
-    state,
-    words,
-    at,
-    confidence,
-    rules: fired,
-    strength: null,
     worn: category === 'costumes' && worn,
+    state,
+    words: sentence.text.slice(start, end),
+    at: sentence.place(start, end),
+    confidence,
+    rules: [...rules, ...(support ? [support.words] : []), ...(why ? [why] : [])],
+    strength: null,
   };
 }
 
+interface Support {
+  readonly weight: number;
+  readonly words: string;
+}
+
 /** What the other mentions of an element lend to a doubtful one. */
-function supportFrom(
-  mention: Mention,
-  others: readonly Mention[],
-): { readonly weight: number; readonly words: string } | null {
-  const sure = others.filter((one) => one.confidence >= 0.8);
-  if (mention.confidence >= 0.9 || sure.length === 0 || mention.signals.simile || mention.signals.negated) return null;
-  const touched = sure.some((one) => one.inHand || one.worn);
-  return touched
-    ? { weight: 1, words: 'somebody has it in hand or wears it elsewhere in the script' }
-    : { weight: 0.6, words: 'it is there elsewhere in the script' };
+function supportFrom(mention: Mention, { sure, touched }: Evidence): Support | null {
+  const { simile, negated } = mention.signals.words;
+  if (mention.confidence >= 0.9 || simile || negated) return null;
+  if (touched - (isTouched(mention) ? 1 : 0) > 0) {
+    return { weight: 1, words: 'somebody has it in hand or wears it elsewhere in the script' };
+  }
+  return sure - (isSure(mention) ? 1 : 0) > 0 ? { weight: 0.6, words: 'it is there elsewhere in the script' } : null;
 }
 
 /** Adds to the log odds of a confidence. */
@@ -73,25 +106,13 @@ function add(confidence: number, weight: number): number {
 }
 
 /** Handled once, a prop everywhere; worn once, a costume; in several scenes and never touched, dressing. */
-function categoryOverScript(
-  mention: Mention,
-  others: readonly Mention[],
-): { readonly category: CategoryName; readonly why: string | null } {
+function categoryOverScript(mention: Mention, evidence: Evidence): { category: CategoryName; why: string | null } {
   const { category, kind } = mention;
-  const all = [mention, ...others];
-  const change = (to: CategoryName, why: string) => (to === category ? { category, why: null } : { category: to, why });
-  if (kind.letters.includes('c') && all.some((one) => one.category === 'costumes'))
-    return change('costumes', 'it is worn elsewhere in the script');
+  const change = (to: CategoryName, why: string) => ({ category: to, why: to === category ? null : why });
+  if (kind.letters.includes('c') && evidence.worn) return change('costumes', 'it is worn elsewhere in the script');
   if (category !== 'props' && category !== 'dressing') return { category, why: null };
   if (kind.classes.includes('fixed')) return { category, why: null };
-  if (all.some((one) => one.category === 'props' && one.inHand))
-    return change('props', 'somebody handles it elsewhere in the script');
-  const scenes = new Set(all.map((one) => one.sentence.scene));
-  const untouched = all.every(
-    (one) =>
-      !one.inHand && !one.signals.owned && (one.signals.placed || one.signals.standing || one.category === 'dressing'),
-  );
-  return scenes.size > 1 && untouched
-    ? change('dressing', 'it stands in several scenes and nobody touches it')
-    : { category, why: null };
+  if (evidence.inHand) return change('props', 'somebody handles it elsewhere in the script');
+  if (!evidence.untouched || evidence.scenes.size < 2) return { category, why: null };
+  return change('dressing', 'it stands in several scenes and nobody touches it');
 }

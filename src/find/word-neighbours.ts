@@ -14,7 +14,7 @@ export function startsPhrase(draft: Draft): boolean {
   if (draft.person !== null) return true;
   if (closed) return /^(?:determiner|possessive|number|pronoun)$/.test(closed);
   return (
-    /^[\p{L}\p{N}]/u.test(draft.text) &&
+    draft.uses.shape === 'word' &&
     (draft.uses.noun !== null || draft.uses.adjective >= 0 || /^\p{Lu}/u.test(draft.text))
   );
 }
@@ -25,7 +25,7 @@ export function canBeNoun(draft: Draft): boolean {
     draft.uses.closed === null &&
     draft.person === null &&
     (draft.uses.noun !== null || draft.uses.adjective >= 3) &&
-    /^\p{L}/u.test(draft.text)
+    draft.uses.shape === 'word'
   );
 }
 

@@ -13,6 +13,8 @@ export interface WordUses {
   readonly adverb: boolean;
   readonly particle: boolean;
   readonly preposition: boolean;
+  /** What it is by its first signs: a word, a tail ("'s"), or a sign. */
+  readonly shape: 'word' | 'tail' | 'sign';
 }
 
 const closedClasses: readonly (readonly [string, Tag])[] = [
@@ -50,6 +52,7 @@ function analyse(word: string, lexicon: Lexicon): WordUses {
     adverb: (word.endsWith('ly') && !entry?.core && !entry?.wordnet) || classes.includes('adverbs'),
     particle: classes.includes('particles'),
     preposition: classes.includes('prepositions'),
+    shape: /^'[a-z]+$/.test(word) ? 'tail' : /^[^\p{L}\p{N}]/u.test(word) ? 'sign' : 'word',
   };
 }
 
