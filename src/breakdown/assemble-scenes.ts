@@ -93,7 +93,7 @@ function assembleScene(input: AssembleInput, ground: SceneGround): Bare {
 }
 
 function collectQuestions(input: AssembleInput, scenes: readonly Bare[]): Question[][] {
-  const { ground, places, reckoned, present, states, costumes, sightings, answers } = input;
+  const { ground, places, reckoned, present, states, costumes, sightings, ids, answers } = input;
   const nights = doubtNights(
     ground.scenes.map((scene, index) => ({
       ground: scene,
@@ -108,13 +108,17 @@ function collectQuestions(input: AssembleInput, scenes: readonly Bare[]): Questi
   const costumeDoubts = new Map<number, (typeof costumes.doubts)[number][]>();
   for (const doubt of costumes.doubts) pushTo(costumeDoubts, doubt.scene, doubt);
   const past = dressingBeforeFlashbacks(input);
+  const declared = new Set(
+    [...ids].filter(([{ known }]) => known === 'marked' || known === 'noted').map(([, id]) => id),
+  );
   return ground.scenes.map((scene, index) => {
     const { storyDay, extras, elements } = scenes[index] as Bare;
     const doubts = {
       ground: scene,
       day: storyDay,
       extras,
-      elements,
+      // What is marked or noted anywhere needs no yes or no where it is only found.
+      elements: elements.filter(({ id }) => !declared.has(id)),
       states: stateDoubts.get(index) ?? [],
       costumes: costumeDoubts.get(index) ?? [],
       nights: nights[index] ?? [],

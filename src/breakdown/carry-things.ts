@@ -55,15 +55,18 @@ export function carryThings(input: CarryInput): CarriedThings {
   return { scenes, stateInputs, identities: identitiesOf(scenes, costumes) };
 }
 
-/** What the costume pass knows of who wears a thing here wins over a single sighting. */
+/** What the costume pass knows of who wears a thing here wins over a single sighting: worn, or not on after all. */
 function wornThings(things: readonly Thing[], dressed: readonly Dressed[]): Thing[] {
   const wearers = new Map<Identity, string>();
   for (const { person, pieces } of dressed) {
     for (const { identity, absent } of pieces) if (!absent && !wearers.has(identity)) wearers.set(identity, person);
   }
+  const known = new Set(dressed.map(({ person }) => person));
   return things.map((thing) => {
     const wearer = wearers.get(thing.identity);
-    return wearer === undefined ? thing : { ...thing, by: wearer, worn: true };
+    if (wearer !== undefined) return { ...thing, by: wearer, worn: true };
+    const notOn = thing.worn && thing.known !== 'implied' && thing.by !== null && known.has(thing.by);
+    return notOn ? { ...thing, worn: false } : thing;
   });
 }
 

@@ -56,6 +56,7 @@ function changeClothes(dress: SceneDress, figure: Figure, items: readonly NoteIt
   }
   figure.outfit.pieces = new Map();
   figure.outfit.listed = true;
+  figure.listedHere = true;
   for (const item of items) {
     const identity = closets.garment(item.name, figure.person);
     dress.set(figure, identity, item, figure.pieces.get(identity) ? null : 'put on');
@@ -66,6 +67,7 @@ function replaceClothes(dress: SceneDress, figure: Figure, items: readonly NoteI
   for (const identity of figure.outfit.pieces.keys()) dress.closets.release(identity);
   figure.outfit.pieces = new Map();
   figure.outfit.listed = true;
+  figure.listedHere = true;
   figure.pieces.clear();
   for (const item of items) dress.set(figure, dress.closets.garment(item.name, figure.person), item, null);
 }

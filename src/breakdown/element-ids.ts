@@ -18,8 +18,12 @@ export function nameElements(identities: readonly Identity[]): ReadonlyMap<Ident
   for (const [base, group] of groups) {
     if (group.length === 1) continue;
     const plain = plainOf(group);
+    if (plain) ids.set(plain, freeId(base, taken));
     for (const identity of group) {
-      const wanted = plain === identity ? base : `${base}-${tellApart(identity)}`;
+      if (identity === plain) continue;
+      const same =
+        plain !== null && identity.owner === null && categoryOfIdentity(plain) === categoryOfIdentity(identity);
+      const wanted = same ? base : `${base}-${tellApart(identity)}`;
       ids.set(identity, freeId(wanted, taken));
     }
   }

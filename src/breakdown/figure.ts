@@ -1,4 +1,4 @@
-import { oneAtATime } from '../trade/outer-garments.js';
+import { nightWear, oneAtATime } from '../trade/outer-garments.js';
 import type { Outfit } from './closet.js';
 import type { DressedPiece } from './costume-plot.js';
 import type { Identity } from './element-register.js';
@@ -13,6 +13,8 @@ export interface Figure {
   readonly fresh: boolean;
   change: number;
   changeOut: number;
+  /** True when a note of this scene gives the whole list. */
+  listedHere: boolean;
   readonly pieces: Map<Identity, DressedPiece>;
 }
 
@@ -32,4 +34,9 @@ export function areRivals(a: Identity, b: Identity): boolean {
   )
     return false;
   return !sameThing(a.name, b.name);
+}
+
+/** True for what people wear in bed. */
+export function isForBed(identity: Identity): boolean {
+  return nightWear.has(partsOf(identity.name).head) || /\bdressing gown$/i.test(identity.name);
 }

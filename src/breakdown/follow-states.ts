@@ -106,11 +106,9 @@ function readEvents(thing: Thing, { ground, seenFrom }: StateInput, track: Track
     }));
   }
   if (track?.noted) return [];
-  return found.map(({ state, at }) => ({
-    state: state as string,
-    noted: false,
-    onCamera: from !== null && from < at.start.offset,
-  }));
+  // Words that describe a thing where they first name it tell how it comes in; only a later mention can be a change.
+  const first = thing.sightings.find(({ seen }) => seen) ?? null;
+  return found.map((one) => ({ state: one.state as string, noted: false, onCamera: first !== null && one !== first }));
 }
 
 function stateNotes(ground: SceneGround, thing: Thing) {

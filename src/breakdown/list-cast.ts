@@ -1,3 +1,4 @@
+import { placeOnBody } from '../trade/body-order.js';
 import { obtain } from './grouping.js';
 import type { KnownPerson } from './people-index.js';
 import type { BreakdownScene, CostumeChange, Garment, PersonEntry } from './types.js';
@@ -65,5 +66,6 @@ function addChange(
 }
 
 function writeChange({ garments, ...change }: ChangeDraft): CostumeChange {
-  return { ...change, garments: [...garments.values()] };
+  const headToFoot = [...garments.values()].sort((a, b) => placeOnBody(a.name).order - placeOnBody(b.name).order);
+  return { ...change, garments: headToFoot };
 }

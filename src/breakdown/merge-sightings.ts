@@ -86,15 +86,20 @@ function largestCount(group: readonly Sighting[]): number | null {
   return counts.length > 0 ? Math.max(...counts) : null;
 }
 
-/** The words and places that speak of a thing; a mark and the find under it are one mention. */
+/** The words and places that speak of a thing; a mark and the find under it are one mention, in the words of the mark. */
 export function mentionsOf(sightings: readonly Sighting[]): Mention[] {
-  const mentions: Mention[] = [];
-  for (const { words, at } of sightings) {
-    const last = mentions.at(-1);
-    if (last && at.start.offset < last.at.end.offset) continue;
-    mentions.push({ words, line: at.start.line, at });
+  const groups: Sighting[][] = [];
+  let end = -1;
+  for (const sighting of sightings) {
+    if (sighting.at.start.offset < end) groups.at(-1)?.push(sighting);
+    else groups.push([sighting]);
+    end = Math.max(end, sighting.at.end.offset);
   }
-  return mentions;
+  return groups.map((group) => {
+    const known = group.map((one) => one.known).reduce(strongerOf);
+    const { words, at } = group.find((one) => one.known === known) as Sighting;
+    return { words, line: at.start.line, at };
+  });
 }
 
 const strengths: readonly Strength[] = ['certain', 'likely', 'ask'];

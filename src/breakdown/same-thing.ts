@@ -1,4 +1,5 @@
 import { foldName } from '../base/slug.js';
+import { measureWords } from '../trade/measure-words.js';
 
 /** A name taken apart: what the thing is, and the words that tell it from others of its kind. */
 interface NameParts {
@@ -57,9 +58,19 @@ export function headOf(name: string): string {
 
 /**
  * True when two names can mean one thing within one scene: equal heads, and one has no word that the other lacks
- * (`lantern` and `storm lantern`; never `brass key` and `iron key`).
+ * (`lantern` and `storm lantern`; never `brass key` and `iron key`). A measure or a vessel counts as what it holds.
  */
 export function sameThing(a: string, b: string): boolean {
+  return isSame(a, b) || isSame(contentOf(a) ?? a, b) || isSame(a, contentOf(b) ?? b);
+}
+
+/** What a measure or a vessel holds: the brandy of `bottle of plum brandy`; null when a name is no such thing. */
+function contentOf(name: string): string | null {
+  const [, vessel = '', content] = /^(?:.* )?(\S+) of (?:the |a |an )?(.+)$/.exec(coreName(name)) ?? [];
+  return content !== undefined && measureWords.has(singular(vessel)) ? content : null;
+}
+
+function isSame(a: string, b: string): boolean {
   const left = partsOf(a);
   const right = partsOf(b);
   if (left.head !== right.head) return false;

@@ -5,7 +5,7 @@ import type { NoteItem } from '../script/types.js';
 import type { Closets, Outfit, Piece } from './closet.js';
 import type { CostumeDoubt, CostumeInput, Dressed, DressedPiece } from './costume-plot.js';
 import { categoryOfIdentity, type Identity } from './element-register.js';
-import { addAction, areRivals, type Figure } from './figure.js';
+import { addAction, areRivals, type Figure, isForBed } from './figure.js';
 import { sameThing } from './same-thing.js';
 import { type Sighting, sight } from './sighting.js';
 
@@ -29,7 +29,7 @@ export class SceneDress {
     for (const piece of outfit.pieces.values()) pieces.set(piece.identity, { ...piece, carried: true, action: null });
     const { change } = outfit;
     const fresh = !outfit.used;
-    const figure = { person, firstSeen, outfit, fresh, change, changeOut: change, pieces };
+    const figure = { person, firstSeen, outfit, fresh, change, changeOut: change, listedHere: false, pieces };
     this.figures.set(person, figure);
     outfit.used = true;
     return figure;
@@ -56,6 +56,8 @@ export class SceneDress {
     const figure = this.figures.get(person);
     if (!figure) return;
     if (sighting.known === 'found' && sighting.identity.known === 'found') this.settleName(figure, sighting);
+    // Where a note lists all that is on, what the finder reads as worn besides is somewhere else in the scene.
+    if (figure.listedHere && sighting.known === 'found' && !figure.pieces.has(sighting.identity)) return;
     this.doubtBoth(figure, sighting);
     const { identity, known } = sighting;
     const piece = this.pieceOf(identity, known, sighting.at);
@@ -66,7 +68,7 @@ export class SceneDress {
 
   /** A garment that moves before the camera. */
   move({ kind, from, to, name, at }: Move): void {
-    const person = kind === 'put on' ? (to ?? from) : (from ?? to);
+    const person = kind === 'put on' ? (to ?? from) : kind === 'handed over' ? from : (from ?? to);
     const figure = person === null ? undefined : this.figures.get(person);
     if (!figure || kind === 'carried off') return;
     const identity =
@@ -143,7 +145,16 @@ export class SceneDress {
     const { label } = this.input.day;
     const outfit = this.closets.outfit(person, label) ?? this.closets.begin(person, label);
     const { change, used } = outfit;
-    return { person, firstSeen: null, outfit, fresh: !used, change, changeOut: change, pieces: new Map() };
+    return {
+      person,
+      firstSeen: null,
+      outfit,
+      fresh: !used,
+      change,
+      changeOut: change,
+      listedHere: false,
+      pieces: new Map(),
+    };
   }
 
   /** `coat` on someone in a grey coat is the grey coat. */
@@ -154,16 +165,20 @@ export class SceneDress {
     for (const other of this.input.sightings) if (other.identity === before) other.identity = meant;
   }
 
-  /** A red dress after a blue one, and nobody said that she changes. */
+  /** A red dress after a blue one, a nightdress after day clothes, and nobody said that she changes. */
   private doubtBoth(figure: Figure, { identity, known, at }: Sighting): void {
     if (known !== 'found' || figure.fresh || figure.outfit.pieces.has(identity)) return;
-    const rival = [...figure.pieces.values()].find(
-      (piece) => piece.carried && piece.known === 'found' && !piece.absent && areRivals(piece.identity, identity),
-    );
-    if (!rival) return;
+    const worn = [...figure.pieces.values()].filter((piece) => piece.carried && !piece.absent);
+    const rivals = isForBed(identity)
+      ? worn.some((piece) => isForBed(piece.identity))
+        ? []
+        : worn
+      : worn.filter((piece) => piece.known === 'found' && areRivals(piece.identity, identity));
+    if (rivals.length === 0) return;
     const { person } = figure;
     const { index } = this.input.ground;
-    this.doubts.push({ scene: index, person, before: rival.identity.name, now: identity.name, line: at.start.line });
+    const before = rivals.map((rival) => rival.identity.name).join(', ');
+    this.doubts.push({ scene: index, person, before, now: identity.name, line: at.start.line });
     this.renumber(figure);
     figure.outfit.pieces = new Map();
     figure.pieces.clear();

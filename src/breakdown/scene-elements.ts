@@ -18,6 +18,7 @@ export function writeElements(things: readonly Thing[], spans: Spans, ids: Ids):
 function writeElement(thing: Thing, spans: Spans, ids: Ids): SceneElement {
   const { identity, known, carried, from, by, worn, count, description, line, sightings } = thing;
   const { stateIn, stateOut } = spans.get(identity) ?? stateless;
+  const mentions = carried ? [] : mentionsOf(sightings);
   return {
     id: ids.get(identity) as string,
     name: identity.name,
@@ -31,9 +32,9 @@ function writeElement(thing: Thing, spans: Spans, ids: Ids): SceneElement {
     stateIn,
     stateOut,
     description,
-    words: carried ? '' : (sightings[0]?.words ?? ''),
+    words: mentions[0]?.words ?? '',
     line,
-    mentions: carried ? [] : mentionsOf(sightings),
+    mentions,
     confidence: confidenceOf(known, sightings),
     strength: known === 'implied' ? strongestOf(sightings) : null,
     rules: [...new Set(sightings.flatMap(({ rules }) => rules))],

@@ -1,7 +1,7 @@
 import type { Find } from '../find/types.js';
 import type { ElementRegister, Identity } from './element-register.js';
 import { pushTo } from './grouping.js';
-import { coreName, headOf, sameThing } from './same-thing.js';
+import { coreName, headOf, sameThing, singular } from './same-thing.js';
 import { type Sighting, sight } from './sighting.js';
 
 /** Names under which the finder met declared things: `null` when one name met two. */
@@ -63,7 +63,8 @@ export function sightFinds(left: readonly Find[], register: ElementRegister, nam
 
 /** The find as a sighting of a thing. */
 export function sightFind(find: Find, identity: Identity): Sighting {
-  const { by, worn, count, state, confidence, strength, rules } = find;
+  const { by, worn, state, confidence, strength, rules } = find;
+  const count = find.count === 1 && isOneOfMore(find.name, identity.name) ? null : find.count;
   const seen = find.known === 'found';
   return sight(identity, find.known, find.words, find.at, {
     by,
@@ -75,6 +76,12 @@ export function sightFind(find: Find, identity: Identity): Sighting {
     rules,
     seen,
   });
+}
+
+/** One shoe of the black shoes does not count them. */
+function isOneOfMore(found: string, name: string): boolean {
+  const last = coreName(name).split(' ').at(-1) ?? '';
+  return last !== singular(last) && coreName(found).split(' ').at(-1) !== last;
 }
 
 function declaredElsewhere(find: Find, register: ElementRegister, names: FoundNames): Identity | null {

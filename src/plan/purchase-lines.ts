@@ -1,4 +1,5 @@
 import { compareText } from '../base/diagnostic.js';
+import { labelScenes } from '../breakdown/scene-label.js';
 import type { Breakdown, ElementEntry } from '../breakdown/types.js';
 import { categories, categoryOf } from '../trade/categories.js';
 import type { PurchaseLine } from './types.js';
@@ -9,14 +10,15 @@ import type { PurchaseLine } from './types.js';
  */
 export function listPurchases(breakdown: Breakdown): PurchaseLine[] {
   const order = new Map(breakdown.scenes.map(({ id }, index) => [id, index] as const));
-  const labels = breakdown.scenes.map(({ number, order: place }) => number ?? String(place));
+  const labels = labelScenes(breakdown.scenes);
+  const ids = breakdown.scenes.map(({ id }) => id);
   const lines = breakdown.elements.filter(isBought).map((element) => {
     const scenes = element.scenes.map((id) => order.get(id) ?? 0).sort((a, b) => a - b);
     return {
       first: scenes[0] ?? 0,
       line: writeLine(
         element,
-        scenes.map((index) => labels[index] ?? ''),
+        scenes.map((index) => labels.get(ids[index] ?? '') ?? ''),
       ),
     };
   });

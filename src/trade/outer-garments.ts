@@ -3,3 +3,8 @@ export const oneAtATime: ReadonlySet<string> = new Set(
   `blouse coat costume dress gown jacket jersey jumper kimono nightdress nightgown overall outfit pyjama pyjamas pajamas robe sari shirt
   skirt suit sweater t-shirt trousers tuxedo uniform`.split(/\s+/),
 );
+
+/** What people wear in bed: on someone who was about in other clothes that day it means a change. Common practice. */
+export const nightWear: ReadonlySet<string> = new Set(
+  'dressing-gown negligee nightdress nightgown nightie nightshirt pajamas pyjama pyjamas'.split(' '),
+);

@@ -219,11 +219,44 @@ describe('garments have a track of their own', () => {
     ]);
   });
 
+  it('a nightdress after day clothes is a change, and asked about', () => {
+    const told: Told = {
+      elements: [
+        { name: 'woollen hat', category: 'costumes', words: 'woollen hat', by: 'NORA', worn: true },
+        { name: 'nightdress', category: 'costumes', words: 'nightdress', by: 'NORA', worn: true },
+      ],
+    };
+    const scenes = ['EXT. QUAY - DAY | Nora in a woollen hat.', 'INT. BAR - NIGHT | Nora in her nightdress.'];
+    expect(noras(told, ...scenes)).toEqual(['1: woollen hat', '2: nightdress']);
+    expect(breakDown(script(...scenes), told).scenes[1]?.questions).toMatchObject([
+      { id: 'change-nora-int-bar-night', text: expect.stringContaining('woollen hat') },
+    ]);
+  });
+
+  it('what a note lists is all that is on: a jacket that the finder reads as worn lies in the scene', () => {
+    const told: Told = {
+      elements: [{ name: 'jacket', category: 'costumes', words: 'jacket', by: 'NORA', worn: true }],
+    };
+    const { scenes } = breakDown(
+      script('INT. BAR - DAY | > Nora: wears apron | Nora takes a letter from the wet jacket.'),
+      told,
+    );
+    expect(clothesOf(scenes, 'NORA')).toEqual(['1: apron']);
+    expect(elementsOf(scenes[0]).jacket).toMatchObject({ worn: false, by: 'NORA' });
+  });
+
+  it('thrown to someone are not taken off by who catches them', () => {
+    const told: Told = { moves: [{ name: 'socks', kind: 'handed over', words: 'throws her the socks', to: 'NORA' }] };
+    expect(
+      noras(told, 'INT. BAR - DAY | > Nora: wears thick socks | Josef throws her the socks. Nora laughs.'),
+    ).toEqual(['1: thick socks']);
+  });
+
   it('defined as worn by someone are on from their first mention, for the day', () => {
     const text = `${script('INT. BAR - DAY | Nora smooths her [apron].', 'INT. BAR - LATER', 'INT. BAR - NEXT MORNING')}\n[apron]: costume "worn by Nora; blue linen"\n`;
     const { scenes } = breakDown(text);
     expect(clothesOf(scenes, 'NORA')).toEqual(['1: apron', '1: apron (carried)', '2: ']);
-    expect(elementsOf(scenes[1])['apron']).toMatchObject({
+    expect(elementsOf(scenes[1]).apron).toMatchObject({
       carried: true,
       from: 'int-bar-day',
       worn: true,
@@ -234,7 +267,7 @@ describe('garments have a track of their own', () => {
 });
 
 describe('the index of costume changes', () => {
-  it('lists each change with its day, scenes, garments and states', () => {
+  it('lists each change head to foot, with its day, scenes and states', () => {
     const { breakdown } = breakDown(
       script(
         'INT. BAR - DAY | > Nora: wears apron, without cap | Nora spills the tea. | > apron: stained',
@@ -248,8 +281,8 @@ describe('the index of costume changes', () => {
         storyDay: 'D1',
         scenes: ['int-bar-day', 'int-bar-later'],
         garments: [
-          { name: 'apron', states: [{ scene: 'int-bar-day', state: 'stained' }] },
           { name: 'cap', absent: true, states: [] },
+          { name: 'apron', states: [{ scene: 'int-bar-day', state: 'stained' }] },
         ],
       },
       { number: 2, scenes: ['int-bar-later', 'int-bar-later-2'], garments: [{ name: 'red dress' }] },

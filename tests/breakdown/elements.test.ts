@@ -24,7 +24,7 @@ describe('marked elements', () => {
     ]);
     expect(result.codes).toEqual(['element-without-category']);
     const elements = elementsOf(result.scenes[0]);
-    expect(elements['lantern']).toMatchObject({ count: 2, description: 'brass', words: 'lantern', confidence: null });
+    expect(elements.lantern).toMatchObject({ count: 2, description: 'brass', words: 'lantern', confidence: null });
     expect(elements['big ladle']).toMatchObject({ by: 'NORA', count: 1, rules: ['told by hand'] });
   });
 
@@ -72,7 +72,7 @@ describe('noted elements', () => {
       by: 'NORA',
       category: 'props',
     });
-    expect(elementsOf(scenes[0])['letter']).toMatchObject({ description: 'sealed', by: null });
+    expect(elementsOf(scenes[0]).letter).toMatchObject({ description: 'sealed', by: null });
   });
 
   it('and marked ones are one entry, marked', () => {
@@ -94,7 +94,7 @@ describe('found elements', () => {
       },
     );
     expect(listOf(result)).toEqual(['knife props noted', 'storm lantern props marked']);
-    expect(elementsOf(result.scenes[0])['knife']).toMatchObject({ by: 'NORA' });
+    expect(elementsOf(result.scenes[0]).knife).toMatchObject({ by: 'NORA' });
     expect(result.codes).toEqual([]);
   });
 
@@ -138,6 +138,26 @@ describe('found elements', () => {
     expect(breakdown.elements).toMatchObject([
       { id: 'crates', count: 6, scenes: ['int-kitchen-day', 'ext-yard-day', 'ext-lane-day'] },
     ]);
+  });
+
+  it('are what a noted vessel holds; one shoe does not count the shoes; words are those of the mark', () => {
+    const result = breakDown(
+      `${head}> food: bottle of plum brandy\n> props: black shoes\n\nA wet [lantern]. Plum brandy. One shoe.\n`,
+      {
+        elements: [
+          { name: 'lantern', category: 'props', words: 'A wet [lantern]' },
+          { name: 'plum brandy', category: 'food', words: 'Plum brandy' },
+          { name: 'shoe', category: 'props', words: 'One shoe', count: 1 },
+        ],
+      },
+    );
+    expect(listOf(result)).toEqual([
+      'bottle of plum brandy food noted',
+      'black shoes props noted',
+      'lantern props marked',
+    ]);
+    expect(elementsOf(result.scenes[0])['black shoes']?.count).toBeNull();
+    expect(elementsOf(result.scenes[0]).lantern).toMatchObject({ words: 'lantern', mentions: [{ words: 'lantern' }] });
   });
 
   it('elsewhere in the script are the thing that was marked or noted once', () => {

@@ -161,6 +161,16 @@ describe('found states', () => {
     expect(statesOf(scenes, 'letter')).toEqual(['soaked > torn', 'torn > torn']);
   });
 
+  it('in the words that first name a garment tell how it comes in, even on someone seen before', () => {
+    const { scenes } = breakDown(script('INT. BAR - DAY | NORA comes in, in a patched coat. The coat is soaked.'), {
+      elements: [
+        { name: 'coat', category: 'costumes', words: 'a patched coat', by: 'NORA', worn: true, state: 'patched' },
+        { name: 'coat', category: 'costumes', words: 'The coat', by: 'NORA', worn: true, state: 'soaked' },
+      ],
+    });
+    expect(statesOf(scenes, 'coat')).toEqual(['patched > soaked']);
+  });
+
   it('never overrule a note; a difference is asked about', () => {
     const { scenes } = breakDown(
       script('INT. BAR - DAY | > letter: sealed | The letter.', 'INT. BAR - LATER | The torn letter.'),

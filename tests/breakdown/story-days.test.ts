@@ -39,6 +39,12 @@ describe('rule 1: explicit words', () => {
     );
   });
 
+  it('NIGHT - CONTINUOUS is CONTINUOUS, D3 and NIGHT 3 are day 3', () => {
+    expect(
+      daysOf('INT. BAR - NIGHT', 'EXT. QUAY - NIGHT - CONTINUOUS', 'EXT. QUAY - DAY (D3)', 'EXT. QUAY - NIGHT 3'),
+    ).toBe('D1 D1 D3 D3');
+  });
+
   it('THAT NIGHT stays', () => {
     expect(daysOf('INT. BAR - DAY', 'EXT. QUAY - THAT NIGHT')).toBe('D1 D1');
   });
@@ -104,6 +110,24 @@ describe('rule 2: flashbacks and dreams', () => {
     expect(daysOf('INT. BAR - DAY', 'INT. ATTIC - TWENTY YEARS EARLIER | Mother sings.', 'INT. BAR - DAY')).toBe(
       'D1 F1 D1',
     );
+  });
+
+  it.each([
+    ['INT. ATTIC (FLASHBACK) - NIGHT'],
+    ['INT. ATTIC - FLASHBACK'],
+    ['INT. ATTIC - NIGHT - FLASHBACK'],
+    ['INT. ATTIC - NIGHT (MEMORY)'],
+    ['INT. ATTIC - DREAM SEQUENCE - NIGHT'],
+    ['INT. ATTIC - TEN YEARS EARLIER'],
+    ['INT. ATTIC - NIGHT - TEN YEARS EARLIER'],
+  ])('are told by %s, which is the attic', (heading) => {
+    const { scenes, breakdown } = breakDown(script('INT. ATTIC - DAY', heading, 'INT. ATTIC - DAY'));
+    expect(scenes.map(({ storyDay }) => storyDay.label)).toEqual(['D1', 'F1', 'D1']);
+    expect(breakdown.places).toHaveLength(1);
+  });
+
+  it('are not told by a street or a bar of that name', () => {
+    expect(daysOf('EXT. MEMORY LANE - DAY', 'EXT. MEMORY LANE - NIGHT', 'INT. DREAM BAR - NIGHT')).toBe('D1 D1 D1?');
   });
 
   it('may come first', () => {

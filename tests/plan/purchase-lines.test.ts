@@ -14,7 +14,7 @@ cast: { NORA: {} }
 
 Nora lights up under a [wall clock](dressing). She turns the [key](prop).
 
-## EXT. YARD - DAY
+## 2. EXT. YARD - DAY
 
 > apples: bitten
 
