@@ -44,14 +44,17 @@ export function blank(width: number): BlankRun {
 
 /** Inline text as a list of runs. */
 export function inlineRuns(inline: Inline): readonly InlineRun[] {
-  const list = typeof inline === 'string' || 'kind' in inline ? [inline] : inline;
-  return list.map((one) => (typeof one === 'string' ? { kind: 'text', text: one, style: 'plain' } : one));
+  if (typeof inline === 'string') return [plainRun(inline)];
+  if ('kind' in inline) return [inline];
+  return inline.map((one) => (typeof one === 'string' ? plainRun(one) : one));
+}
+
+function plainRun(text: string): TextRun {
+  return { kind: 'text', text, style: 'plain' };
 }
 
 /** Joins inline pieces with a separator; empty pieces fall away. */
 export function joinInline(pieces: readonly Inline[], separator = ', '): Inline {
   const lists = pieces.map(inlineRuns).filter((runs) => runs.some((run) => run.kind !== 'text' || run.text !== ''));
-  return lists.flatMap((runs, i) =>
-    i === 0 ? [...runs] : [{ kind: 'text', text: separator, style: 'plain' }, ...runs],
-  );
+  return lists.flatMap((runs, i) => (i === 0 ? [...runs] : [plainRun(separator), ...runs]));
 }

@@ -16,6 +16,8 @@ export interface GlyphRun {
 export interface Typesetter {
   /** Width in points. Characters that `face` lacks count as nothing: split with `runs` first. */
   measure(text: string, face: FontFace, size: number): number;
+  /** Advance width of one character in thousandths of the type size; 0 when the face lacks it. */
+  advance(face: FontFace, codePoint: number): number;
   /** The text as runs that can be printed, each lacking character replaced by a visible substitute. */
   runs(text: string, face: FontFace): readonly GlyphRun[];
   /** Code points that no face of the chain has, in the order met. */
@@ -50,14 +52,18 @@ export function createTypesetter(
   };
   const measure = (text: string, face: FontFace, size: number) => (tableOf(face).sum(text) * size) / 1000;
   const runs = (text: string, face: FontFace): readonly GlyphRun[] => {
-    const clean = cleanText(text);
-    if (tableOf(face).covers(clean)) return clean === '' ? [] : [{ face, text: clean }];
+    const table = tableOf(face);
+    const isPlain = plain.test(text);
+    if (isPlain && table.coversPlain()) return text === '' ? [] : [{ face, text }];
+    const clean = isPlain ? text : cleanText(text);
+    if (table.covers(clean)) return clean === '' ? [] : [{ face, text: clean }];
     return splitByCoverage(clean, [face, fallback], tableOf, (code) => {
       missing.add(code);
       return substitute(code);
     });
   };
-  return { measure, runs, missing };
+  const advance = (face: FontFace, codePoint: number) => Math.max(0, tableOf(face).advance(codePoint));
+  return { measure, advance, runs, missing };
 }
 
 /** The advance widths of one face, asked once for each character. */
@@ -67,6 +73,8 @@ interface AdvanceTable {
   sum(text: string): number;
   /** True when the face has every character; line ends need none. */
   covers(text: string): boolean;
+  /** True when the face has all printable characters of ASCII. */
+  coversPlain(): boolean;
 }
 
 function createAdvanceTable(metrics: Metrics, face: FontFace): AdvanceTable {
@@ -97,15 +105,20 @@ function createAdvanceTable(metrics: Metrics, face: FontFace): AdvanceTable {
     }
     return true;
   };
-  return { advance, sum, covers };
+  let plainCovered: boolean | null = null;
+  const coversPlain = (): boolean => {
+    plainCovered ??= covers(allPlain);
+    return plainCovered;
+  };
+  return { advance, sum, covers, coversPlain };
 }
 
 const plain = /^[\x20-\x7e\n]*$/;
+const allPlain = String.fromCharCode(...Array.from({ length: 0x5f }, (_, i) => 0x20 + i));
 const invisible = /\p{Cf}|\p{Variation_Selector}/gu;
 
 /** Composes accents and takes out what has no ink: controls, joiners, direction marks, soft hyphens. */
 function cleanText(text: string): string {
-  if (plain.test(text)) return text;
   return text
     .normalize('NFC')
     .replace(/[\t\v\f\r\u0085\u2028\u2029]/g, ' ')

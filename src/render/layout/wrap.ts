@@ -1,8 +1,9 @@
 import type { FontFace } from '../types.js';
-import { type Atom, cutAtom, cutStretches, toStretches } from './atoms.js';
-import type { Inline, TextRun } from './inline.js';
+import { breakLines } from './break-lines.js';
+import { type Inline, type InlineRun, inlineRuns, type TextRun } from './inline.js';
 import { capHeight, leading, weights } from './measures.js';
 import type { Item } from './page-tree.js';
+import { type Sign, type Stretch, toStretches } from './stretches.js';
 import type { Typesetter } from './typesetter.js';
 
 /** One line of set text: its items stand at their place, `y` counting from the line's top. */
@@ -36,74 +37,66 @@ export function naturalWidth(
   style: TextRun['style'] = 'plain',
 ): number {
   const stretches = toStretches(inline, size, type, style);
-  if (!stretches.some((one) => one.text.includes('\n'))) return sumWidths(stretches);
-  let width = 0;
-  let widest = 0;
-  for (const atom of cutStretches(stretches, size, type)) {
-    width = atom.newline ? 0 : width + atom.width;
-    widest = Math.max(widest, width);
-  }
-  return widest;
+  if (!hasLineEnd(stretches)) return sumWidths(stretches);
+  const lines = breakLines(stretches, size, () => Number.POSITIVE_INFINITY, type);
+  return lines.reduce((widest, line) => Math.max(widest, sumWidths(line)), 0);
 }
+
+/** Lines already set, by what they were made of: cautions and tasks come again on many sheets. */
+const remembered = new WeakMap<Typesetter, Map<string, readonly SetLine[]>>();
+
+/** Texts shorter than this are set anew: the look-up would cost as much. */
+const worthRemembering = 60;
 
 /** Breaks inline text into lines no wider than the column. A word wider than a whole line is cut where the line ends. */
 export function wrapInline(inline: Inline, options: WrapOptions, type: Typesetter): readonly SetLine[] {
-  const stretches = toStretches(inline, options.size, type, options.style ?? 'plain');
-  if (stretches.length === 0) return [{ items: [], width: 0 }];
-  // Most texts on a sheet fit one line: they need no look for places to end it.
-  if (fitsOneLine(stretches, options.width)) return [setLine(stretches, 0, options)];
-  const atoms = cutStretches(stretches, options.size, type);
-  const lines: SetLine[] = [];
-  let start = 0;
-  while (start < atoms.length) {
-    const indent = lines.length === 0 ? 0 : (options.hang ?? 0);
-    const end = findLineEnd(atoms, start, options.width - indent, options.size, type);
-    lines.push(setLine(trimEnd(atoms.slice(start, end)), indent, options));
-    start = end;
-    if (atoms[start]?.newline) start++;
-    else while (atoms[start]?.space) start++;
+  const runs = inlineRuns(inline);
+  let length = 0;
+  for (const run of runs) length += run.kind === 'text' ? run.text.length : 0;
+  if (length < worthRemembering) return setLines(runs, options, type);
+  const lines = remembered.get(type) ?? new Map<string, readonly SetLine[]>();
+  remembered.set(type, lines);
+  const key = keyOf(runs, options);
+  const known = lines.get(key) ?? setLines(runs, options, type);
+  lines.set(key, known);
+  return known;
+}
+
+function keyOf(runs: readonly InlineRun[], { size, x, width, hang, style, align }: WrapOptions): string {
+  let key = `${size} ${x} ${width} ${hang} ${style} ${align}`;
+  for (const run of runs) {
+    if (run.kind === 'text') key += `\0${run.style}\0${run.text}`;
+    else key += run.kind === 'blank' ? `\0\0${run.width}` : `\0\0${run.kind}`;
   }
-  return lines;
+  return key;
 }
 
-function fitsOneLine(stretches: readonly Atom[], width: number): boolean {
-  if (stretches.some((one) => one.text.includes('\n'))) return false;
-  return sumWidths(stretches) <= width && !stretches.at(-1)?.text.endsWith(' ');
+function setLines(runs: readonly InlineRun[], options: WrapOptions, type: Typesetter): readonly SetLine[] {
+  const { size, width, hang = 0 } = options;
+  const stretches = toStretches(runs, size, type, options.style ?? 'plain');
+  // Most texts on a sheet fit one line: they need no look for places to end it.
+  if (sumWidths(stretches) <= width && !hasLineEnd(stretches) && !stretches.at(-1)?.text.endsWith(' ')) {
+    return [setLine(stretches, 0, options)];
+  }
+  const lines = breakLines(stretches, size, (line) => width - (line === 0 ? 0 : hang), type);
+  return lines.length === 0
+    ? [setLine([], 0, options)]
+    : lines.map((line, i) => setLine(line, i === 0 ? 0 : hang, options));
 }
 
-function sumWidths(atoms: readonly Atom[]): number {
+function hasLineEnd(stretches: readonly Stretch[]): boolean {
+  return stretches.some((one) => one.text.includes('\n'));
+}
+
+function sumWidths(stretches: readonly Stretch[]): number {
   let sum = 0;
-  for (const atom of atoms) sum += atom.width;
+  for (const one of stretches) sum += one.width;
   return sum;
 }
 
-/** Index of the first atom that stands on the next line; an atom too wide for any line is cut in two in place. */
-function findLineEnd(atoms: Atom[], start: number, room: number, size: number, type: Typesetter): number {
-  let width = 0;
-  let lastBreak = -1;
-  for (let i = start; i < atoms.length; i++) {
-    const atom = atoms[i] as Atom;
-    if (atom.newline) return i;
-    if (i > start && atom.breakBefore) lastBreak = i;
-    width += atom.width;
-    if (atom.space || width <= room + 0.01) continue;
-    if (lastBreak > start) return lastBreak;
-    if (i > start) return i;
-    atoms.splice(i, 1, ...cutAtom(atom, room, size, type));
-    return i + 1;
-  }
-  return atoms.length;
-}
-
-function trimEnd(atoms: readonly Atom[]): readonly Atom[] {
-  let end = atoms.length;
-  while (end > 0 && (atoms[end - 1] as Atom).space) end--;
-  return atoms.slice(0, end);
-}
-
-function setLine(atoms: readonly Atom[], indent: number, options: WrapOptions): SetLine {
+function setLine(stretches: readonly Stretch[], indent: number, options: WrapOptions): SetLine {
   const { size } = options;
-  const width = sumWidths(atoms);
+  const width = sumWidths(stretches);
   const baseline = baselineOf(size);
   const items: Item[] = [];
   let x = options.x + (options.align === 'right' ? options.width - width : indent);
@@ -114,19 +107,19 @@ function setLine(atoms: readonly Atom[], indent: number, options: WrapOptions): 
     if (text.trim() !== '') items.push({ kind: 'text', x: left, y: baseline, text, face, size });
     text = '';
   };
-  for (const atom of atoms) {
-    if (atom.sign) {
+  for (const one of stretches) {
+    if (one.sign) {
       flush();
-      items.push(signItem(atom.sign, x, baseline, size));
+      items.push(signItem(one.sign, x, baseline, size));
     } else {
-      if (text === '' || atom.face !== face) {
+      if (text === '' || one.face !== face) {
         flush();
         left = x;
-        face = atom.face;
+        face = one.face;
       }
-      text += atom.text;
+      text += one.text;
     }
-    x += atom.width;
+    x += one.width;
   }
   flush();
   return { items, width };
@@ -137,7 +130,7 @@ export function baselineOf(size: number): number {
   return (lineHeight(size) + capHeight * size) / 2;
 }
 
-function signItem(sign: NonNullable<Atom['sign']>, x: number, baseline: number, size: number): Item {
+function signItem(sign: Sign, x: number, baseline: number, size: number): Item {
   const side = size * 0.78;
   if (sign.kind === 'tick') {
     const y = baseline - side + size * 0.07;
