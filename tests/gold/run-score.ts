@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { findElements } from '../../src/find/find-elements.js';
 import { type Lexicon, openLexicon } from '../../src/find/lexicon.js';
 import { goldScript } from './gold-script.js';
+import { goldScripts, scoreScript } from './score-scripts.js';
 import { newTally, printTally, readGold, type Said, type Tally, tallyItem } from './score.js';
 
 const folder = fileURLToPath(new URL('.', import.meta.url));
@@ -28,11 +29,13 @@ export function scoreSentences(file: string, lexicon: Lexicon, tally: Tally = ne
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const wanted = process.argv.slice(2).filter((one) => !one.startsWith('--'));
-  const files = readdirSync(folder).filter((name) => name.endsWith('.jsonl') && (wanted.length === 0 || wanted.some((one) => name.includes(one))));
+  const asked = (name: string) => wanted.length === 0 || wanted.some((one) => name.includes(one));
   const lexicon = shippedLexicon();
-  for (const file of files) {
-    const tally = scoreSentences(file, lexicon);
-    console.log(printTally(file, tally));
+  const report = (title: string, tally: Tally) => {
+    console.log(printTally(title, tally));
     if (process.argv.includes('--errors')) console.log(tally.errors.sort().join('\n'));
-  }
+  };
+  const files = readdirSync(folder).filter((name) => name.endsWith('.jsonl') && asked(name));
+  for (const file of files) report(file, scoreSentences(file, lexicon));
+  for (const name of goldScripts().filter(asked)) report(name, scoreScript(name, lexicon));
 }
