@@ -49,9 +49,12 @@ const yearsOld = /\b(\d{1,2}|[a-z]+)(?:-|\s)(?:year|month|week)s?(?:-|\s)olds?\b
 const aged = /\baged\s+(?:about\s+)?(\d{1,2}|[a-z]+)\b/giu;
 const teens = /\b(?:in (?:his|her|their) (?:early |mid-|mid |late )?teens|(?:early|mid|late)[- ]teens|teenaged?)\b/giu;
 
+/** Tried first, for speed. */
+const mayHoldAge = /\d|\b(?:aged|olds?)\b|teen/i;
+
 /** The ages under 18 that a sentence of action gives: "TOM (12)", "a boy, 9", "a six-year-old", "aged ten", "mid-teens". */
 export function readAges(sentence: Sentence): AgeInWords[] {
-  if (sentence.kind !== 'action') return [];
+  if (sentence.kind !== 'action' || !mayHoldAge.test(sentence.text)) return [];
   const ages: AgeInWords[] = [];
   for (const match of sentence.text.matchAll(behindName)) {
     const owner = sentence.tokens.findLast((token) => token.end <= match.index);

@@ -17,31 +17,54 @@ export type Where = Exclude<
 /** A word cue ready to be matched at one of its words, with what it raises. */
 export interface IndexedCue<Owner> {
   readonly on: WordCue['on'];
-  /** For a phrase: all its words in order. */
-  readonly row: readonly string[];
+  /** For a phrase: what must follow its first word, in order, each after at most `gap` other words. */
+  readonly rest: readonly { readonly list: WordList; readonly gap: number }[];
   readonly limits: OpenLimits;
   readonly owner: Owner;
 }
 
-/** Word cues by the word they begin with. */
-export type CueIndex<Owner> = ReadonlyMap<string, readonly IndexedCue<Owner>[]>;
+/** Word cues by the word they begin with, for each kind of text in which they count. */
+export interface CueIndex<Owner> {
+  readonly action: CueMap<Owner>;
+  readonly heading: CueMap<Owner>;
+  readonly speech: CueMap<Owner>;
+}
+
+export type CueMap<Owner> = ReadonlyMap<string, readonly IndexedCue<Owner>[]>;
 
 /** Indexes the word cues of the owners by their first words; other cues are left out. */
 export function indexCues<Owner extends { readonly cues: readonly Cue[] }>(owners: readonly Owner[]): CueIndex<Owner> {
-  const index = new Map<string, IndexedCue<Owner>[]>();
+  const index = { action: new Map(), heading: new Map(), speech: new Map() };
   for (const owner of owners) {
     for (const cue of owner.cues) {
       if (!isWordCue(cue)) continue;
       const limits = openLimits(cue.limits);
       for (const row of rowsOf(cue)) {
-        const first = row[0] as string;
-        const list = index.get(first) ?? [];
-        list.push({ on: cue.on, row, limits, owner });
-        index.set(first, list);
+        const indexed = { on: cue.on, rest: openRest(row), limits, owner };
+        for (const kind of kindsOf(cue.limits)) addTo(index[kind], row[0] as string, indexed);
       }
     }
   }
   return index;
+}
+
+function kindsOf({ heading, spoken, onlySpoken }: Limits): (keyof CueIndex<unknown>)[] {
+  if (onlySpoken) return ['speech'];
+  if (heading === 'only') return ['heading'];
+  return ['action', ...(heading ? (['heading'] as const) : []), ...(spoken ? (['speech'] as const) : [])];
+}
+
+function addTo<Owner>(map: Map<string, IndexedCue<Owner>[]>, word: string, cue: IndexedCue<Owner>): void {
+  const list = map.get(word);
+  if (list) list.push(cue);
+  else map.set(word, [cue]);
+}
+
+/** `~` passes over up to three words. */
+function openRest(row: readonly string[]): IndexedCue<unknown>['rest'] {
+  return row
+    .slice(1)
+    .flatMap((word, at) => (word === '~' ? [] : [{ list: openWordList(word), gap: row[at] === '~' ? 3 : 0 }]));
 }
 
 function isWordCue(cue: Cue): cue is WordCue {

@@ -34,13 +34,18 @@ export function readEvidence<Owner extends HasCues>(
   index: CueIndex<Owner>,
   elements: readonly Find[],
 ): Evidence<Owner>[] {
-  const acted = wordsOfAction(sentences, elements);
-  const firstFind = firstFinds(elements);
-  return sentences.flatMap((sentence) =>
-    matchCues(sentence, index)
-      .filter((match) => fitsScene(match, script.scenes[sentence.scene], acted, firstFind))
-      .map((match) => asEvidence(match)),
-  );
+  let acted: ReadonlySet<string> | null = null;
+  const isActed = (word: string) => {
+    acted ??= wordsOfAction(sentences, elements);
+    return acted.has(word);
+  };
+  const evidence: Evidence<Owner>[] = [];
+  for (const sentence of sentences) {
+    for (const match of matchCues(sentence, index)) {
+      if (fitsScene(match, script.scenes[sentence.scene], isActed, elements)) evidence.push(asEvidence(match));
+    }
+  }
+  return evidence;
 }
 
 function asEvidence<Owner>({
@@ -70,28 +75,21 @@ function asEvidence<Owner>({
 function fitsScene<Owner>(
   { cue, sentence, token }: CueMatch<Owner>,
   scene: Scene | undefined,
-  acted: ReadonlySet<string>,
-  firstFind: ReadonlyMap<number, number>,
+  isActed: (word: string) => boolean,
+  elements: readonly Find[],
 ): boolean {
   const { setting, onlySpoken, nothingBefore } = cue.limits;
   if (setting && scene && scene.heading.setting !== setting && scene.heading.setting !== 'INT/EXT') return false;
-  if (onlySpoken && acted.has(token.lemma)) return false;
+  if (onlySpoken && isActed(token.lemma)) return false;
+  if (!nothingBefore) return true;
   const here = sentence.place(token.start, token.end).start.offset;
-  return !(nothingBefore && (firstFind.get(sentence.scene) ?? Number.POSITIVE_INFINITY) < here);
+  return !elements.some((find) => find.scene === sentence.scene && find.at.start.offset < here);
 }
 
 function wordsOfAction(sentences: readonly Sentence[], elements: readonly Find[]): Set<string> {
   const words = new Set(elements.map(({ name }) => headOf(name)));
   for (const { kind, tokens } of sentences) if (kind !== 'speech') for (const { lemma } of tokens) words.add(lemma);
   return words;
-}
-
-function firstFinds(elements: readonly Find[]): Map<number, number> {
-  const first = new Map<number, number>();
-  for (const { scene, at } of elements) {
-    first.set(scene, Math.min(first.get(scene) ?? Number.POSITIVE_INFINITY, at.start.offset));
-  }
-  return first;
 }
 
 /** What headings, ways of speaking and whole categories raise. */
@@ -101,15 +99,25 @@ export function readSettings<Owner extends HasCues>(
   owners: readonly Owner[],
   elements: readonly Find[],
 ): Evidence<Owner>[] {
-  const cues = owners.flatMap((owner) => owner.cues.map((cue) => ({ owner, cue })));
+  const cues = owners.flatMap((owner) =>
+    owner.cues.filter((cue) => /^(?:heading|voice|category)$/.test(cue.on)).map((cue) => ({ owner, cue })),
+  );
+  const here = groupByScene(script, elements);
+  const said = groupByScene(script, sentences);
   return script.scenes.flatMap((scene) =>
     cues.flatMap(({ owner, cue }) => {
-      const place = placeOfCue(cue, scene, elements, sentences);
+      const place = placeOfCue(cue, scene, here[scene.index] ?? [], said[scene.index] ?? []);
       return place === null
         ? []
         : [{ ...place, owner, scene: scene.index, token: null, subject: null, object: null, sentence: null }];
     }),
   );
+}
+
+function groupByScene<Item extends { readonly scene: number }>(script: Script, items: readonly Item[]): Item[][] {
+  const groups: Item[][] = script.scenes.map(() => []);
+  for (const item of items) groups[item.scene]?.push(item);
+  return groups;
 }
 
 function placeOfCue(
@@ -147,23 +155,18 @@ function elementOfCategory(
     if (item) return { words: item.name, at: item.at, head: headOf(item.name), kind: 'element' };
   }
   const find = elements.find(
-    (one) =>
-      one.scene === scene.index &&
-      one.category === cue.category &&
-      !except.has(headOf(one.name)) &&
-      !isGuarded(one, cue, sentences),
+    (one) => one.category === cue.category && !except.has(headOf(one.name)) && !isGuarded(one, cue, sentences),
   );
   return find ? { words: find.words, at: find.at, head: headOf(find.name), kind: 'element' } : null;
 }
 
 /** True when the words around a find keep it out. */
 function isGuarded(
-  { scene, at }: Find,
+  { at }: Find,
   { notPrev, notNear }: Extract<Cue, { on: 'category' }>,
   sentences: readonly Sentence[],
 ): boolean {
   const sentence = sentences.find((one) => {
-    if (one.scene !== scene) return false;
     const { start, end } = one.place(0, one.text.length);
     return start.offset <= at.start.offset && at.start.offset < end.offset;
   });

@@ -1,7 +1,7 @@
 import type { Sentence, Token } from '../reading.js';
 import { findDescribed, findObjects, findSubject, phraseStart } from './clause.js';
 import type { CueIndex, IndexedCue, Where } from './cue-index.js';
-import { holds, openWordList, type WordList } from './word-list.js';
+import { holds, type WordList } from './word-list.js';
 
 /** A cue that stands in a sentence. */
 export interface CueMatch<Owner> {
@@ -20,15 +20,25 @@ export interface CueMatch<Owner> {
 /** All cues that stand in a sentence, from left to right, word senses guarded. */
 export function matchCues<Owner>(sentence: Sentence, index: CueIndex<Owner>): CueMatch<Owner>[] {
   const matches: CueMatch<Owner>[] = [];
-  sentence.tokens.forEach((token, at) => {
-    for (const word of token.lemma === token.lower ? [token.lower] : [token.lemma, token.lower]) {
-      for (const cue of index.get(word) ?? []) {
-        const match = matchAt(sentence, at, cue);
-        if (match) matches.push(match);
-      }
-    }
+  const cues = index[sentence.kind === 'parenthetical' ? 'action' : sentence.kind];
+  sentence.tokens.forEach(({ lemma, lower }, at) => {
+    matchWord(sentence, at, cues.get(lemma), matches);
+    if (lemma !== lower) matchWord(sentence, at, cues.get(lower), matches);
   });
   return matches;
+}
+
+function matchWord<Owner>(
+  sentence: Sentence,
+  at: number,
+  cues: readonly IndexedCue<Owner>[] | undefined,
+  matches: CueMatch<Owner>[],
+): void {
+  if (cues === undefined) return;
+  for (const cue of cues) {
+    const match = matchAt(sentence, at, cue);
+    if (match) matches.push(match);
+  }
 }
 
 interface Around {
@@ -43,10 +53,10 @@ interface Around {
 
 function matchAt<Owner>(sentence: Sentence, at: number, cue: IndexedCue<Owner>): CueMatch<Owner> | null {
   const { tokens } = sentence;
-  if (!countsIn(sentence, cue)) return null;
   const around = lookAround(sentence, at, cue);
-  if (!around || around.subject?.lower === 'nobody' || isUnreal(tokens, around.first)) return null;
+  if (!around || around.subject?.lower === 'nobody') return null;
   if (!cue.limits.lists.every(([where, list]) => allows(where, list, tokens, around))) return null;
+  if (isUnreal(tokens, around.first)) return null;
   const token = tokens[at] as Token;
   const object = around.objects.at(-1) ?? null;
   const quoteEnd =
@@ -68,18 +78,11 @@ function tokenEnd(tokens: readonly Token[], at: number): number {
   return (tokens[at] as Token).end;
 }
 
-function countsIn<Owner>(sentence: Sentence, { limits }: IndexedCue<Owner>): boolean {
-  if (sentence.kind === 'heading') return limits.heading !== undefined && limits.heading !== false;
-  if (limits.heading === 'only') return false;
-  if (sentence.kind === 'speech') return limits.spoken === true || limits.onlySpoken === true;
-  return limits.onlySpoken !== true;
-}
-
 function lookAround<Owner>({ tokens, kind }: Sentence, at: number, cue: IndexedCue<Owner>): Around | null {
   if (cue.on === 'verb') return aroundVerb(tokens, at);
   if (cue.on === 'noun') return aroundNoun(tokens, at, cue.limits.modifier === true, kind === 'heading');
   if (cue.on === 'state') return aroundState(tokens, at);
-  return aroundPhrase(tokens, at, cue.row);
+  return aroundPhrase(tokens, at, cue.rest);
 }
 
 /** An event: a finite verb, an "-ing" form, or a passive. */
@@ -136,13 +139,10 @@ function aroundState(tokens: readonly Token[], at: number): Around | null {
   return { subject: described, objects: described ? [described] : [], first: at, last: at, core: at };
 }
 
-/** Words in a row; `~` passes over up to three words. */
-function aroundPhrase(tokens: readonly Token[], at: number, row: readonly string[]): Around | null {
+function aroundPhrase(tokens: readonly Token[], at: number, rest: IndexedCue<unknown>['rest']): Around | null {
   let here = at;
-  for (let part = 1; part < row.length; part++) {
-    const gap = row[part] === '~' ? 3 : 0;
-    if (gap > 0) part++;
-    const found = nextOf(tokens, here + 1, gap, openWordList(row[part] ?? ''));
+  for (const { list, gap } of rest) {
+    const found = nextOf(tokens, here + 1, gap, list);
     if (found === null) return null;
     here = found;
   }
@@ -160,16 +160,21 @@ function nextOf(tokens: readonly Token[], from: number, gap: number, list: WordL
 
 /** True for what is denied or only compared: "no gun", "does not smoke", "like a knife", "as if shot". */
 function isUnreal(tokens: readonly Token[], first: number): boolean {
-  const window = tokens.slice(Math.max(0, first - 3), first).map(({ lower }) => lower);
-  const before = window.slice(window.findLastIndex((word) => /^(?:[,;:—–-]|and|but|then)$/.test(word)) + 1);
-  if (before.some((word) => /^(?:no|not|never|without|nor|neither)$|n['’]t$/.test(word))) return true;
-  const like = before.lastIndexOf('like');
-  if (like >= 0 && !/^(?:look|sound|smell|seem)s?$/.test(tokens[first - before.length + like - 1]?.lower ?? ''))
-    return true;
-  return tokens
-    .slice(0, first)
-    .some(({ lower }, at) => lower === 'as' && /^(?:if|though)$/.test(tokens[at + 1]?.lower ?? ''));
+  for (let at = first - 1; at >= Math.max(0, first - 3); at--) {
+    const { lower } = tokens[at] as Token;
+    if (clauseEnds.has(lower)) break;
+    if (denials.has(lower) || lower.endsWith("n't")) return true;
+    if (lower === 'like' && !seeming.has(tokens[at - 1]?.lemma ?? '')) return true;
+  }
+  for (let at = 0; at < first - 1; at++) {
+    if (tokens[at]?.lower === 'as' && /^(?:if|though)$/.test(tokens[at + 1]?.lower ?? '')) return true;
+  }
+  return false;
 }
+
+const clauseEnds = new Set([',', ';', ':', '—', '–', '-', 'and', 'but', 'then']);
+const denials = new Set(['no', 'not', 'never', 'without', 'nor', 'neither']);
+const seeming = new Set(['look', 'sound', 'smell', 'seem']);
 
 /** True when a limit holds at a match. */
 function allows(where: Where, list: WordList, tokens: readonly Token[], around: Around): boolean {
