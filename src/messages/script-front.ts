@@ -8,14 +8,10 @@ export const frontMessages = {
       : `Expected text in UTF-8, found bytes that are none in line ${line}.`,
     hint: 'Save the script again as “UTF-8” in your editor; names with accents may have to be typed again.',
   })),
-  'front-matter-unreadable': define<{ problem: string }>(
-    'error',
-    'Front matter that cannot be read',
-    ({ problem }) => ({
-      reason: `Expected lines of the form \`title: The Ferry\` between the \`---\` lines, found something else: ${problem}.`,
-      hint: 'Write one `key: value` a line, and put quotes round a value that holds a colon: `title: "Day One: Rain"`.',
-    }),
-  ),
+  'front-matter-unreadable': define<{ found: string }>('error', 'Front matter that cannot be read', ({ found }) => ({
+    reason: `Expected lines of the form \`title: The Ferry\` between the \`---\` lines, found ${found}.`,
+    hint: 'Write one `key: value` a line, and put quotes round a value that holds a colon: `title: "Day One: Rain"`.',
+  })),
   'front-matter-not-mapping': define('warning', 'A first line --- with script under it', () => ({
     reason: 'Expected front matter between the first `---` and the next one, found no `key: value` lines.',
     hint: 'The text is read as script; take the first `---` away, or write `title: …` under it.',

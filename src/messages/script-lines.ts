@@ -40,6 +40,10 @@ export const lineMessages = {
     reason: `Expected words right under a speech, found the sign \`${sign}\`; the line is read as speech.`,
     hint: 'If it is no speech, put a blank line before it.',
   })),
+  'speech-without-words': define<{ name: string }>('info', 'A speech that is only a parenthetical', ({ name }) => ({
+    reason: `Expected words that ${name} says, found only a line in parentheses.`,
+    hint: 'Write the words on the next line, without a blank line between.',
+  })),
   'transition-inside': define<{ text: string }>('info', 'A transition without blank lines round it', ({ text }) => ({
     reason: `Expected a blank line before and after \`${text}\`, found text right beside it.`,
     hint: 'It is read as a transition; put a blank line there.',

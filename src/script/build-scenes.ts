@@ -92,16 +92,16 @@ class SceneBuilder {
 
   #carryLight(parts: HeadingParts, line: Line): Heading {
     const { inheritsLight: inherits, ...rest } = parts;
-    if (!inherits) {
+    if (parts.light !== null) {
       this.#light = parts.light;
       this.#carried = 0;
       this.#lightFrom = parts.text;
-    } else this.#carried += 1;
+    } else if (inherits) this.#carried += 1;
     if (inherits && this.#light !== null && this.#carried > longestCarry) {
       const params = { light: this.#light, from: this.#lightFrom };
       this.#messages.push(sayScript('light-carried-far', params, line.at));
     }
-    return { ...rest, light: this.#light, lightInherited: inherits, line, at: line.at };
+    return { ...rest, light: inherits ? this.#light : parts.light, lightInherited: inherits, line, at: line.at };
   }
 }
 

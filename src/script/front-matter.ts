@@ -1,9 +1,9 @@
-import { isMap, isScalar, isSeq, LineCounter, type Node, parseDocument, type YAMLMap } from 'yaml';
+import { isMap, isScalar, isSeq, type Node, parseDocument, type YAMLMap } from 'yaml';
 import type { Diagnostic } from '../base/diagnostic.js';
 import { sayScript } from '../messages/script.js';
 import { readCast } from './front-cast.js';
 import { type FrontFence, frontKeys } from './front-fence.js';
-import { rangeAt, type SourceText } from './source-text.js';
+import { lineAt, lineEnd, lineText, rangeAt, type SourceText } from './source-text.js';
 import type { FrontMatter, Person } from './types.js';
 import { type FrontReader, scalarText } from './yaml-values.js';
 
@@ -29,39 +29,39 @@ const emptyFront: FrontMatter = {
 /** Reads the YAML of the front matter (rule L1). Mistakes are messages; what can be read is kept. */
 export function readFrontMatter(source: SourceText, fence: FrontFence | null): ReadFront {
   if (fence === null) return { front: emptyFront, people: [], messages: [] };
+  const { map, errors } = parseMapping(source, fence);
+  if (map === null) return { front: emptyFront, people: [], messages: errors };
   const messages: Diagnostic[] = [];
-  const reader: FrontReader = {
-    messages,
-    place: (node) => {
-      const range = (node as Node | null)?.range;
-      return rangeAt(source, fence.start + (range?.[0] ?? 0), fence.start + (range?.[1] ?? 0));
-    },
+  const place = (node: unknown) => {
+    const [start = 0, end = 0] = (node as Node | null)?.range ?? [];
+    return rangeAt(source, fence.start + start, fence.start + end);
   };
-  const yaml = source.text.slice(fence.start, fence.end);
-  const map = parseMapping(yaml, source, fence, messages);
-  if (map === null) return { front: emptyFront, people: [], messages };
-  return { front: readFields(map, reader), people: readCast(findValue(map, 'cast'), reader), messages };
+  const front = readFields(map, { place, messages });
+  const people = readCast(findValue(map, 'cast'), { place, messages });
+  // What follows from text that YAML misread would only hide the mistake itself.
+  return { front, people, messages: errors.length > 0 ? errors : messages };
 }
 
-function parseMapping(yaml: string, source: SourceText, fence: FrontFence, messages: Diagnostic[]): YAMLMap | null {
+function parseMapping(source: SourceText, fence: FrontFence): { map: YAMLMap | null; errors: readonly Diagnostic[] } {
+  const yaml = source.text.slice(fence.start, fence.end);
+  const whole = rangeAt(source, fence.start, fence.end);
   try {
-    const document = parseDocument(yaml, { lineCounter: new LineCounter(), prettyErrors: false });
-    for (const error of document.errors) {
-      const place = rangeAt(source, fence.start + error.pos[0], fence.start + error.pos[1]);
-      messages.push(sayScript('front-matter-unreadable', { problem: firstSentence(error.message) }, place));
-    }
-    return isMap(document.contents) ? document.contents : null;
-  } catch (error) {
-    // The YAML reader throws on some input, such as brackets nested too deep.
-    const problem = error instanceof Error ? firstSentence(error.message) : 'text that YAML cannot read';
-    messages.push(sayScript('front-matter-unreadable', { problem }, rangeAt(source, fence.start, fence.end)));
-    return null;
+    const document = parseDocument(yaml, { prettyErrors: false });
+    const errors = document.errors.map((error) => sayUnreadable(source, fence.start + error.pos[0], error.code));
+    if (isMap(document.contents)) return { map: document.contents, errors };
+    const isEmpty = document.contents === null || errors.length > 0;
+    return { map: null, errors: isEmpty ? errors : [sayUnreadable(source, fence.start, null)] };
+  } catch {
+    // The YAML reader throws on some input, such as brackets nested too deep: a mistake like any other.
+    return { map: null, errors: [sayScript('front-matter-unreadable', { found: 'brackets in brackets' }, whole)] };
   }
 }
 
-function firstSentence(text: string): string {
-  const line = text.split('\n')[0] as string;
-  return line.replace(/[.:]\s*$/, '');
+function sayUnreadable(source: SourceText, offset: number, code: string | null): Diagnostic {
+  const line = lineAt(source, offset);
+  const text = lineText(source, line).trim();
+  const found = code === 'DUPLICATE_KEY' ? `\`${text}\` for the second time` : `\`${text}\``;
+  return sayScript('front-matter-unreadable', { found }, rangeAt(source, offset, lineEnd(source, line)));
 }
 
 function findValue(map: YAMLMap, key: string): unknown {
@@ -112,7 +112,7 @@ function readChoice<T extends string>(
   reader: FrontReader,
 ): T {
   const node = findValue(map, key);
-  if (node === null) return choices[0];
+  if (node === null || (isScalar(node) && node.value === null)) return choices[0];
   const value = scalarText(node) ?? '';
   const choice = choices.find((one) => one === value.toLowerCase());
   if (choice === undefined) {

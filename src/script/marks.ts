@@ -34,7 +34,7 @@ export function readMarks(raw: RawLine, inSpeech: boolean, context: MarkContext)
   for (let at = nextBracket(raw, 0); at !== -1; ) {
     const picture = matchPicture(raw, at);
     if (picture !== null) {
-      cuts.push([at - 1, picture]);
+      cuts.push(pictureCut(raw.text, at - 1, picture));
       context.messages.push(sayScript('picture-left-out', undefined, placeOf(raw, at - 1, picture, context)));
       at = nextBracket(raw, picture);
       continue;
@@ -163,6 +163,15 @@ function matchPicture(raw: RawLine, open: number): number | null {
   if (close === -1) return null;
   const file = /^\(\s*[^()]*\.(?:jpe?g|png|gif|webp|svg|tiff?|bmp|heic|avif)\s*\)/i.exec(raw.text.slice(close + 1));
   return file ? close + 1 + file[0].length : null;
+}
+
+/** A picture goes with the spaces on one of its sides, so that it leaves no gap. */
+function pictureCut(text: string, from: number, to: number): [number, number] {
+  const before = text.slice(0, from);
+  if (to === text.length) return [before.trimEnd().length, to];
+  const isSpaced = before === '' || /\s$/.test(before);
+  const after = text.slice(to);
+  return [from, isSpaced ? to + after.length - after.trimStart().length : to];
 }
 
 function placeOf(raw: RawLine, from: number, to: number, context: MarkContext) {

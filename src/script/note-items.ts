@@ -47,7 +47,7 @@ export function splitList(text: string): Piece[] {
     else if (depth > 0) continue;
     else if (sign === '"' && lastClose['"'] > at && opensQuote(text, start, at)) quote = '"';
     else if (sign === '“' && lastClose['”'] > at) quote = '”';
-    else if ((sign === ',' && !isDigitComma(text, at)) || sign === ';') push(at);
+    else if ((sign === ',' && !isDigitComma(text, at)) || /[;，、；]/.test(sign)) push(at);
   }
   push(text.length);
   return pieces;

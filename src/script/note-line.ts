@@ -6,6 +6,8 @@ import type { Note, Person } from './types.js';
 export interface NoteLine {
   readonly text: string;
   readonly at: Range;
+  /** True when a bullet stood before it. */
+  readonly bulleted: boolean;
   /** The place in the source of a stretch of the text. */
   readonly placeOf: (start: number, end: number) => Range;
 }

@@ -66,8 +66,9 @@ function readRefusal(value: string, line: NoteLine, everywhere: boolean): Note {
 }
 
 /** A question's id, then the decision in words. */
-function readAnswer(value: string, line: NoteLine): Note {
+function readAnswer(value: string, line: NoteLine, context: NoteContext): Note {
   const first = value.split(/\s/)[0] as string;
+  if (first === value) context.messages.push(sayScript('note-empty', { key: `answer: ${first}` }, line.at));
   return {
     ...base(line),
     kind: 'answer',

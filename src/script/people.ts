@@ -5,6 +5,7 @@ import type { Person } from './types.js';
 const titles = new Set(nameTitles);
 
 interface PeopleIndex {
+  /** By folded name; titles stand there without their stop. */
   readonly byName: ReadonlyMap<string, Person>;
   /** By name without its title; null where two people share it. */
   readonly byPlainName: ReadonlyMap<string, Person | null>;
@@ -18,10 +19,9 @@ const indexes = new WeakMap<readonly Person[], PeopleIndex>();
  */
 export function findPerson(people: readonly Person[], name: string): Person | null {
   const index = indexes.get(people) ?? makeIndex(people);
-  const folded = foldName(name);
-  const exact = index.byName.get(folded);
+  const plain = splitTitle(foldName(name));
+  const exact = index.byName.get(joinTitle(plain));
   if (exact) return exact;
-  const plain = splitTitle(folded);
   const person = index.byPlainName.get(plain.name) ?? null;
   if (person === null || plain.title === null) return person;
   return person.names.some((one) => agrees(splitTitle(foldName(one)), plain)) ? person : null;
@@ -41,11 +41,10 @@ function makeIndex(people: readonly Person[]): PeopleIndex {
   const byPlainName = new Map<string, Person | null>();
   for (const person of people) {
     for (const name of person.names) {
-      const folded = foldName(name);
-      if (!byName.has(folded)) byName.set(folded, person);
-      const plain = splitTitle(folded).name;
-      const other = byPlainName.get(plain);
-      byPlainName.set(plain, other === undefined || other === person ? person : null);
+      const titled = splitTitle(foldName(name));
+      if (!byName.has(joinTitle(titled))) byName.set(joinTitle(titled), person);
+      const other = byPlainName.get(titled.name);
+      byPlainName.set(titled.name, other === undefined || other === person ? person : null);
     }
   }
   const index = { byName, byPlainName };
@@ -63,6 +62,10 @@ function splitTitle(folded: string): TitledName {
   const found = /^([^\s.]+)\.?\s+(.+)$/.exec(folded);
   if (!found || !titles.has(found[1] as string)) return { title: null, name: folded };
   return { title: found[1] as string, name: found[2] as string };
+}
+
+function joinTitle({ title, name }: TitledName): string {
+  return title === null ? name : `${title} ${name}`;
 }
 
 function agrees(one: TitledName, other: TitledName): boolean {

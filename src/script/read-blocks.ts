@@ -61,6 +61,7 @@ class ChunkReader {
     if (cue) {
       const { speech, next } = readSpeech(this.#lines, at, cue, this.#context);
       this.#pieces.push(speech);
+      this.#fresh = false;
       return next;
     }
     return line.kind === 'item' ? this.#readItem(at) : this.#readAction(at);

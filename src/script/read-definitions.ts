@@ -75,8 +75,8 @@ function isTakable(definition: WrittenDefinition): boolean {
 
 /** The definition as Markdown reads it. */
 function retype({ name, category, text }: WrittenDefinition): string {
-  const known = findCategory(category);
-  const word = known?.written.find((written) => !written.includes(' ')) ?? '<>';
+  const spellings = [category, category.replace(/\s+/g, '-'), findCategory(category)?.name ?? ''];
+  const word = spellings.find((one) => !one.includes(' ') && findCategory(one)) ?? '<>';
   return `[${name}]: ${word}${text === '' ? '' : ` "${text.replace(/["“”]/g, "'")}"`}`;
 }
 

@@ -4,6 +4,7 @@ import { sayScript } from '../messages/script.js';
 import { type CategoryName, findCategory } from '../trade/categories.js';
 import { peopleOfNotes } from './gather-people.js';
 import { isTransition } from './line-kinds.js';
+import { type MarkContext, readMarks } from './marks.js';
 import { readItems } from './note-items.js';
 import { type KeyedNote, splitKey } from './note-key.js';
 import { type NoteContext, type NoteLine, remark } from './note-line.js';
@@ -12,18 +13,18 @@ import { checkMissingColon, type NamesInNotes, readCostume, readSubject } from '
 import { findPerson } from './people.js';
 import { offsetIn, type RawLine, withSign } from './raw-line.js';
 import { matchSceneStart } from './scene-heading.js';
-import { rangeAt, type SourceText } from './source-text.js';
+import { rangeAt } from './source-text.js';
 import type { Note, Person } from './types.js';
 
 /** The text of note lines: bullets gone, list numbers kept. */
-export function toNoteLines(lines: readonly RawLine[], source: SourceText): NoteLine[] {
+export function toNoteLines(lines: readonly RawLine[], context: MarkContext): NoteLine[] {
   return lines
     .filter((line) => line.text !== '')
     .map((raw) => {
-      const line = /\d[.)]$/.test(raw.sign) ? withSign(raw, raw.sign) : raw;
+      const line = readMarks(/\d[.)]$/.test(raw.sign) ? withSign(raw, raw.sign) : raw, false, context);
       const placeOf = (start: number, end: number) =>
-        rangeAt(source, offsetIn(line, start), offsetIn(line, end - 1) + 1);
-      return { text: line.text, at: line.at, placeOf };
+        rangeAt(context.source, offsetIn(line, start), offsetIn(line, end - 1) + 1);
+      return { text: line.text, at: line.at, placeOf, bulleted: /^[-*+]$/.test(raw.sign) };
     });
 }
 
@@ -84,7 +85,11 @@ function planNotes(lines: readonly NoteLine[]): PlannedNote[] {
   for (const line of lines) {
     const keyed = splitKey(line.text);
     const above = planned[planned.length - 1];
-    const goesOn = keyed === null && above !== undefined && staysOpen(above) && isRightUnder(above.line, line);
+    const goesOn =
+      keyed === null &&
+      above !== undefined &&
+      (staysOpen(above) || isNextBullet(above, line)) &&
+      isRightUnder(above.line, line);
     if (goesOn) planned.push({ line, keyed, category: above.category, from: 0 });
     else {
       const category = keyed && !keyed.quoted ? (findCategory(keyed.key)?.name ?? null) : null;
@@ -101,6 +106,11 @@ function isRightUnder(above: NoteLine, below: NoteLine): boolean {
 /** A list goes on after a comma, and after a key that has nothing behind it. */
 function staysOpen(note: PlannedNote): boolean {
   return note.category !== null && (/[,，]$/.test(note.line.text) || note.keyed?.value === '');
+}
+
+/** In a list set with bullets each bullet is one more thing. */
+function isNextBullet(above: PlannedNote, line: NoteLine): boolean {
+  return above.category !== null && above.line.bulleted && line.bulleted;
 }
 
 function isContinued(planned: readonly PlannedNote[], index: number): boolean {

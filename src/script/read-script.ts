@@ -18,7 +18,7 @@ import { maskPrivateText } from './private-text.js';
 import { readBlocks } from './read-blocks.js';
 import { definedNames, sortOutDefinitions } from './read-definitions.js';
 import { readNotesAndPeople, toNoteLines } from './read-notes.js';
-import { makeSourceText } from './source-text.js';
+import { makeSourceText, rangeAt } from './source-text.js';
 import type { Block, Script } from './types.js';
 
 /** A script as read, with all that is odd about it. */
@@ -53,18 +53,19 @@ export function readScriptText(text: string, file: string): ReadScript {
   const { chunks, notes: noteLines } = groupLines(lines, source, masked.privateLines);
   const cues = collectCues(chunks, cast);
   const defined = definedNames(written);
-  const pieces = readBlocks(chunks, { source, defined, cues, messages });
+  const context = { source, defined, cues, messages };
+  const pieces = readBlocks(chunks, context);
   const blocks = pieces.filter((piece): piece is Block => piece.kind !== 'scene');
   const { opening, scenes: bare, closing } = buildScenes(pieces, messages);
   // 4. People, then what speaks of them: notes and definitions.
   const marked = markNames(pieces);
   const isElement = (name: string) => marked.has(foldName(name)) || defined.has(foldName(name));
   const speakers = gatherPeople(cast, blocks);
-  const { notes, people } = readNotesAndPeople(toNoteLines(noteLines, source), speakers, isElement, messages);
+  const { notes, people } = readNotesAndPeople(toNoteLines(noteLines, context), speakers, isElement, messages);
   const definitions = buildDefinitions(written, people, messages);
   const { scenes, script: scriptNotes } = placeNotes(bare, notes);
   // 5. What only the whole can tell.
-  if (scenes.length === 0) messages.push(sayScript('no-scene', undefined));
+  if (scenes.length === 0) messages.push(sayScript('no-scene', undefined, rangeAt(source, 0, 0)));
   messages.push(
     ...checkNumbers(scenes, blocks, front),
     ...checkNearNames(people, blocks),

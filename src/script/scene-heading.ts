@@ -73,7 +73,7 @@ export function readHeading(
   if (split.placeParts.length === 0) messages.push(sayScript('heading-no-place', undefined, line.at));
   if (split.time === null) messages.push(sayScript('heading-no-time', undefined, line.at));
   return {
-    text: text.toUpperCase(),
+    text: text.replace(/\s+/g, ' ').toUpperCase(),
     number: start.number,
     setting: start.row.setting,
     place: split.placeParts.join(' - '),

@@ -26,11 +26,15 @@ export function readSpeech(
   const printed = read.filter((line) => line.text !== '');
   const end = printed[printed.length - 1]?.at.end ?? cueLine.at.end;
   const { text, name, extensions, voice } = cue;
+  const told = tellParentheticals(printed);
+  if (told.length > 0 && told.every((one) => one.kind === 'parenthetical')) {
+    context.messages.push(sayScript('speech-without-words', { name }, cueLine.at));
+  }
   return {
     speech: {
       kind: 'speech',
       cue: { text, name, extensions, voice, at: cueLine.at },
-      lines: tellParentheticals(printed),
+      lines: told,
       at: { start: cueLine.at.start, end },
     },
     next,
