@@ -29,7 +29,18 @@ function bodyState(tokens: readonly Token[], at: number, is: Is, by: string | nu
   const smear = smearOn(tokens, at, is);
   if (smear !== null) {
     const name = (tokens[smear] as Token).lower;
-    return [{ at: smear, from: at, name, category: 'makeup', by, confidence: 0.75, rule: 'something is on the body' }];
+    return [
+      {
+        at: smear,
+        from: at,
+        name,
+        category: 'makeup',
+        by,
+        confidence: 0.75,
+        rule: 'something is on the body',
+        hides: null,
+      },
+    ];
   }
   const state = stateOf(tokens, at, is);
   if (state === null) return [];
@@ -45,6 +56,7 @@ function bodyState(tokens: readonly Token[], at: number, is: Is, by: string | nu
       by,
       confidence: 0.75,
       rule,
+      hides: null,
     },
   ];
 }
@@ -52,7 +64,7 @@ function bodyState(tokens: readonly Token[], at: number, is: Is, by: string | nu
 /** Words that by themselves name a state: bearded, shackled, burning. */
 function wordState(tokens: readonly Token[], at: number, is: Is, by: string | null): Event[] {
   const name = (tokens[at] as Token).lower;
-  const event = { at, from: at, name, confidence: 0.75 };
+  const event = { at, from: at, name, confidence: 0.75, hides: null };
   if (is(at, 'on-fire') && tokens[at + 1]?.tag === 'noun' && !is(at + 1, 'body'))
     return [{ ...event, category: 'effects', by: null, rule: 'a thing is on fire' }];
   if (is(at, 'restrained')) return [{ ...event, category: 'props', by, rule: 'somebody is held by it' }];

@@ -23,6 +23,76 @@ const names: Readonly<Record<string, CategoryName>> = {
   z: 'visual-effects',
 };
 
+/** What the rules of use look at. */
+interface Use extends Pick<Candidate, 'kind'> {
+  readonly letters: string;
+  readonly first: string;
+  readonly second: string;
+  readonly use: Candidate['signals']['use'];
+  readonly words: Candidate['signals']['words'];
+  readonly inHand: boolean;
+  readonly fixed: boolean;
+  /** A toy or statue of an animal, person or vehicle, or a cooked animal. */
+  readonly made: 'figure' | 'food' | null;
+}
+
+interface UseRule {
+  readonly to: CategoryName | ((use: Use) => CategoryName);
+  readonly words: string;
+  readonly holds: (use: Use) => boolean;
+}
+
+const second = (use: Use) => names[use.second] ?? 'props';
+const bareMass = ({ words }: Use) => words.article === 'none' && !words.plural && !words.owned;
+
+/** How use turns what a word usually is; the first rule that holds counts. */
+const useRules: readonly UseRule[] = [
+  { to: 'food', words: 'it is cooked', holds: (u) => u.made === 'food' },
+  { to: 'props', words: 'it is a figure, and handled', holds: (u) => u.made === 'figure' && u.inHand },
+  { to: 'dressing', words: 'it is a figure, not alive', holds: (u) => u.made === 'figure' },
+  { to: 'costumes', words: 'it is worn', holds: (u) => u.use.verb === 'wear' && u.use.object },
+  {
+    to: 'costumes',
+    words: 'it is worn',
+    holds: (u) => u.letters.includes('c') && (u.use.worn || (u.words.owned && !u.inHand)),
+  },
+  {
+    to: second,
+    words: 'nobody wears it',
+    holds: (u) => u.first === 'c' && u.second !== '' && !u.words.owned && (u.inHand || u.second === 'p'),
+  },
+  {
+    to: 'extras',
+    words: 'it does what people do',
+    holds: (u) => u.letters.includes('x') && u.use.subjectOfDeed && u.use.actsAsPerson,
+  },
+  { to: 'animals', words: 'it moves by itself', holds: (u) => u.letters.includes('a') && u.use.subjectOfDeed },
+  { to: 'food', words: 'it is eaten', holds: (u) => u.first === 'a' && u.letters.includes('f') && u.use.eaten },
+  {
+    to: 'effects',
+    words: 'it moves by itself',
+    holds: (u) => u.letters.includes('e') && u.first !== 'e' && u.use.subjectOfDeed && bareMass(u),
+  },
+  { to: second, words: 'it is in hand', holds: (u) => u.first === 's' && u.second !== '' && u.inHand },
+  { to: 'sound', words: 'it is heard', holds: (u) => u.second === 's' && u.first !== 'd' && u.use.subjectOfDeed },
+  {
+    to: 'effects',
+    words: 'it is on a thing',
+    holds: (u) => u.kind.head === 'blood' && (u.words.surface || u.use.placed),
+  },
+  { to: 'makeup', words: 'it is on a body', holds: (u) => u.kind.head === 'blood' },
+  {
+    to: 'props',
+    words: 'somebody handles it',
+    holds: (u) => /^[dk]/.test(u.letters) && u.inHand && !u.fixed,
+  },
+  {
+    to: 'dressing',
+    words: 'it stands there and nobody handles it',
+    holds: (u) => u.first === 'p' && !u.inHand && !u.words.owned && u.use.standing,
+  },
+];
+
 /** The category of a thing by what is done with it, with the reason when use changed it. */
 export function categoryByUse(
   candidate: Candidate,
@@ -30,39 +100,26 @@ export function categoryByUse(
   lexicon: Lexicon,
 ): { readonly category: CategoryName; readonly why: string | null } {
   const { kind, signals } = candidate;
-  const { letters } = kind;
-  const first = letters[0] ?? 'p';
-  const plain = names[first] ?? 'props';
-  const inHand = signals.use.handled || signals.use.instrument || (signals.use.held && !signals.use.worn);
-  const turn = (category: CategoryName, why: string) => ({ category, why: category === plain ? null : why });
-  const made = asFigure(candidate, clauses, lexicon);
-  if (made)
-    return turn(
-      made === 'food' ? 'food' : inHand ? 'props' : 'dressing',
-      made === 'food' ? 'it is cooked' : 'it is a figure, not alive',
-    );
-  if (signals.use.verb === 'wear' && signals.use.object) return turn('costumes', 'it is worn');
-  if (letters.includes('c')) {
-    if (signals.use.worn || (signals.words.owned && !inHand)) return turn('costumes', 'it is worn');
-    if (first === 'c' && letters[1] && inHand && !signals.words.owned)
-      return turn(names[letters[1]] ?? 'props', 'it is in hand, not worn');
-  }
-  if (letters.includes('x') && first !== 'x' && signals.use.subjectOfDeed && signals.use.actsAsPerson)
-    return turn('extras', 'it does what people do');
-  if (letters.includes('a') && first !== 'a' && signals.use.subjectOfDeed) return turn('animals', 'it moves by itself');
-  if (first === 'a' && letters.includes('f') && signals.use.eaten) return turn('food', 'it is eaten');
-  if (first === 's' && inHand && letters[1]) return turn(names[letters[1]] ?? 'sound', 'it is in hand');
-  if (letters[1] === 's' && signals.use.subjectOfDeed && first !== 'd') return turn('sound', 'it is heard');
-  if (kind.head === 'blood')
-    return turn(signals.words.surface || signals.use.placed ? 'effects' : 'makeup', 'it is on a body');
-  if (first === 'd' || first === 'k')
-    return inHand && !kind.classes.includes('fixed') ? turn('props', 'somebody handles it') : turn('dressing', '');
-  if (first === 'p' && !inHand && !signals.words.owned && signals.use.standing)
-    return turn('dressing', 'it stands there and nobody handles it');
-  return { category: plain, why: null };
+  const { use, words } = signals;
+  const [first = 'p', second = ''] = kind.letters;
+  const facts: Use = {
+    kind,
+    letters: kind.letters,
+    first,
+    second,
+    use,
+    words,
+    inHand: use.handled || use.instrument || (use.held && !use.worn),
+    fixed: kind.classes.includes('fixed'),
+    made: asFigure(candidate, clauses, lexicon),
+  };
+  const usual = names[first] ?? 'props';
+  const rule = useRules.find((one) => one.holds(facts));
+  if (!rule) return { category: usual, why: null };
+  const category = typeof rule.to === 'string' ? rule.to : rule.to(facts);
+  return { category, why: category === usual ? null : rule.words };
 }
 
-/** A toy or a statue of an animal, person or vehicle; a cooked animal. */
 function asFigure({ kind, part }: Candidate, clauses: Clauses, lexicon: Lexicon): 'figure' | 'food' | null {
   if (!/^[avxz]/.test(kind.letters)) return null;
   const modifiers = part.phrase.modifiers.map((at) => clauses.sentence.tokens[at] as Token);

@@ -17,11 +17,34 @@ export function findCandidates(clauses: Clauses, lexicon: Lexicon): Candidate[] 
 }
 
 function readPart(part: Part, clauses: Clauses, lexicon: Lexicon): Candidate[] {
-  const kind = clauses.kindOf(part.phrase);
-  if (isPartOfVehicle(part, kind, clauses) || onlyMeasures(part, kind, clauses)) return [];
+  const kind = asSound(part, clauses, lexicon) ?? clauses.kindOf(part.phrase);
+  if (isPartOfVehicle(part, kind, clauses) || onlyMeasures(part, kind, clauses) || isColour(part, kind)) return [];
   if (!isNothing(kind, part)) return [{ part, kind, signals: readSignals(part, clauses, lexicon) }];
   const whole = wholeOf(part, clauses, lexicon);
   return whole ? [{ ...whole, signals: readSignals(part, clauses, lexicon) }] : [];
+}
+
+/** "a sharp crack", "a distant bark": what is a verb of sound too is a sound. */
+function asSound({ phrase, role }: Part, clauses: Clauses, lexicon: Lexicon): Kind | null {
+  const { tokens } = clauses.sentence;
+  const last = phrase.modifiers.at(-1);
+  if (last === undefined || role === 'preposition') return null;
+  const is = (word: string, list: string) => lexicon.find(word)?.classes.includes(list) ?? false;
+  const head = tokens[phrase.head] as Token;
+  const heard = is(head.lemma, 'sound-verbs') || is(head.lemma, 'sounds');
+  if (!heard || !is((tokens[last] as Token).lower, 'sound-adjectives')) return null;
+  const known = clauses.kindOf(phrase);
+  return /^[^s]/.test(known.letters) && known.source === 'list' ? null : { ...known, letters: 's', source: 'list' };
+}
+
+/** "glows orange", "one red, one brown". */
+function isColour({ phrase }: Part, kind: Kind): boolean {
+  return (
+    kind.classes.includes('colours') &&
+    phrase.determiner === null &&
+    phrase.owner === null &&
+    phrase.modifiers.length === 0
+  );
 }
 
 /** Parts, bodies, rooms, times: no element by themselves. */
@@ -52,10 +75,18 @@ function wholeOf(part: Part, clauses: Clauses, lexicon: Lexicon): { part: Part; 
   return { part: { ...part, phrase: own }, kind };
 }
 
-/** "the boot of the car", "the hatchback's bonnet": one word means a garment elsewhere. */
+/** "the boot of the car", "the hatchback's bonnet", "its strap": one word means a garment elsewhere. */
 function isPartOfVehicle(part: Part, kind: Kind, clauses: Clauses): boolean {
   if (!kind.classes.includes('parts-of') && !kind.classes.includes('parts')) return false;
-  const owner = part.phrase.owner?.phrase;
+  const { owner: possessor, determiner } = part.phrase;
+  if (possessor?.pronoun === 'its') return true;
+  if (
+    /^(?:boot|bonnet|hood|trunk)$/.test(kind.head) &&
+    determiner?.lower === 'the' &&
+    /^(?:in|into|from|on|onto)$/.test(part.preposition ?? '')
+  )
+    return true;
+  const owner = possessor?.phrase;
   const of = clauses.parts.find((one) => one.ofPart === part)?.phrase;
   return [owner, of].some((phrase) => phrase && clauses.kindOf(phrase).letters.startsWith('v'));
 }

@@ -135,7 +135,8 @@ function asVerbHere(drafts: readonly Draft[], at: number, previous: Token | null
   if (!verb) return null;
   const next = drafts[at + 1];
   const onlyVerb = !uses.noun && uses.adjective < 0;
-  if (verb.form === 'ing') return uses.noun?.entry.core && !afterVerb(next) ? null : 'participle';
+  if (verb.form === 'ing')
+    return uses.noun?.entry.core && !afterVerb(next) && previous?.text !== ',' ? null : 'participle';
   if (previous?.tag === 'auxiliary')
     return verb.form === 'ed'
       ? 'participle'
@@ -179,9 +180,11 @@ function finiteVerb(drafts: readonly Draft[], at: number, previous: Token | null
   const { uses } = drafts[at] as Draft;
   const verb = uses.verb as NonNullable<WordUses['verb']>;
   const next = drafts[at + 1];
-  const fits = verb.form === 's' || reading.plural || previous?.tag === 'pronoun';
+  const fits =
+    verb.form === 's' || reading.plural || previous?.tag === 'pronoun' || /[^s]s$/.test(previous?.lower ?? '');
   if (!uses.noun && uses.adjective < 0) return 'verb';
   if (!fits) return null;
+  if (previous?.tag === 'name' || previous?.tag === 'pronoun') return 'verb';
   const rival = next?.uses.verb;
   if (
     rival &&
@@ -193,7 +196,6 @@ function finiteVerb(drafts: readonly Draft[], at: number, previous: Token | null
     rival.share >= 5
   )
     return null;
-  if (previous?.tag === 'name' || previous?.tag === 'pronoun') return 'verb';
   if (previous?.tag === 'noun') return afterVerb(next) || verb.share >= 2 ? 'verb' : null;
   if (previous?.tag === 'punctuation' || previous?.tag === 'conjunction') {
     if (next && /^[,.;]/.test(next.text)) return verb.share >= 7 ? 'verb' : null;

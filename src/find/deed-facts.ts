@@ -46,7 +46,11 @@ export function readDeed(deed: Deed, clauses: Clauses, lexicon: Lexicon): DeedFa
 
 /** True for words that name people. */
 export function isPersonKind(kind: Kind): boolean {
-  return kind.letters.startsWith('x') || kind.classes.includes('person-nouns') || kind.classes.includes('groups');
+  return (
+    (kind.letters.startsWith('x') && (kind.source !== 'wordnet' || kind.share >= 6)) ||
+    kind.classes.includes('person-nouns') ||
+    kind.classes.includes('groups')
+  );
 }
 
 function doerOf(deed: Deed, kind: Kind | null): Doer {

@@ -114,7 +114,11 @@ export const eventRules: readonly EventRule[] = [
   {
     category: 'stunts',
     words: 'a vehicle is driven hard',
-    holds: (f) => f.doer === 'vehicle' && f.named('driven-stunts') && !f.deed.passive,
+    holds: (f) =>
+      f.doer === 'vehicle' &&
+      f.named('driven-stunts') &&
+      !f.deed.passive &&
+      (f.deed.lemma !== 'roll' || any(f.rest.slice(0, 1), /^(?:over|onto|off|into)$/)),
   },
   {
     category: 'stunts',

@@ -1,6 +1,6 @@
 import type { CategoryName } from '../trade/categories.js';
 import type { Clauses } from './clause-types.js';
-import { readDeed } from './deed-facts.js';
+import { type DeedFacts, readDeed } from './deed-facts.js';
 import { eventRules } from './event-rules.js';
 import type { Lexicon } from './lexicon.js';
 import type { Token } from './reading.js';
@@ -17,6 +17,8 @@ export interface Event {
   readonly by: string | null;
   readonly confidence: number;
   readonly rule: string;
+  /** Place of the head of a subject that is heard and not seen: "a dog barks somewhere". */
+  readonly hides: number | null;
 }
 
 /** Finds what verbs name as events: stunts, sounds, effects, make-up. */
@@ -41,7 +43,12 @@ export function findEvents(clauses: Clauses, lexicon: Lexicon): Event[] {
       by: deed.subject?.person ?? null,
       confidence: 0.7,
       rule: rule.words,
+      hides: named && rule.category === 'sound' && isOnlyHeard(facts, lexicon) ? subject.head : null,
     });
   }
   return events;
+}
+
+function isOnlyHeard({ doer, rest }: DeedFacts, lexicon: Lexicon): boolean {
+  return doer === 'animal' && rest.some((word) => lexicon.find(word)?.classes.includes('far-words'));
 }

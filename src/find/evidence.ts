@@ -34,6 +34,13 @@ export const rules: readonly Rule[] = [
     weight: -0.4,
     holds: (k) => tail(k) && k.letters.startsWith('x'),
   },
+  {
+    id: 'wn-person-idle',
+    words: 'WordNet: a person who does nothing here',
+    weight: -1,
+    holds: (k, s) => tail(k) && k.letters.startsWith('x') && !s.use.actsAsPerson,
+  },
+  { id: 'of-contents', words: 'another thing is full of it', weight: 0.5, holds: (_, s) => s.words.ofContents },
   { id: 'handled', words: 'somebody handles it', weight: 1.7, holds: (_, s) => s.use.handled },
   {
     id: 'handled-weak',

@@ -75,7 +75,13 @@ function readAll(
   for (const clause of clauses) {
     const found = readEvents(clause, lexicon);
     events.push(...found.map((event) => eventFind(event, clause)));
-    mentions.push(...readMentions(clause, new Set(found.map((event) => event.at)), lexicon));
+    mentions.push(
+      ...readMentions(
+        clause,
+        new Set(found.flatMap(({ at, hides }) => (hides === null ? [at] : [at, hides]))),
+        lexicon,
+      ),
+    );
   }
   return { mentions, events };
 }

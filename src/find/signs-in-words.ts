@@ -15,6 +15,8 @@ export interface SignsInWords {
   readonly ofNothing: boolean;
   readonly ofQuantity: boolean;
   readonly ofPart: boolean;
+  /** "shelves of bowls": several of it, named after another thing. */
+  readonly ofContents: boolean;
   readonly ofOther: boolean;
   readonly listed: boolean;
   /** "is a X": said of something else. */
@@ -40,6 +42,7 @@ export function readWords(part: Part, clauses: Clauses, lexicon: Lexicon): Signs
     phrase.modifiers.some((place) => has(lexicon, (tokens[place] as Token).lower, list));
   const ofHead = part.ofPart ? (tokens[part.ofPart.phrase.head] as Token).lemma : null;
   const of = (list: string) => ofHead !== null && has(lexicon, ofHead, list);
+  const contents = !of('of-nothing') && phrase.determiner === null && head.lemma !== head.lower;
   const measured = of('quantities') || of('containers');
   return {
     owned: phrase.owner !== null,
@@ -56,7 +59,8 @@ export function readWords(part: Part, clauses: Clauses, lexicon: Lexicon): Signs
     ofNothing: of('of-nothing'),
     ofQuantity: measured || part.preposition === 'full of',
     ofPart: of('parts-of'),
-    ofOther: ofHead !== null && !measured && !of('parts-of'),
+    ofContents: ofHead !== null && !measured && !of('parts-of') && contents,
+    ofOther: ofHead !== null && !measured && !of('parts-of') && !contents,
     listed: part.listedWith !== null,
     complement: /^(?:is|are|was|were|be|been|'s|'re|’s)$/.test(before) && phrase.determiner !== null,
     likened: isLikened(part, clauses),
