@@ -148,6 +148,7 @@ const supplier = z.strictObject(
 const scene = z.strictObject(
   {
     was: leaf.lines('Earlier ids of this scene.'),
+    begin: leaf.clock('When it begins on its day, if the light or a guest decides it.'),
     setups: leaf.whole('Camera setups.', 1),
     takes: leaf.whole('Takes of each setup.', 1),
     shots: leaf.lines('One line a setup: what it must show.'),

@@ -121,6 +121,7 @@ export function toScenes(written: WrittenBook, placed: PlacedDocument): BookScen
   return Object.entries(written.scenes ?? {}).map(([id, entry]) => ({
     id,
     was: texts(entry?.was),
+    begin: entry?.begin ?? null,
     setups: entry?.setups ?? null,
     takes: entry?.takes ?? null,
     inCharge: entry?.['in charge'] ?? null,

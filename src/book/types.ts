@@ -137,6 +137,8 @@ export interface BookSupplier {
 export interface BookScene {
   readonly id: string;
   readonly was: readonly string[];
+  /** When it begins on its day; null: right after the scene before it. */
+  readonly begin: ClockMinutes | null;
   readonly setups: number | null;
   readonly takes: number | null;
   readonly inCharge: string | null;

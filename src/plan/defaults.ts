@@ -1,10 +1,12 @@
 import { formatClockTime } from '../base/clock-time.js';
 import { formatPercent } from '../base/ratio.js';
 import type { Book } from '../book/types.js';
+import { quantityDefaults } from '../trade/quantity-defaults.js';
 import { goldenHour } from '../trade/sun-heights.js';
 import type { PlanDay } from './day-types.js';
 import type { PlanLine } from './line-types.js';
 import type { MoneyPlan } from './money-types.js';
+import { counted } from './per-take.js';
 
 /** Every default that the plan rests on, in words: what nobody said and the tool assumed. */
 export function listDefaults(
@@ -16,7 +18,6 @@ export function listDefaults(
   const usedUp = lines.some(
     (line) => line.need.usedUp || line.need.uses.some((use) => use.onCamera === 'copy each take'),
   );
-  const guessedDelivery = lines.filter((line) => !line.dates.deliveryDays.given && line.dates.orderBy !== null);
   const guessedSetups = days.flatMap((day) => day.scenes).filter((slot) => !slot.setups.given);
   const call = days.find((day) => !day.call.given);
   const wrap = days.find((day) => !day.wrap.given);
@@ -33,10 +34,7 @@ export function listDefaults(
       usedUp && !book.spare.given,
       `Spare for what is used up: ${formatPercent(book.spare.value)}, at least one whole piece.`,
     ),
-    ...say(
-      guessedDelivery.length > 0,
-      `Delivery: ${guessedDelivery[0]?.dates.deliveryDays.value ?? 0} working days where neither the line nor the supplier says.`,
-    ),
+    ...deliveryWords(lines),
     ...say(!book.workingDays.given, 'Suppliers work Monday to Friday.'),
     ...say(book.holidays.length === 0, 'Holidays: none given, so every weekday counts as a working day.'),
     ...say(
@@ -59,6 +57,18 @@ export function listDefaults(
       `Golden hour: the Sun between ${goldenHour.from}° and ${goldenHour.to}° (there is no standard).`,
     ),
   ];
+}
+
+/** The days of delivery that were assumed, each with what it stands for. */
+function deliveryWords(lines: readonly PlanLine[]): string[] {
+  const guessed = lines.filter((line) => !line.dates.deliveryDays.given && line.dates.orderBy !== null);
+  const days = [...new Set(guessed.map((line) => line.dates.deliveryDays.value))].sort((a, b) => b - a);
+  const usual = quantityDefaults.deliveryDays.value;
+  const words = days.map(
+    (count) =>
+      `${counted(count, 'working day')} ${count === usual ? 'for what is bought' : 'to fetch what is borrowed or hired'}`,
+  );
+  return words.length > 0 ? [`Delivery: ${words.join(', ')}, where neither the line nor the supplier says.`] : [];
 }
 
 function capital(text: string): string {

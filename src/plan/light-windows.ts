@@ -2,6 +2,7 @@ import { dayNumber } from '../base/calendar-date.js';
 import { type ClockMinutes, formatClockTime, formatMinutes } from '../base/clock-time.js';
 import type { Book, BookDay, BookLocation } from '../book/types.js';
 import type { BreakdownScene } from '../breakdown/types.js';
+import { shootingTimes } from '../trade/shooting-times.js';
 import { findSunTimes } from './daylight.js';
 import type { DaySun, LightWindow, SunTimes } from './daylight-types.js';
 import type { Slot } from './slot-types.js';
@@ -114,7 +115,8 @@ function judgeWindow(window: LightWindow, day: BookDay): string[] {
   }
   const start = slot.start === null || slot.date === null ? null : (slot.start - dayNumber(slot.date) * 24) * 60;
   if (start === null || light === 'day') return [];
-  const fits = usable.some(({ from, to }) => start >= from - 1 && start < to);
+  // Lights and camera are set up before the light comes.
+  const fits = usable.some(({ from, to }) => start >= from - shootingTimes.firstSetup && start < to);
   return fits ? [] : [`${window.words}; in this order it would begin about ${formatClockTime(Math.round(start))}.`];
 }
 

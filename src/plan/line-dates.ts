@@ -1,4 +1,4 @@
-import { addDays, type CalendarDate, formatDate, formatShortDate } from '../base/calendar-date.js';
+import { addDays, type CalendarDate, earliest, formatDate, formatShortDate } from '../base/calendar-date.js';
 import type { Book, BookElement, BookSupplier, Choice } from '../book/types.js';
 import { quantityDefaults } from '../trade/quantity-defaults.js';
 import type { LineDates } from './line-types.js';
@@ -13,23 +13,31 @@ export function calendarOf(book: Book, supplier: BookSupplier | null): WorkCalen
 
 /** What a thing is first needed for, and when: the state shot earliest, or a fitting, test or rehearsal before it. */
 export function findFirstNeed(need: Need, element: BookElement | null): { date: CalendarDate | null; words: string } {
-  const dated = need.uses.filter((use) => use.slot.date !== null);
-  const first = dated[0] ?? null;
+  const use = findFirstUse(need, element);
+  const fitting = element?.fitting ? { date: element.fitting, words: 'fitting' } : null;
+  if (fitting && (use === null || fitting.date < use.date)) return fitting;
+  return use ?? { date: null, words: need.uses.length > 0 ? 'no shooting day yet' : 'no date' };
+}
+
+/** The first day on which it must be ready: a scene, a camera test, a rehearsal; null when none has a date. */
+function findFirstUse(need: Need, element: BookElement | null): { date: CalendarDate; words: string } | null {
+  const first = need.uses.find((use) => use.slot.date !== null);
+  const state = first?.stateIn ? `, ${first.stateIn}` : '';
   const candidates = [
-    ...(first
-      ? [
-          {
-            date: first.slot.date as CalendarDate,
-            words: `scene ${first.slot.label}${first.stateIn ? `, ${first.stateIn}` : ''}`,
-          },
-        ]
-      : []),
-    ...(element?.fitting ? [{ date: element.fitting, words: 'fitting' }] : []),
+    ...(first?.slot.date ? [{ date: first.slot.date, words: `scene ${first.slot.label}${state}` }] : []),
     ...(element?.test ? [{ date: element.test, words: 'camera test' }] : []),
     ...(element?.rehearsal ? [{ date: element.rehearsal, words: 'rehearsal' }] : []),
   ];
-  candidates.sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
-  return candidates[0] ?? { date: null, words: need.uses.length > 0 ? 'no shooting day yet' : 'no date' };
+  return candidates.reduce<{ date: CalendarDate; words: string } | null>(
+    (best, one) => (best === null || one.date < best.date ? one : best),
+    null,
+  );
+}
+
+/** True for what a supplier brings, and so only on days when it delivers; what is fetched or made here comes on any day. */
+function isDelivered(element: BookElement | null): boolean {
+  const source = element?.source ?? null;
+  return source === null || source === 'buy' || source === 'make';
 }
 
 /** Counts the dates of one thing backward from the day it is first needed. */
@@ -62,12 +70,14 @@ export function countDates(
   };
   if (needed === null) return { ...base, ...empty };
   const calendar = calendarOf(book, supplier);
-  const packed = addDays(needed, -1);
+  const delivered = (date: CalendarDate) => (isDelivered(element) ? lastWorkingDay(date, calendar) : date);
+  // A fitting comes before any dyeing or breaking down: it wants the thing in hand, not the work done.
+  const worked = findFirstUse(need, element)?.date ?? needed;
+  const packed = addDays(worked, -1);
   const prepStarts = prep.days > 0 ? addDays(packed, -prep.days) : null;
-  const wanted = prepStarts === null ? packed : addDays(prepStarts, -1);
-  const isOrdered =
-    element?.source === 'buy' || element?.source === 'make' || element?.source === null || element === null;
-  const inHand = element?.collect ?? (isOrdered ? lastWorkingDay(wanted, calendar) : wanted);
+  const forWork = delivered(prepStarts === null ? packed : addDays(prepStarts, -1));
+  const forFitting = element?.fitting ? delivered(addDays(element.fitting, -1)) : null;
+  const inHand = element?.collect ?? (earliest(forWork, forFitting) as CalendarDate);
   const isGotHere = element?.source === 'own' || element?.source === 'cut' || need.toGet === 0;
   const orderBy = isGotHere ? null : subtractWorkingDays(inHand, delivery.value, calendar);
   const recommended = orderBy === null ? null : subtractWorkingDays(addDays(orderBy, -1), 0, calendar);

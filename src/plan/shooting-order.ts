@@ -61,7 +61,14 @@ export function orderShooting(breakdown: Breakdown, book: Book): { order: Shooti
       seen.set(scene.id, day.date);
       return [scene];
     });
-    const made = placeInDay(scenes, day, dayIndex + 1, slots.length, make);
+    const made = placeInDay(
+      scenes,
+      day,
+      dayIndex + 1,
+      slots.length,
+      make,
+      (scene) => bookScenes.get(scene)?.begin ?? null,
+    );
     slots.push(...made);
     return { day, slots: made };
   });
@@ -107,21 +114,32 @@ function makeSlot(
   };
 }
 
-/** Shares the time between call and wrap among the scenes of a day by the minutes each one needs. */
+/**
+ * Gives each scene of a day its time: one that has a beginning in the book begins then; the scenes between two such times,
+ * and from call to wrap, share the time by the minutes each one needs.
+ */
 function placeInDay(
   scenes: readonly BreakdownScene[],
   day: BookDay,
   number: number,
   firstIndex: number,
   make: SlotMaker,
+  begins: (scene: string) => number | null,
 ): Slot[] {
   const midnight = dayNumber(day.date) * 24;
-  const drafts = scenes.map((scene) => make(scene, 0, null, 0, null, null));
-  const total = drafts.reduce((sum, slot) => sum + slot.minutes, 0);
-  const scale = total > 0 ? (day.wrap.value - day.call.value) / total : 0;
+  const minutes = scenes.map((scene) => make(scene, 0, null, 0, null, null).minutes);
+  const anchors = scenes
+    .map((scene) => begins(scene.id))
+    .map((at) => (at !== null && at < day.call.value ? at + 1440 : at));
   let at = day.call.value;
   return scenes.map((scene, index) => {
-    const length = (drafts[index] as Slot).minutes * scale;
+    const anchor = anchors[index] ?? null;
+    if (anchor !== null && anchor > at) at = anchor;
+    const next = anchors.findIndex((one, place) => place > index && one !== null && one > at);
+    const stop = next < 0 ? scenes.length : next;
+    const until = next < 0 ? day.wrap.value : (anchors[next] as number);
+    const wanted = minutes.slice(index, stop).reduce((sum, one) => sum + one, 0);
+    const length = wanted > 0 ? (Math.max(0, until - at) * (minutes[index] as number)) / wanted : 0;
     const [start, end] = [midnight + at / 60, midnight + (at + length) / 60];
     at += length;
     return make(scene, firstIndex + index, { number, date: day.date }, index + 1, start, end);

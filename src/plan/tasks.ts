@@ -68,8 +68,7 @@ function addGetting(line: PlanLine, what: string, has: boolean, add: Add): void 
   const ordered = line.ordered !== null || has;
   if (source === null)
     add('ask', line.dates.recommended, `decide where ${what} comes from, and order it`, { done: has });
-  if (source === 'buy' || source === null)
-    add('order', line.dates.recommended, `order ${what}${at}`, { done: ordered });
+  if (source === 'buy') add('order', line.dates.recommended, `order ${what}${at}`, { done: ordered });
   if (source === 'hire') add('order', line.dates.recommended, `book the hire of ${what}${at}`, { done: ordered });
   if (source === 'borrow') add('ask', line.dates.recommended, `ask to borrow ${what}${at}`, { done: ordered });
   if (source === 'make') add('order', line.dates.recommended, `get the material for ${what}${at}`, { done: ordered });

@@ -94,6 +94,7 @@ suppliers:
 scenes:
   int-hut-night:
     was: [int-shed-night]
+    begin: 20:15
     setups: 4
     takes: 5
     shots: [wide, "hands, close"]

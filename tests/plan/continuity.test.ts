@@ -107,18 +107,19 @@ elements:
   const plan = planOf({ scenes: [{ wears: { IDA: { coat: {} } }, things: { key: {} } }] }, book, '2027-02-22');
 
   it('stand in order of date with who does them', () => {
-    // Coat: fitting Mon 8; packed Sun 7; dye 2 h and 2 days to dry = 3 days: Thu 4 to Sat 6; in hand Wed 3; ordered by Thu 25 February, better Wed 24.
+    // Coat: shot Fri 12, packed Thu 11; dye 2 h and 2 days to dry = 3 days: Mon 8 to Wed 10, after the fitting of Mon 8; in hand on the last
+    // delivery day before Mon 8: Fri 5; 4 working days: ordered by Mon 1 March, better Fri 26 February.
     // Key: fetched Wed 10, booked a working day before, Tue 9, better Mon 8.
     expect(
       plan.tasks.filter((task) => task.kind !== 'ask').map((task) => `${task.date} ${task.who ?? '-'} ${task.what}`),
     ).toEqual([
-      '2027-02-24 sam order coat',
-      '2027-03-04 kim coat: dye (2 h), then 2 days to dry or settle',
-      '2027-03-07 sam pack coat',
+      '2027-02-26 sam order coat',
       '2027-03-08 kim book the hire of key (the museum)',
       '2027-03-08 sam fit coat',
+      '2027-03-08 kim coat: dye (2 h), then 2 days to dry or settle',
       '2027-03-10 kim fetch key (the museum), photograph its condition',
       '2027-03-11 kim pack key',
+      '2027-03-11 sam pack coat',
       '2027-03-12 - shooting day 1 of 1: scenes 1',
       '2027-03-15 kim key: back with the museum today',
     ]);
