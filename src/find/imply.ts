@@ -5,7 +5,7 @@ import { implications } from '../trade/implications/implications.js';
 import { indexCues } from './implied/cue-index.js';
 import { type Evidence, readEvidence, readSettings } from './implied/evidence.js';
 import { collectPresent, headOf, isPresent, type Present } from './implied/present.js';
-import { nameSubject } from './implied/subject.js';
+import { groupParagraphs, nameSubject, type Paragraphs } from './implied/subject.js';
 import { openWordList } from './implied/word-list.js';
 import type { Sentence } from './reading.js';
 import type { Find, FindQuestion, Strength, Task } from './types.js';
@@ -27,11 +27,12 @@ export function imply(sentences: readonly Sentence[], script: Script, elements: 
     ...readEvidence(script, sentences, index, elements),
     ...readSettings(script, sentences, implications, elements),
   ].sort((a, b) => a.at.start.offset - b.at.start.offset);
+  const paragraphs = groupParagraphs(sentences);
   const present = collectPresent(script, sentences, elements);
   return {
-    elements: listElements(evidence, present, sentences),
+    elements: listElements(evidence, present, paragraphs),
     tasks: listTasks(evidence),
-    questions: listQuestions(evidence, script, present, sentences),
+    questions: listQuestions(evidence, script, present, paragraphs),
   };
 }
 
@@ -42,12 +43,12 @@ function fill(text: string, { head, object }: Raised): string {
   return text.replaceAll('{head}', head).replaceAll('{object}', object?.lower ?? 'it');
 }
 
-function listElements(evidence: readonly Raised[], present: Present, sentences: readonly Sentence[]): Find[] {
+function listElements(evidence: readonly Raised[], present: Present, paragraphs: Paragraphs): Find[] {
   const listed = new Map<string, Find>();
   for (const raised of evidence) {
     for (const implied of raised.owner.elements) {
-      const find = asFind(raised, implied, sentences);
-      if (isPresent(present[find.scene], find.name, implied.unless)) continue;
+      if (isPresent(present[raised.scene], fill(implied.name, raised), implied.unless)) continue;
+      const find = asFind(raised, implied, paragraphs);
       const key = `${find.scene} ${headOf(find.name)} ${find.category === 'costumes' ? find.by : ''}`;
       const before = listed.get(key);
       if (!before || before.confidence < find.confidence) listed.set(key, find);
@@ -56,9 +57,9 @@ function listElements(evidence: readonly Raised[], present: Present, sentences: 
   return [...listed.values()];
 }
 
-function asFind(raised: Raised, implied: ImpliedElement, sentences: readonly Sentence[]): Find {
+function asFind(raised: Raised, implied: ImpliedElement, paragraphs: Paragraphs): Find {
   const { name, category, strength, bySubject } = implied;
-  const by = bySubject ? nameSubject(raised, sentences, category === 'makeup') : null;
+  const by = bySubject ? nameSubject(raised, paragraphs, category === 'makeup') : null;
   return {
     scene: raised.scene,
     known: 'implied',
@@ -98,7 +99,7 @@ function listQuestions(
   evidence: readonly Raised[],
   script: Script,
   present: Present,
-  sentences: readonly Sentence[],
+  paragraphs: Paragraphs,
 ): FindQuestion[] {
   const headings = nameHeadings(script);
   const listed = new Map<string, FindQuestion>();
@@ -106,7 +107,7 @@ function listQuestions(
     for (const question of raised.owner.questions) {
       if (saysItself(raised, question, present)) continue;
       const { scene, words, at } = raised;
-      const about = question.once ? (nameSubject(raised, sentences, true) ?? '') : (headings[scene] ?? '');
+      const about = question.once ? (nameSubject(raised, paragraphs, true) ?? '') : (headings[scene] ?? '');
       const id = slug([question.id, namedIn(question, raised), about].join(' '));
       const key = `${scene} ${id}`;
       if (!listed.has(key)) listed.set(key, { scene, id, text: fill(question.text, raised), words, at });

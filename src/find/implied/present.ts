@@ -62,10 +62,21 @@ export function headOf(name: string): string {
   return nameWords(main.trim()).at(-1) ?? foldName(name);
 }
 
+const heads = new Map<string, string>();
+
+/** The names of the table are few and come again in every scene. */
+function headOfImplied(name: string): string {
+  const known = heads.get(name);
+  if (known !== undefined) return known;
+  const head = headOf(name);
+  heads.set(name, head);
+  return head;
+}
+
 /** True when the scene already has the implied thing, or something that does its work. */
 export function isPresent(words: ReadonlySet<string> | undefined, name: string, unless: string): boolean {
   if (!words) return false;
-  if (words.has(headOf(name))) return true;
+  if (words.has(headOfImplied(name))) return true;
   for (const word of openWordList(unless).words) if (words.has(word)) return true;
   return false;
 }

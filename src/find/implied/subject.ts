@@ -1,8 +1,27 @@
-import type { Sentence, Token } from '../reading.js';
+import type { Sentence } from '../reading.js';
 import type { Evidence } from './evidence.js';
 import { openWordList } from './word-list.js';
 
 const ownParts = openWordList('BODY GARMENT');
+
+/** The sentences of each paragraph, by scene and paragraph. */
+export type Paragraphs = ReadonlyMap<string, readonly Sentence[]>;
+
+/** Groups sentences by paragraph, so that a pronoun is looked up where it stands. */
+export function groupParagraphs(sentences: readonly Sentence[]): Paragraphs {
+  const groups = new Map<string, Sentence[]>();
+  for (const sentence of sentences) {
+    const key = keyOf(sentence);
+    const group = groups.get(key);
+    if (group) group.push(sentence);
+    else groups.set(key, [sentence]);
+  }
+  return groups;
+}
+
+function keyOf({ scene, paragraph }: Sentence): string {
+  return `${scene} ${paragraph}`;
+}
 
 /**
  * The person who does or suffers what raised an implication, by canonical name: a name, or a pronoun when the
@@ -10,7 +29,7 @@ const ownParts = openWordList('BODY GARMENT');
  */
 export function nameSubject<Owner>(
   { token, subject, object, sentence }: Evidence<Owner>,
-  sentences: readonly Sentence[],
+  paragraphs: Paragraphs,
   sufferer: boolean,
 ): string | null {
   if (!sentence) return null;
@@ -19,19 +38,14 @@ export function nameSubject<Owner>(
   if (first?.person) return first.person;
   if (sentence.speaker !== null) return sentence.speaker;
   if (first !== null && first.tag !== 'pronoun' && !ownParts.words.has(first.lemma)) return null;
-  return onlyPerson(sentence, sentences);
+  return onlyPerson(sentence, paragraphs);
 }
 
-function onlyPerson(sentence: Sentence, sentences: readonly Sentence[]): string | null {
+function onlyPerson(sentence: Sentence, paragraphs: Paragraphs): string | null {
   const named = new Set<string>();
-  for (const one of sentences) {
-    if (one.scene !== sentence.scene || one.paragraph !== sentence.paragraph) continue;
-    for (const token of one.tokens) addPerson(named, token);
+  for (const one of paragraphs.get(keyOf(sentence)) ?? []) {
+    for (const { person } of one.tokens) if (person !== null) named.add(person);
     if (one === sentence) break;
   }
   return named.size === 1 ? ([...named][0] as string) : null;
-}
-
-function addPerson(named: Set<string>, { person }: Token): void {
-  if (person !== null) named.add(person);
 }
