@@ -1,6 +1,6 @@
 import { eighths } from '../base/eighths.js';
 import { categoryOf } from '../trade/categories.js';
-import { setKey } from './carry-dressing.js';
+import { dressingKey } from './carry-dressing.js';
 import type { CostumePlot } from './costume-plot.js';
 import { categoryOfIdentity, type Identity } from './element-register.js';
 import type { FollowedStates } from './follow-states.js';
@@ -135,7 +135,7 @@ function dressingBeforeFlashbacks({ ground, places, reckoned, things }: Assemble
   const standing = new Map<string, Set<string>>();
   const first = new Map<string, number>();
   ground.scenes.forEach(({ scene }, index) => {
-    const set = setKey(scene.heading.setting, places[index]?.wholeKey ?? '');
+    const set = dressingKey(scene.heading.setting, places[index]?.wholeKey ?? '');
     const { day } = reckoned[index] as Reckoned;
     if (day.series === 'F') {
       const key = `${day.label} ${set}`;

@@ -25,8 +25,8 @@ interface Standing {
 
 /**
  * Carries the dressing of a set to every scene that plays in it, those before its first mention too: what nobody touches stands there
- * from the first scene on. A set is one setting, place and area: what hangs in the kitchen is neither in the yard nor in the hall. What
- * someone carries off is gone from then on. The main line and flashbacks keep apart: it may be another year.
+ * from the first scene on. A set is one setting, place and area: what hangs in the kitchen is neither in the yard nor in the hall. A scene
+ * played INT/EXT (a car on the road, a doorway) is dressed as the inside. What someone carries off is gone from then on. The main line and flashbacks keep apart: it may be another year.
  */
 export function carryDressing(inputs: readonly DressingInput[]): Thing[][] {
   const sets = new Map<string, Map<Identity, Standing>>();
@@ -61,7 +61,12 @@ function carry({ thing, scene }: Standing): Thing {
   return { ...thing, carried: true, from: scene.id, by: null, worn: false };
 }
 
-/** The key of a set. INT/EXT is a set of its own. */
+/** The key of a set: setting, place and areas. */
 export function setKey(setting: Setting, place: string): string {
   return `${setting} ${place}`;
+}
+
+/** The key of what is dressed as one: INT/EXT is dressed as the inside. */
+export function dressingKey(setting: Setting, place: string): string {
+  return setKey(setting === 'INT/EXT' ? 'INT' : setting, place);
 }

@@ -1,6 +1,6 @@
 import { foldName } from '../base/slug.js';
 import { categoryOf } from '../trade/categories.js';
-import { carryDressing, setKey } from './carry-dressing.js';
+import { carryDressing, dressingKey } from './carry-dressing.js';
 import { carryInHand } from './carry-in-hand.js';
 import type { CostumePlot, Dressed } from './costume-plot.js';
 import { categoryOfIdentity, type Identity } from './element-register.js';
@@ -75,7 +75,7 @@ function dressingOf({ places, reckoned, ground, order, refusals }: CarryInput, t
     const scene = ground.scenes[index] as SceneGround;
     return {
       ground: scene,
-      set: setKey(scene.scene.heading.setting, places[index]?.wholeKey ?? ''),
+      set: dressingKey(scene.scene.heading.setting, places[index]?.wholeKey ?? ''),
       series: lineOf((reckoned[index] as Reckoned).day),
       things: things[index] ?? [],
       refuses: (name: string) => isRefused(refusals, index, name),

@@ -30,7 +30,9 @@ export class Closets {
   private readonly outfits = new Map<string, Map<string, Outfit>>();
   private readonly counters = new Map<string, number>();
   private readonly owned = new Map<string, Set<Identity>>();
-  private readonly letGo = new Set<Identity>();
+  /** Garments that someone took off, with the story day: only on that day can another person pick them up. */
+  private readonly letGo = new Map<Identity, string>();
+  private today = '';
   private readonly wearers = new Map<Identity, string>();
 
   constructor(private readonly register: ElementRegister) {}
@@ -40,9 +42,14 @@ export class Closets {
     return this.outfits.get(person)?.get(day) ?? null;
   }
 
+  /** Turns to a scene of a story day. */
+  turnTo(day: string): void {
+    this.today = day;
+  }
+
   /** Begins a new change of costume. */
   begin(person: string, day: string): Outfit {
-    for (const [identity, wearer] of this.wearers) if (wearer === person) this.release(identity);
+    for (const [identity, wearer] of this.wearers) if (wearer === person) this.wearers.delete(identity);
     const outfit: Outfit = { change: this.nextNumber(person), used: false, listed: false, pieces: new Map() };
     obtain(this.outfits, person, () => new Map()).set(day, outfit);
     return outfit;
@@ -75,7 +82,7 @@ export class Closets {
   /** Notes that nobody wears a garment now: another person may put on this very one. */
   release(identity: Identity): void {
     this.wearers.delete(identity);
-    this.letGo.add(identity);
+    this.letGo.set(identity, this.today);
   }
 
   /**
@@ -88,7 +95,7 @@ export class Closets {
     const declared = this.register.declaredAs(name);
     if (declared && (this.wearers.get(declared) ?? person) === person) return declared;
     if (declared && (declared.definition || declared.known === 'marked')) return declared;
-    const lent = [...this.letGo].find((one) => isNamed(one, name));
+    const lent = this.lyingToday().find((one) => isNamed(one, name));
     return lent ?? this.register.garment(name, person);
   }
 
@@ -104,9 +111,13 @@ export class Closets {
     return onlyOne(outfit ? [...outfit.pieces.keys()] : [], name) ?? onlyOne([...(this.owned.get(person) ?? [])], name);
   }
 
-  /** Garments nobody wears now that a loose name can mean. */
+  /** The one garment taken off today, and on nobody, that a loose name can mean. */
   lying(name: string): Identity | null {
-    return onlyOne([...this.letGo], name);
+    return onlyOne(this.lyingToday(), name);
+  }
+
+  private lyingToday(): Identity[] {
+    return [...this.letGo].filter(([, day]) => day === this.today).map(([identity]) => identity);
   }
 }
 

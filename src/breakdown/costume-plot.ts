@@ -64,6 +64,7 @@ export function plotCostumes(
   const usual = new Map(notesOf(ground.script.notes, 'costume').map((note) => [note.person, note] as const));
   const latest = new Map<string, Outfit>();
   const dressed = inputs.map((input) => {
+    closets.turnTo(input.day.label);
     const dress = new SceneDress(input, closets);
     for (const presence of input.presences) {
       const { name } = presence.person;

@@ -84,7 +84,7 @@ function takeOff(dress: SceneDress, figure: Figure, item: NoteItem): void {
   if (!outfit.pieces.has(identity) && !figure.pieces.get(identity)?.action) {
     dress.messages.push(sayBreakdown('garment-not-worn', { person, garment: item.name }, item.at));
   }
-  if (figure.pieces.get(identity)?.action?.endsWith('taken off')) return;
+  if (/(?:taken off|handed to .*)$/.test(figure.pieces.get(identity)?.action ?? '')) return;
   dress.sightNote(identity, item, person);
   dress.drop(figure, identity, 'taken off', item.at);
 }

@@ -2,6 +2,7 @@ import { foldName, slug } from '../base/slug.js';
 import type { Range } from '../base/text-range.js';
 import { readLeadingCount } from '../trade/number-words.js';
 import { notesOf, type SceneGround } from './ground.js';
+import { splitWords } from './name-matcher.js';
 import type { PeopleIndex } from './people-index.js';
 import type { Presence } from './presence.js';
 import type { Known, SceneExtra } from './types.js';
@@ -65,16 +66,31 @@ function* sightExtras(
       yield { name: rest, count: item.count ?? count, known: 'noted', words: item.name, at: item.at };
     }
   }
-  yield* foundExtras(finds, people);
+  yield* foundExtras(finds, people, presences);
 }
 
-function* foundExtras(finds: SceneGround['finds'], people: PeopleIndex): Generator<Sight> {
+function* foundExtras(
+  finds: SceneGround['finds'],
+  people: PeopleIndex,
+  presences: readonly Presence[],
+): Generator<Sight> {
+  const names = presences.flatMap(({ person }) => person.names.map(wordsOf));
+  const isCast = (words: string, count: number | null) => {
+    const own = wordsOf(words);
+    return (count ?? 1) === 1 && names.some((name) => name.every((word) => own.includes(word)));
+  };
   for (const { kind, name, count, words, at } of finds.people) {
-    if (kind === 'extras' && !people.find(name)) yield { name, count, known: 'found', words, at };
+    if (kind === 'extras' && !people.find(name) && !isCast(words, count))
+      yield { name, count, known: 'found', words, at };
   }
   for (const { category, name, count, known, words, at } of finds.elements) {
-    if (category === 'extras' && !people.find(name)) yield { name, count, known, words, at };
+    if (category === 'extras' && !people.find(name) && !isCast(words, count)) yield { name, count, known, words, at };
   }
+}
+
+/** `A drunk man` is no extra where DRUNK speaks. */
+function wordsOf(text: string): string[] {
+  return splitWords(text).map(({ folded }) => folded);
 }
 
 /** `three nurses`, `nurses` and `nurse` are one group within a scene. */

@@ -16,7 +16,7 @@ interface NightInput {
 }
 
 /**
- * Finds people who begin a new day where they were at night: they may have slept in their clothes. Only a note that dresses them settles
+ * Finds people who begin a new day where they were at night, or at dawn: they may have kept their clothes on. Only a note that dresses them settles
  * it, or an answer.
  */
 export function doubtNights(inputs: readonly NightInput[], present: PeopleInScenes): NightDoubt[][] {
@@ -28,13 +28,19 @@ export function doubtNights(inputs: readonly NightInput[], present: PeopleInScen
       if (cast.presence !== 'seen') continue;
       const before = last.get(person.id);
       last.set(person.id, input);
-      if (!before || before.day.number === input.day.number || before.place.key !== input.place.key) continue;
-      if (before.ground.scene.heading.light !== 'night' || isDressed(input.ground, person.name)) continue;
+      if (!before || before.day.number === input.day.number || !mayHaveStayed(before, input)) continue;
+      if (isDressed(input.ground, person.name)) continue;
       const id = nightQuestionId(person.name, input.ground.id);
       doubts.push({ id, person: person.name, before: before.ground.label, line: cast.mentions[0]?.line ?? 0 });
     }
     return doubts;
   });
+}
+
+/** From night to dawn people are often still up; from night to day they may have slept where they were. */
+function mayHaveStayed(before: NightInput, now: NightInput): boolean {
+  if (before.ground.scene.heading.light !== 'night') return false;
+  return before.place.key === now.place.key || now.ground.scene.heading.light === 'dawn';
 }
 
 function isDressed({ scene }: SceneGround, person: string): boolean {

@@ -96,7 +96,7 @@ function* askStory({
   for (const night of nights) {
     yield story(
       night.id,
-      `A new day for ${night.person} in the same place as ${night.before}: the same clothes as the night before?`,
+      `A new day for ${night.person} after the night of ${night.before}: still the same clothes?`,
       night.line,
       `Type "> answer: ${night.id} yes, the same clothes", or "> ${night.person}: wears …".`,
     );

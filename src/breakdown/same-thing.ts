@@ -41,7 +41,12 @@ export function partsOf(name: string): NameParts {
   if (known) return known;
   const [front = ''] = coreName(name).split(/ (?:of|with|in|from|for|on|at) /);
   const words = front.split(' ');
-  const parts = { head: singular(words.at(-1) ?? ''), modifiers: words.slice(0, -1) };
+  // A number at the end tells things of a kind apart: `calendar 1998` is a calendar.
+  const headAt = Math.max(
+    0,
+    words.findLastIndex((word) => !/^#?\d+$/.test(word)),
+  );
+  const parts = { head: singular(words[headAt] ?? ''), modifiers: words.filter((_, index) => index !== headAt) };
   if (remembered.size >= rememberAtMost) remembered.clear();
   remembered.set(name, parts);
   return parts;

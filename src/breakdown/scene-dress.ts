@@ -157,9 +157,10 @@ export class SceneDress {
     };
   }
 
-  /** `coat` on someone in a grey coat is the grey coat. */
+  /** `coat` on someone in a grey coat is the grey coat, and so is the coat that somebody else has just taken off. */
   private settleName(figure: Figure, sighting: Sighting): void {
-    const meant = this.closets.meant(sighting.identity.name, figure.person, figure.outfit);
+    const { name } = sighting.identity;
+    const meant = this.closets.meant(name, figure.person, figure.outfit) ?? this.closets.lying(name);
     if (!meant || meant === sighting.identity) return;
     const before = sighting.identity;
     for (const other of this.input.sightings) if (other.identity === before) other.identity = meant;

@@ -40,6 +40,14 @@ describe('dressing', () => {
     ).toEqual([['mirror'], [], [], ['mirror < int-bar-back-room-day']]);
   });
 
+  it('of a car or a doorway is that of the inside', () => {
+    expect(thingsOf(null, 'INT. CAR - DAY | A [map](dressing).', 'INT/EXT. CAR - DAY', 'EXT. CAR - DAY')).toEqual([
+      ['map'],
+      ['map < int-car-day'],
+      [],
+    ]);
+  });
+
   it('is neither carried into a flashback nor out of one; the flashback asks', () => {
     const scenes = [
       'INT. BAR - DAY | A [mirror](dressing).',

@@ -152,6 +152,38 @@ describe('garments have a track of their own', () => {
     });
   });
 
+  it('lent in the words: the coat that one hands over is the coat the other puts on', () => {
+    const told: Told = {
+      elements: [{ name: 'coat', category: 'costumes', words: 'puts on the coat', by: 'NORA', worn: true }],
+      moves: [
+        { name: 'coat', kind: 'handed over', words: 'gives the coat to Nora', from: 'JOSEF', to: 'NORA' },
+        { name: 'coat', kind: 'put on', words: 'puts on the coat', to: 'NORA' },
+      ],
+    };
+    const { scenes, breakdown, codes } = breakDown(
+      script(
+        'EXT. QUAY - DAY | > Josef: wears wet coat | Josef gives the coat to Nora. She puts on the coat. | > Josef: takes off coat',
+        'INT. BAR - LATER | Nora and Josef.',
+      ),
+      told,
+    );
+    expect(clothesOf(scenes, 'JOSEF')).toEqual(['1: wet coat (handed to NORA)', '1: ']);
+    expect(clothesOf(scenes, 'NORA')).toEqual(['1: wet coat (put on)', '1: wet coat (carried)']);
+    expect(breakdown.elements.map(({ id }) => id)).toEqual(['wet-coat']);
+    expect(codes).toEqual([]);
+  });
+
+  it('a coat found on someone the day after is not the one that somebody else wore', () => {
+    const told: Told = {
+      elements: [{ name: 'coat', category: 'costumes', words: 'a coat', by: 'NORA', worn: true }],
+    };
+    const { breakdown } = breakDown(
+      script('EXT. QUAY - DAY | > Josef: wears wet coat | Josef.', 'INT. BAR - NEXT MORNING | Nora in a coat.'),
+      told,
+    );
+    expect(breakdown.elements.map(({ id }) => id)).toEqual(['wet-coat', 'coat']);
+  });
+
   it('two people in boots are two pairs', () => {
     const { breakdown } = breakDown(
       script('INT. BAR - DAY | > Nora: wears boots | > Josef: wears boots | Nora and Josef dance.'),

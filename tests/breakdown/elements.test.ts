@@ -160,6 +160,13 @@ describe('found elements', () => {
     expect(elementsOf(result.scenes[0]).lantern).toMatchObject({ words: 'lantern', mentions: [{ words: 'lantern' }] });
   });
 
+  it('met by a bare name are the thing with a number', () => {
+    const result = breakDown(`${head}> dressing: calendar 1998\n\nThe calendar hangs there.\n`, {
+      elements: [{ name: 'calendar', category: 'props', words: 'The calendar' }],
+    });
+    expect(listOf(result)).toEqual(['calendar 1998 dressing noted']);
+  });
+
   it('elsewhere in the script are the thing that was marked or noted once', () => {
     const result = breakDown(
       `${head}The [storm lantern](prop).\n\n## 2. EXT. YARD - DAY\n\nThe lantern. A lantern.\n`,

@@ -127,6 +127,16 @@ describe('the index of people', () => {
     });
     expect(scenes[0]?.cast.map(({ name, known }) => `${name} ${known}`)).toEqual(['butcher found', 'NORA marked']);
   });
+
+  it('is free of extras who are somebody that speaks in the scene', () => {
+    const { scenes } = breakDown(`${cast('NORA: {}')}A drunk man sits down. Two drunk men watch.\n\nDRUNK\nSing!\n`, {
+      people: [
+        { name: 'man', kind: 'extras', words: 'A drunk man' },
+        { name: 'drunk men', kind: 'extras', count: 2, words: 'Two drunk men' },
+      ],
+    });
+    expect(scenes[0]?.extras.map(({ name }) => name)).toEqual(['drunk men']);
+  });
 });
 
 describe('extras', () => {
