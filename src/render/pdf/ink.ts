@@ -1,9 +1,10 @@
 import type { Font } from 'fontkit';
 import type { LineItem, RectItem, TextItem, TriangleItem } from '../layout/page-tree.js';
 import type { FontFace } from '../types.js';
+import { num, openPageContent } from './page-content.js';
 import { plainLayout } from './plain-layout.js';
 
-/** Writes the content of pages in PDF operators, which costs a fifth of pdfkit's own text call. */
+/** Writes the items of pages as PDF operators, which costs a fifth of pdfkit's own text call. */
 export interface Ink {
   begin(pageHeight: number): void;
   text(item: TextItem): void;
@@ -22,7 +23,7 @@ interface EmbeddedFace {
 
 interface Pen {
   readonly face: EmbeddedFace;
-  /** The glyph of each character as the file writes it, by code point. */
+  /** The bytes of each character's glyph as the file writes them, by code point. */
   readonly codes: Map<number, string>;
 }
 
@@ -30,10 +31,7 @@ interface Pen {
 export function createInk(document: PDFKit.PDFDocument, open: (face: FontFace) => Font): Ink {
   const pens = new Map<FontFace, Pen>();
   let height = 0;
-  let out: string[] = [];
-  let weight = -1;
-  let dashed = false;
-
+  let content = openPageContent(height);
   const penOf = (face: FontFace): Pen => {
     const known = pens.get(face);
     if (known) return known;
@@ -42,58 +40,57 @@ export function createInk(document: PDFKit.PDFDocument, open: (face: FontFace) =
     pens.set(face, pen);
     return pen;
   };
-  const setStroke = (next: number, dash: boolean) => {
-    if (next !== weight) out.push(`${num(next)} w`);
-    if (dash !== dashed) out.push(dash ? '[2 2] 0 d' : '[] 0 d');
-    weight = next;
-    dashed = dash;
-  };
   return {
     begin(pageHeight) {
       height = pageHeight;
-      out = [`q 1 0 0 -1 0 ${num(pageHeight)} cm`];
-      weight = -1;
-      dashed = false;
+      content = openPageContent(pageHeight);
     },
     text(item) {
       const pen = penOf(item.face);
       document.page.fonts[pen.face.id] ??= pen.face.ref();
-      const at = `1 0 0 1 ${num(item.x)} ${num(height - item.y)} Tm`;
-      out.push(`BT /${pen.face.id} ${num(item.size)} Tf ${at} <${encode(item.text, pen)}> Tj ET`);
+      content.text(pen.face.id, item.size, item.x, height - item.y, encode(item.text, pen));
     },
     line(item) {
-      setStroke(item.weight, item.dashed);
-      out.push(`${num(item.x)} ${num(height - item.y)} m ${num(item.x2)} ${num(height - item.y2)} l S`);
+      content.stroke(item.weight, item.dashed);
+      content.draw(`${num(item.x)} ${num(height - item.y)} m ${num(item.x2)} ${num(height - item.y2)} l S`);
     },
     rect(item) {
-      setStroke(item.weight, false);
-      out.push(`${num(item.x)} ${num(height - item.y - item.height)} ${num(item.width)} ${num(item.height)} re S`);
+      content.stroke(item.weight, false);
+      const corner = `${num(item.x)} ${num(height - item.y - item.height)}`;
+      content.draw(`${corner} ${num(item.width)} ${num(item.height)} re S`);
     },
     triangle(item) {
-      setStroke(item.size * 0.09, false);
-      out.push(trianglePath(item, height));
+      content.stroke(item.size * 0.09, false);
+      content.draw(trianglePath(item, height));
     },
     end() {
-      out.push('Q');
-      document.addContent(out.join('\n'));
+      document.addContent(content.bytes());
     },
   };
 }
 
+/** A text as the bytes of its glyphs, two each, ready to stand in the parentheses of a PDF string. */
 function encode(text: string, pen: Pen): string {
-  let hex = '';
+  let bytes = '';
   for (let i = 0; i < text.length; i++) {
     const codePoint = text.codePointAt(i) as number;
     if (codePoint > 0xffff) i++;
-    hex += pen.codes.get(codePoint) ?? learnCode(codePoint, pen);
+    bytes += pen.codes.get(codePoint) ?? learnCode(codePoint, pen);
   }
-  return hex;
+  return bytes;
 }
 
 function learnCode(codePoint: number, pen: Pen): string {
-  const code = pen.face.encode(String.fromCodePoint(codePoint))[0].join('');
+  const hex = pen.face.encode(String.fromCodePoint(codePoint))[0].join('');
+  const code = hex.replace(/../g, (pair) => escapeByte(String.fromCharCode(Number.parseInt(pair, 16))));
   pen.codes.set(codePoint, code);
   return code;
+}
+
+/** ISO 32000-1, 7.3.4.2: parentheses and backslashes are escaped; a bare carriage return would be read as a line feed. */
+function escapeByte(byte: string): string {
+  if (byte === '\r') return '\\r';
+  return /[()\\]/.test(byte) ? `\\${byte}` : byte;
 }
 
 function trianglePath(item: TriangleItem, height: number): string {
@@ -104,8 +101,4 @@ function trianglePath(item: TriangleItem, height: number): string {
   const stroke = `${num(middle)} ${num(base + size * 0.62)} m ${num(middle)} ${num(base + size * 0.3)} l S`;
   const dot = `${num(middle)} ${num(base + size * 0.2)} m ${num(middle)} ${num(base + size * 0.11)} l S`;
   return `${outline} ${stroke} ${dot}`;
-}
-
-function num(value: number): string {
-  return String(Math.round(value * 100) / 100);
 }
