@@ -36,6 +36,29 @@ describe('paintPdf, read back by pdfjs-dist', () => {
     expect(texts[1]?.y).toBeCloseTo(120.5, 2);
   });
 
+  it('paints the same bytes whatever was painted before with the same faces', async () => {
+    const pages = [{ width: 612, height: 792, items: [text('Zoë, zoo, ı', 100)], bookmarks: [] }];
+    const fresh = await paintPdf(
+      pages,
+      info,
+      fontBookOf((face) => readFontFile(face)),
+    );
+    await paint([text('Žofie, žába, î', 100)]);
+    const later = await paintPdf(pages, info, book);
+    expect(Buffer.from(later).equals(Buffer.from(fresh))).toBe(true);
+  });
+
+  it('writes every glyph number so that it is read back, those of parentheses and line ends too', async () => {
+    // More than 255 glyphs: the numbers of the subset pass through every byte value.
+    const all = Array.from({ length: 0x17f - 0xa1 }, (_, i) => String.fromCharCode(0xa1 + i)).filter(
+      (one) => one !== '\u00ad',
+    );
+    const ascii = Array.from({ length: 94 }, (_, i) => String.fromCharCode(0x21 + i));
+    const lines = [...ascii, ...all].join('').match(/.{1,40}/gu) ?? [];
+    const { texts } = await readPdf(await paint(lines.map((line, i) => text(line, 100 + i * 20))));
+    expect(texts.map((one) => one.text)).toEqual(lines);
+  });
+
   it('paints the same bytes twice', async () => {
     const items = [text(words, 100), text('mono', 130, 'mono')];
     expect(Buffer.from(await paint(items)).equals(Buffer.from(await paint(items)))).toBe(true);
