@@ -47,6 +47,24 @@ export const renderers: Record<OutputName, Renderer> = {
     files: ['script.pdf'],
     load: async () => (await import('./script/render-script-pages.js')).renderScriptPages,
   },
+  plan: {
+    title: 'days, tasks, money and continuity',
+    files: ['plan.pdf'],
+    needsBook: true,
+    load: async () => (await import('./plan/render-plan.js')).renderPlan,
+  },
+  callsheets: {
+    title: 'one side for each shooting day',
+    files: ['callsheets.pdf'],
+    needsBook: true,
+    load: async () => (await import('./plan/render-callsheets.js')).renderCallSheets,
+  },
+  calendar: {
+    title: 'everything to do, for a phone',
+    files: ['tasks.ics'],
+    needsBook: true,
+    load: async () => (await import('./plan/render-calendar.js')).renderCalendar,
+  },
 };
 
 /** The names of all outputs, in their usual order. */

@@ -16,7 +16,10 @@ export type OutputName =
   | 'indexes'
   | 'purchases'
   | 'questions'
-  | 'script';
+  | 'script'
+  | 'plan'
+  | 'callsheets'
+  | 'calendar';
 
 /** A file to write: a name inside the output folder, and what it holds. */
 export interface OutputFile {

@@ -1,4 +1,5 @@
 import { renderDocument } from '../pdf/render-document.js';
+import { costumePackParts } from '../plan/pack-blocks.js';
 import type { Render } from '../types.js';
 import { readFirstBlocks } from '../words/read-first.js';
 import { indexScenes } from '../words/scene-list-words.js';
@@ -18,14 +19,17 @@ const howTo = [
 export const renderCostumes: Render = async (input) => {
   const { breakdown } = input;
   const index = indexScenes(breakdown.scenes);
+  const parts = costumePackParts(input, index);
   return renderDocument(input, {
     file: 'costumes.pdf',
     name: 'Costumes',
     blocks: [
       ...readFirstBlocks(breakdown, index, { title: 'Costumes', howTo, categories: new Set(['costumes', 'makeup']) }),
+      ...parts.front,
       ...gridBlocks(breakdown, index),
       ...changeBlocks(breakdown, index),
       ...costumeRunningBlocks(breakdown, index),
+      ...parts.back,
     ],
   });
 };

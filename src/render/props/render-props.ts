@@ -1,4 +1,5 @@
 import { renderDocument } from '../pdf/render-document.js';
+import { propPackParts } from '../plan/pack-blocks.js';
 import type { Render } from '../types.js';
 import { readFirstBlocks } from '../words/read-first.js';
 import { indexScenes } from '../words/scene-list-words.js';
@@ -20,17 +21,20 @@ const howTo = [
 export const renderProps: Render = async (input) => {
   const { breakdown } = input;
   const index = indexScenes(breakdown.scenes);
+  const parts = propPackParts(input);
   const categories = new Set([...handledCategories, ...placeCategories]);
   return renderDocument(input, {
     file: 'props.pdf',
     name: 'Props',
     blocks: [
       ...readFirstBlocks(breakdown, index, { title: 'Props', howTo, categories }),
+      ...parts.front,
       ...runningBlocks(breakdown, index),
       ...changingBlocks(breakdown, index),
       ...paperBlocks(breakdown, index),
       ...dressingBlocks(breakdown, index),
       ...weaponBlocks(breakdown, index),
+      ...parts.back,
     ],
   });
 };

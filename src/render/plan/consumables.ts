@@ -1,0 +1,79 @@
+import { formatPercent } from '../../base/ratio.js';
+import type { Book } from '../../book/types.js';
+import type { PlanLine } from '../../plan/line-types.js';
+import { countTakes, spareOf } from '../../plan/per-take.js';
+import type { Plan } from '../../plan/plan-types.js';
+import { type Block, bold, type TableRow } from '../layout/kit.js';
+import { amountWords } from './plan-words.js';
+
+const columns = [
+  { head: 'What', share: 2 },
+  { head: 'Per take', width: 50 },
+  { head: 'Scenes', share: 1 },
+  { head: 'Setups', width: 40 },
+  { head: 'Takes', width: 36 },
+  { head: 'Rehearsals', width: 60 },
+  { head: 'Spare', width: 40 },
+  { head: 'In all', width: 46 },
+  { head: 'Pack', width: 44 },
+  { head: 'Packs', width: 36 },
+];
+
+/** What each take uses up, and how it adds to packs. */
+export function consumableBlocks(plan: Plan, book: Book, isMine: (line: PlanLine) => boolean): Block[] {
+  const lines = plan.lines.filter(
+    (line) => isMine(line) && (line.need.usedUp || line.need.uses.some((use) => use.onCamera === 'copy each take')),
+  );
+  if (lines.length === 0) return [];
+  const food = lines.some((line) => line.need.category === 'food');
+  return [
+    { kind: 'heading', level: 2, text: 'Used up in each take', bookmark: 'Used up' },
+    { kind: 'table', columns, rows: lines.map((line) => consumableRow(line, book)) },
+    ...(food
+      ? [
+          {
+            kind: 'paragraph',
+            text: [
+              bold('Food: '),
+              'the crew will eat it, so label it. Ask every actor about allergies by name before they bite; keep a spit cup and water at hand.',
+            ],
+          } as const,
+        ]
+      : []),
+  ];
+}
+
+function consumableRow(line: PlanLine, book: Book): TableRow {
+  const { need, element } = line;
+  if (need.uses.length === 0 || line.scenes.length === 0)
+    return {
+      cells: [
+        bold(need.name),
+        '',
+        '',
+        '',
+        '',
+        '',
+        '',
+        amountWords(need.recommended, need.unit),
+        line.packText ?? '',
+        String(line.packs),
+      ],
+    };
+  const takes = countTakes(book, element, null);
+  const spare = need.unit === 'piece' ? formatPercent(spareOf(book, element)) : 'loss 30 %';
+  return {
+    cells: [
+      bold(need.name),
+      element?.perTake?.text ?? '1',
+      line.scenes.join(', '),
+      String(takes.setups),
+      String(takes.takes),
+      String(takes.rehearsals),
+      spare,
+      amountWords(need.decided ?? need.recommended, need.unit),
+      line.packText ?? '',
+      line.pooledWith === null ? String(line.packs) : 'shared',
+    ],
+  };
+}

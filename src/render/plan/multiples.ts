@@ -1,0 +1,93 @@
+import type { PlanLine } from '../../plan/line-types.js';
+import type { Plan } from '../../plan/plan-types.js';
+import { type Block, bold, type Inline, type TableRow } from '../layout/kit.js';
+import { amountWords, slotWords } from './plan-words.js';
+import { copyWords } from './pull-lists.js';
+
+const columns = [
+  { head: 'What', share: 1.5 },
+  { head: 'States', share: 1.2 },
+  { head: 'At\nleast', width: 36 },
+  { head: 'Better', width: 42 },
+  { head: 'Why', share: 3.4 },
+  { head: 'Here\nalready', width: 44 },
+  { head: 'To get', width: 40 },
+];
+
+/** How many copies of each thing, with the reason, and what each copy turns into. */
+export function multiplesBlocks(plan: Plan, isMine: (line: PlanLine) => boolean): Block[] {
+  const lines = plan.lines.filter((line) => isMine(line) && isWorthSaying(line));
+  const rows = lines.map(multipleRow);
+  const conversions = lines.flatMap((line) => conversionRows(line));
+  return [
+    { kind: 'heading', level: 2, text: 'How many of each, and why', bookmark: 'How many' },
+    {
+      kind: 'paragraph',
+      text: [
+        'A change ',
+        bold('on camera'),
+        ' uses a copy in each take. A change ',
+        bold('between scenes'),
+        ' uses none, but each state needs its copy unless one can be turned into the next in time.',
+      ],
+    },
+    rows.length > 0
+      ? { kind: 'table', columns, rows }
+      : { kind: 'paragraph', text: 'One of each is enough, as far as the script tells.' },
+    ...(conversions.length > 0 ? conversionBlocks(conversions) : []),
+  ];
+}
+
+function isWorthSaying({ need }: PlanLine): boolean {
+  return (
+    need.minimum > 1 ||
+    need.recommended > 1 ||
+    need.states.length > 1 ||
+    need.questions.length > 0 ||
+    need.decided !== null
+  );
+}
+
+function multipleRow({ need, status }: PlanLine): TableRow {
+  const better = need.recommendedReason === 'as the strict minimum' ? [] : [[bold('Better: '), need.recommendedReason]];
+  const decided = need.decided === null ? [] : [[bold('Decided: '), amountWords(need.decided, need.unit)]];
+  const questions = need.questions.map((question): Inline => [bold('? '), question]);
+  return {
+    cells: [
+      bold(need.name),
+      need.usedUp ? 'used up in each take' : need.states.join('; '),
+      amountWords(need.minimum, need.unit),
+      amountWords(need.recommended, need.unit),
+      { stack: [need.minimumReason, ...better, ...decided, ...questions] },
+      status === 'done without' ? 'cut' : String(need.have),
+      amountWords(need.toGet, need.unit),
+    ],
+  };
+}
+
+function conversionRows({ need }: PlanLine): TableRow[] {
+  return need.conversions.map((one) => ({
+    cells: [
+      copyWords(one.copies),
+      `${one.from} → ${one.to}`,
+      `after ${slotWords(one.after)}, for ${slotWords(one.before)}`,
+      one.wayBack ? 'can be undone' : bold('no way back'),
+    ],
+  }));
+}
+
+function conversionBlocks(rows: readonly TableRow[]): Block[] {
+  return [
+    { kind: 'heading', level: 3, text: 'What turns into what' },
+    {
+      kind: 'table',
+      columns: [
+        { head: 'Copy', share: 1 },
+        { head: 'From → to', share: 2 },
+        { head: 'When', share: 2 },
+        { head: 'And then', share: 1 },
+      ],
+      rows,
+    },
+  ];
+}

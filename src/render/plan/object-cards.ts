@@ -1,0 +1,61 @@
+import type { PlanLine } from '../../plan/line-types.js';
+import type { Plan } from '../../plan/plan-types.js';
+import { type Block, blank, bold, type Inline, stateWords } from '../layout/kit.js';
+import { sourceWords } from './plan-words.js';
+import { copyWords } from './pull-lists.js';
+
+/** A thing has a card of its own from so many scenes, or when it changes, or when it has exact words. */
+const scenesForCard = 3;
+
+/** One card for each thing that matters most: scenes, states, copies, where it comes from and lives, a place for a picture. */
+export function objectCardBlocks(plan: Plan, isMine: (line: PlanLine) => boolean): Block[] {
+  const lines = plan.lines.filter((line) => isMine(line) && line.status !== 'done without' && isHero(line));
+  if (lines.length === 0) return [];
+  return [
+    { kind: 'heading', level: 2, text: 'Cards of the things that matter most', bookmark: 'Cards' },
+    ...lines.flatMap(card),
+  ];
+}
+
+function isHero({ need, element }: PlanLine): boolean {
+  return (
+    need.uses.filter((use) => !use.carried).length >= scenesForCard ||
+    need.states.length > 1 ||
+    (element?.words ?? null) !== null
+  );
+}
+
+function card(line: PlanLine): Block[] {
+  const { need, element } = line;
+  const chain = need.uses.map((use, index): Inline => {
+    const copies = need.copies[index] ?? [];
+    const looks = stateWords(use.stateIn, use.stateOut);
+    return [
+      `sc ${use.slot.label}: `,
+      looks === '' ? 'as it is' : looks,
+      use.by.length > 0 ? `, ${use.by.join(', ')}` : '',
+      copies.length > 1 || need.recommended > 1 ? [' (', ...[copyWords(copies)].flat(), ')'].join('') : '',
+    ];
+  });
+  const facts: Inline[] = [
+    [
+      bold('From: '),
+      `${sourceWords(line.source.value)}${line.from ? `, ${line.from}` : line.owner ? `, ${line.owner}` : ''}`,
+    ],
+    [bold('Lives in: '), line.box ?? blank(90)],
+    [bold('Pictures: '), element && element.pictures.length > 0 ? element.pictures.join(', ') : blank(120)],
+    ...(element?.words ? [[bold('Exact words: '), element.words]] : []),
+    ...(line.note ? [[bold('Note: '), line.note]] : []),
+  ];
+  const title: Inline = line.description ? `${line.name}: ${line.description}` : line.name;
+  return [
+    {
+      kind: 'keep',
+      blocks: [
+        { kind: 'heading', level: 3, text: title },
+        { kind: 'section', label: 'In shooting order', labelWidth: 96, blocks: [{ kind: 'entries', entries: chain }] },
+        { kind: 'section', label: '', labelWidth: 96, blocks: [{ kind: 'entries', entries: facts }] },
+      ],
+    },
+  ];
+}

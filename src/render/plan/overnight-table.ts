@@ -1,0 +1,53 @@
+import type { Overnight } from '../../plan/day-types.js';
+import { type Block, bold, type TableRow, tick } from '../layout/kit.js';
+import type { Production } from '../types.js';
+import { dateWords, slotWords } from './plan-words.js';
+import { copyWords } from './pull-lists.js';
+
+const columns = [
+  { head: '', width: 12 },
+  { head: 'Evening of', width: 84 },
+  { head: 'What', share: 1.4 },
+  { head: 'From → to', share: 2 },
+  { head: 'For', share: 1 },
+  { head: 'Hours needed', width: 68 },
+  { head: 'There', width: 44 },
+];
+
+/** What must be washed, dried or changed between two scenes; what cannot be done in time says so. */
+export function overnightBlocks({ plan, book }: Production, isMine: (one: Overnight) => boolean): Block[] {
+  const list = plan.overnight.filter(isMine);
+  if (list.length === 0) return [];
+  const rows = list.map((one): TableRow => {
+    const { conversion } = one;
+    const { low, high } = conversion.hoursNeeded;
+    const needed = low === high ? hours(low) : `${hours(low)} to ${hours(high)}`;
+    const there = conversion.hoursThere === null ? '?' : hours(conversion.hoursThere);
+    return {
+      cells: [
+        tick,
+        dateWords(conversion.after.date),
+        [bold(one.name), ' ', ...[copyWords(conversion.copies)].flat()],
+        `${conversion.from} → ${conversion.to}`,
+        slotWords(conversion.before),
+        needed,
+        one.short ? bold(`${there}: too short`) : there,
+      ],
+    };
+  });
+  const drier = book.drier.value
+    ? 'There is a drier machine; wool and leather never go in.'
+    : 'No drier machine: a warm room, air, a line.';
+  return [
+    { kind: 'heading', level: 2, text: 'Between the days: wash, dry, change', bookmark: 'Between the days' },
+    {
+      kind: 'paragraph',
+      text: `${drier} Cotton 8 to 12 hours, wool 24 to 36, leather boots 36 to 48. Too short means: get a double.`,
+    },
+    { kind: 'table', columns, rows },
+  ];
+}
+
+function hours(value: number): string {
+  return `${Math.round(value * 10) / 10} h`;
+}

@@ -1,0 +1,82 @@
+import type { PlanLine } from '../../plan/line-types.js';
+import type { CategoryName } from '../../trade/categories.js';
+import type { Block } from '../layout/kit.js';
+import type { Production, RenderInput } from '../types.js';
+import type { SceneIndex } from '../words/scene-list-words.js';
+import { comfortBlocks } from './comfort-kit.js';
+import { consumableBlocks } from './consumables.js';
+import { dressingOrderBlocks } from './dressing-order.js';
+import { fittingBlocks } from './fittings.js';
+import { hireBlocks } from './hires.js';
+import { measurementBlocks } from './measurements.js';
+import { multiplesBlocks } from './multiples.js';
+import { objectCardBlocks } from './object-cards.js';
+import { overnightBlocks } from './overnight-table.js';
+import { packFrontBlocks } from './pack-front.js';
+import { photoFrameBlocks } from './photo-frames.js';
+import { pullListBlocks } from './pull-lists.js';
+import { resetBlocks } from './reset-cards.js';
+import { standingKitBlocks } from './standing-kit.js';
+import { weaponEntryBlocks } from './weapon-entries.js';
+import { taskBlocks } from './work-calendar.js';
+
+const bodily: ReadonlySet<CategoryName | null> = new Set(['costumes', 'makeup']);
+const isWorn = (line: PlanLine) => bodily.has(line.need.category);
+const isThing = (line: PlanLine) => !isWorn(line);
+
+/** What a pack prints after its first page, and after the rest, when there is a production book. */
+export interface PackParts {
+  readonly front: readonly Block[];
+  readonly back: readonly Block[];
+}
+
+/** What the book and the plan add to the prop helper's pack. */
+export function propPackParts({ production }: RenderInput): PackParts {
+  if (production === null) return { front: [], back: [] };
+  const { plan, book } = production;
+  return {
+    front: packFrontBlocks(production, 'props'),
+    back: [
+      ...pullListBlocks(plan, isThing),
+      ...multiplesBlocks(plan, isThing),
+      ...consumableBlocks(plan, book, isThing),
+      ...objectCardBlocks(plan, isThing),
+      ...taskBlocks(plan, book, 'Your calendar', isTaskOf(production, isThing), true),
+      ...overnightBlocks(production, (one) => plan.lines.some((line) => line.id === one.element && isThing(line))),
+      ...hireBlocks(plan, isThing, null),
+      ...weaponEntryBlocks(book),
+      ...resetBlocks(plan, book),
+      ...standingKitBlocks(plan),
+    ],
+  };
+}
+
+/** What the book and the plan add to the costume helper's pack. */
+export function costumePackParts({ production, breakdown }: RenderInput, index: SceneIndex): PackParts {
+  if (production === null) return { front: [], back: [] };
+  const { plan, book } = production;
+  return {
+    front: packFrontBlocks(production, 'costume'),
+    back: [
+      ...dressingOrderBlocks(production, index),
+      ...pullListBlocks(plan, isWorn),
+      ...multiplesBlocks(plan, isWorn),
+      ...consumableBlocks(plan, book, isWorn),
+      ...overnightBlocks(production, (one) => plan.lines.some((line) => line.id === one.element && isWorn(line))),
+      ...fittingBlocks(plan, (line) => line.need.category === 'costumes'),
+      ...comfortBlocks(production, index),
+      ...taskBlocks(plan, book, 'Your calendar', isTaskOf(production, isWorn), true),
+      ...hireBlocks(plan, isWorn, 'Nothing hired is cut, dyed or let near blood; ask how it must be cleaned.'),
+      ...photoFrameBlocks(breakdown, index),
+      { kind: 'page break' },
+      ...measurementBlocks(breakdown, production),
+    ],
+  };
+}
+
+/** Tasks about a pack's own things, and those of nobody's thing that its helpers do. */
+function isTaskOf({ plan }: Production, isMine: (line: PlanLine) => boolean) {
+  const mine = new Set(plan.lines.filter(isMine).map((line) => line.id));
+  return (task: (typeof plan.tasks)[number]) =>
+    task.element === null ? task.kind === 'shoot' : mine.has(task.element);
+}

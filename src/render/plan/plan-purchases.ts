@@ -1,0 +1,195 @@
+import { formatAmount, formatMoney, plainAmount } from '../../base/money.js';
+import { formatPercent } from '../../base/ratio.js';
+import type { PlanLine } from '../../plan/line-types.js';
+import { type Cell, joinCell } from '../csv/format-csv.js';
+import { groupRow } from '../layout/group-row.js';
+import { type Block, blank, bold, type Inline, type TableRow, tick } from '../layout/kit.js';
+import type { Production } from '../types.js';
+import { amountWords, dateWords, helperWords, sourceWords } from './plan-words.js';
+
+const columns = [
+  { head: '', width: 12 },
+  { head: 'What', share: 2.4 },
+  { head: 'Scenes', share: 0.9 },
+  { head: 'First needed', share: 1.2 },
+  { head: 'Need', width: 34 },
+  { head: 'Have', width: 32 },
+  { head: 'Get', width: 34 },
+  { head: 'Packs', width: 42 },
+  { head: 'Where from', share: 1.5 },
+  { head: 'Cost', width: 54, align: 'right' },
+  { head: 'Order by,\nbetter', share: 1.1 },
+  { head: 'How far', share: 0.9 },
+  { head: 'Paid by,\nreceipt', width: 56 },
+] as const;
+
+/** The purchase list with everything the book and the plan say: by department, one line a thing. */
+export function planPurchaseBlocks({ plan, book }: Production, identity: string): Block[] {
+  const departments = [...new Set(plan.lines.map((line) => line.department))];
+  const rows = departments.flatMap((department) => [
+    groupRow(department),
+    ...plan.lines.filter((line) => line.department === department).map((line) => purchaseRow(line, book)),
+  ]);
+  const late = plan.lines.filter((line) => line.dates.tooLate !== null);
+  const shipping = plan.money.lines.filter((line) => line.kind === 'shipping');
+  return [
+    { kind: 'heading', level: 1, text: `What to get for ${identity}`, bookmark: 'What to get' },
+    {
+      kind: 'paragraph',
+      text: [
+        `As of ${dateWords(plan.today)}. `,
+        bold('Need'),
+        ': what the takes and states ask for, with spares. ',
+        bold('Order by'),
+        ': the last day; below it the better one, a working day earlier. Shipping is counted once an order.',
+      ],
+    },
+    ...(late.length > 0
+      ? [
+          {
+            kind: 'frame',
+            blocks: [
+              { kind: 'paragraph', text: bold('Too late to order'), after: 1 },
+              { kind: 'entries', entries: late.map((line): Inline => [bold(line.name), `: ${line.dates.tooLate}`]) },
+            ],
+          } as const,
+        ]
+      : []),
+    { kind: 'table', columns, rows, tight: true },
+    ...(shipping.length > 0
+      ? [{ kind: 'entries', entries: shipping.map((line) => `${line.words}: ${formatMoney(line.amount)}`) } as const]
+      : []),
+  ];
+}
+
+function purchaseRow(line: PlanLine, book: Production['book']): TableRow {
+  const { need, dates } = line;
+  const done = line.status === 'here already' || line.status === 'checked' || line.status === 'ready';
+  const what: Inline[] = [
+    bold(line.name),
+    ...(line.description ? [line.description] : []),
+    ...(line.note ? [line.note] : []),
+  ];
+  const first = dates.needed === null ? dates.neededFor : `${dateWords(dates.needed)}\n${dates.neededFor}`;
+  const packs = line.pooledWith !== null ? 'shared' : line.packText === null ? '' : `${line.packs} × ${line.packText}`;
+  const from = [
+    sourceWords(line.source.value),
+    line.from ?? line.owner,
+    line.secondSource === null ? null : `else ${line.secondSource}`,
+  ].filter((part) => part !== null);
+  return {
+    cells: [
+      done ? '' : tick,
+      { stack: what },
+      line.scenes.join(', '),
+      first,
+      amountWords(need.decided ?? need.recommended, need.unit),
+      String(need.have),
+      bold(amountWords(need.toGet, need.unit)),
+      packs,
+      from.join(', '),
+      line.cost
+        ? formatAmount(line.cost.home)
+        : need.toGet > 0 && !['own', 'borrow', 'cut'].includes(line.source.value ?? '')
+          ? blank(44)
+          : '',
+      dates.orderBy === null ? '' : { stack: [bold(dateWords(dates.orderBy)), dateWords(dates.recommended)] },
+      line.status,
+      line.paid ? `${line.paidBy ? helperWords(line.paidBy, book) : ''} ${line.receipt ?? ''}` : '',
+    ],
+  };
+}
+
+const head = [
+  'line',
+  'name',
+  'description',
+  'department',
+  'scenes',
+  'first needed',
+  'first needed for',
+  'need at least',
+  'need',
+  'have',
+  'to get',
+  'unit',
+  'pack size',
+  'packs',
+  'get',
+  'source',
+  'second source',
+  'unit price',
+  'currency',
+  'price is for',
+  'tax included',
+  'tax',
+  'deposit',
+  'line cost',
+  'budget currency',
+  'order by',
+  'better',
+  'latest hope',
+  'ordered',
+  'promised',
+  'received',
+  'state',
+  'paid',
+  'paid by',
+  'receipt',
+  'collect',
+  'back',
+  'note',
+  'why',
+];
+
+/** The same as rows for a spreadsheet: amounts as plain decimals, dates as ISO 8601. */
+export function planPurchaseRows({ plan, book }: Production): Cell[][] {
+  return [head, ...plan.lines.map((line) => purchaseCells(line, book))];
+}
+
+function purchaseCells(line: PlanLine, book: Production['book']): Cell[] {
+  const { need, dates, element } = line;
+  const price = line.unitPrice;
+  const tax = element?.tax ?? book.money.tax;
+  return [
+    line.id,
+    line.name,
+    line.description,
+    line.department,
+    joinCell(line.scenes),
+    dates.needed,
+    dates.neededFor,
+    need.minimum,
+    need.decided ?? need.recommended,
+    need.have,
+    need.toGet,
+    need.unit,
+    line.packText,
+    line.packs,
+    line.source.value,
+    line.from ?? line.owner,
+    line.secondSource,
+    price ? plainAmount(price) : null,
+    price?.currency ?? null,
+    price ? line.per : null,
+    price ? ((element?.taxIncluded ?? book.money.pricesIncludeTax.value) ? 'yes' : 'no') : null,
+    price && tax ? formatPercent(tax) : null,
+    line.deposit ? plainAmount(line.deposit) : null,
+    line.cost ? plainAmount(line.cost.home) : null,
+    line.cost ? line.cost.home.currency : null,
+    dates.orderBy,
+    dates.recommended,
+    dates.latestHope,
+    line.ordered,
+    line.promised,
+    line.received,
+    line.status,
+    line.paid ? plainAmount(line.paid) : null,
+    line.paidBy,
+    line.receipt,
+    line.collect,
+    line.back,
+    line.note,
+    need.recommendedReason,
+  ];
+}

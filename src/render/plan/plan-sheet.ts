@@ -1,0 +1,150 @@
+import { formatClockTime, formatMinutes } from '../../base/clock-time.js';
+import { formatDuration } from '../../base/duration.js';
+import { formatEighths } from '../../base/eighths.js';
+import type { ContinuityTrack, TrackEntry } from '../../plan/continuity-types.js';
+import type { Plan } from '../../plan/plan-types.js';
+import { type Block, bold, type Inline, stateWords, type TableRow } from '../layout/kit.js';
+import { dayHead, slotWords } from './plan-words.js';
+
+/** The shooting days side by side: how heavy each one is, what speaks against it, what is in none. */
+export function dayLoadBlocks(plan: Plan): Block[] {
+  const columns = [
+    { head: 'Day', share: 1.4 },
+    { head: 'Call to wrap', width: 84 },
+    { head: 'Scenes', share: 1 },
+    { head: 'Pages', width: 40 },
+    { head: 'Screen', width: 40 },
+    { head: 'Setups', width: 40 },
+    { head: 'Work', width: 62 },
+    { head: 'Rest\nbefore', width: 54 },
+  ];
+  const rows = plan.days.map(
+    (day): TableRow => ({
+      cells: [
+        bold(dayHead(day)),
+        `${formatClockTime(day.call.value)} to ${formatClockTime(day.wrap.value % 1440)}`,
+        day.scenes.map((slot) => slot.label).join(', '),
+        formatEighths(day.eighths),
+        formatDuration(day.seconds),
+        String(day.setups),
+        formatMinutes(day.shootingMinutes),
+        day.restHours === null ? '' : formatMinutes(day.restHours * 60),
+      ],
+    }),
+  );
+  const against = plan.days.flatMap((day) =>
+    [
+      ...day.warnings,
+      ...day.sun.flatMap((sun) => sun.clashes),
+      ...day.minors.map((minor) => `? ${minor.question}`),
+    ].map((words): Inline => [bold(`Day ${day.number}: `), words]),
+  );
+  return [
+    { kind: 'heading', level: 2, text: 'The shooting days', bookmark: 'Shooting days' },
+    rows.length > 0 ? { kind: 'table', columns, rows } : { kind: 'paragraph', text: 'No shooting days yet.' },
+    ...(against.length > 0
+      ? [
+          { kind: 'heading', level: 3, text: 'What speaks against them' } as const,
+          { kind: 'entries', entries: against } as const,
+        ]
+      : []),
+    ...(plan.unscheduled.length > 0
+      ? [
+          {
+            kind: 'paragraph',
+            text: [bold('In no shooting day: '), plan.unscheduled.map((slot) => `scene ${slot.label}`).join(', '), '.'],
+          } as const,
+        ]
+      : []),
+  ];
+}
+
+/** What nobody said and the plan assumed. */
+export function defaultBlocks(plan: Plan): Block[] {
+  if (plan.defaults.length === 0) return [];
+  return [
+    { kind: 'heading', level: 2, text: 'What this plan assumes, because the book does not say', bookmark: 'Assumed' },
+    { kind: 'entries', entries: plan.defaults },
+  ];
+}
+
+/** Continuity in the order of shooting: at each scene what must match something shot, and what sets what comes later. */
+export function continuityBlocks(plan: Plan): Block[] {
+  const rows = plan.slots.flatMap((slot): TableRow[] => {
+    const here = plan.tracks.flatMap((track) =>
+      track.inShooting.filter((entry) => entry.slot.scene === slot.scene).map((entry) => ({ track, entry })),
+    );
+    const match = here.flatMap(({ track, entry }) => dutyWords(track, entry, 'match'));
+    const sets = here.flatMap(({ track, entry }) => dutyWords(track, entry, 'sets'));
+    if (match.length === 0 && sets.length === 0) return [];
+    return [
+      {
+        cells: [bold(slotWords(slot)), { stack: match.length > 0 ? match : ['nothing shot before'] }, { stack: sets }],
+      },
+    ];
+  });
+  if (rows.length === 0) return [];
+  return [
+    { kind: 'heading', level: 2, text: 'Continuity, in the order of shooting', bookmark: 'Continuity' },
+    {
+      kind: 'paragraph',
+      text: [
+        'What a scene must ',
+        bold('match'),
+        ' is shot already: look at the picture. What it ',
+        bold('sets'),
+        ' binds a scene shot later: take the picture.',
+      ],
+    },
+    {
+      kind: 'table',
+      columns: [
+        { head: 'Scene', width: 84 },
+        { head: 'Must match', share: 1 },
+        { head: 'Sets for later', share: 1 },
+      ],
+      rows,
+    },
+  ];
+}
+
+function dutyWords(track: ContinuityTrack, entry: TrackEntry, kind: 'match' | 'sets'): Inline[] {
+  return entry.duties
+    .filter((duty) => duty.kind === kind)
+    .map((duty) => `${track.name}${duty.what === 'as it looks' ? '' : `, ${duty.what}`} (sc ${duty.scene.label})`);
+}
+
+/** Things that change or change hands, each in story order and in shooting order. */
+export function trackBlocks(plan: Plan): Block[] {
+  const changing = plan.tracks.filter(
+    (track) => new Set(track.inStory.map((entry) => `${entry.stateIn}/${entry.by.join()}/${entry.absent}`)).size > 1,
+  );
+  if (changing.length === 0) return [];
+  const rows = changing.map(
+    (track): TableRow => ({
+      cells: [bold(track.name), { stack: track.inStory.map(entryWords) }, { stack: track.inShooting.map(entryWords) }],
+    }),
+  );
+  return [
+    { kind: 'heading', level: 2, text: 'What changes, in both orders', bookmark: 'Both orders' },
+    {
+      kind: 'table',
+      columns: [
+        { head: 'What', share: 0.8 },
+        { head: 'As the story goes', share: 1.6 },
+        { head: 'As it is shot', share: 1.6 },
+      ],
+      rows,
+    },
+  ];
+}
+
+function entryWords(entry: TrackEntry): Inline {
+  const who = entry.absent
+    ? 'NOT worn'
+    : entry.by.length > 0
+      ? `${entry.worn ? 'on' : 'with'} ${entry.by.join(', ')}`
+      : 'by itself';
+  const state = stateWords(entry.stateIn, entry.stateOut);
+  return [`sc ${entry.slot.label}, ${entry.storyDay}: `, state === '' ? who : `${state}, ${who}`];
+}

@@ -1,0 +1,77 @@
+import type { PlanDay } from '../../plan/day-types.js';
+import type { PlanLine } from '../../plan/line-types.js';
+import type { Use } from '../../plan/need-types.js';
+import type { Plan } from '../../plan/plan-types.js';
+import { type Block, bold, type Inline, stateWords, type TableRow, tick } from '../layout/kit.js';
+import { dayHead } from './plan-words.js';
+
+const columns = [
+  { head: 'Out', width: 24 },
+  { head: 'On set', width: 38 },
+  { head: 'Back', width: 28 },
+  { head: 'Scene', width: 36 },
+  { head: 'What', share: 2 },
+  { head: 'Which copies', share: 1.4 },
+  { head: 'How it looks', share: 1.6 },
+  { head: 'Who has it', share: 1 },
+];
+
+/** What is pulled for each shooting day, in shooting order, by box: tick out, on set, back. */
+export function pullListBlocks(plan: Plan, isMine: (line: PlanLine) => boolean): Block[] {
+  const lines = plan.lines.filter((line) => isMine(line) && line.status !== 'done without');
+  const days = plan.days.map((day): Block[] => [
+    { kind: 'heading', level: 3, text: dayHead(day) },
+    dayTable(day, lines),
+  ]);
+  const head: Block = { kind: 'heading', level: 2, text: 'What to pull, day by day', bookmark: 'Pull lists' };
+  if (days.length === 0)
+    return [head, { kind: 'paragraph', text: 'No shooting days yet: pull by the list scene by scene.' }];
+  return [head, ...days.flat()];
+}
+
+function dayTable(day: PlanDay, lines: readonly PlanLine[]): Block {
+  const scenes = new Set(day.scenes.map((slot) => slot.scene));
+  const boxes = [...new Set(lines.map((line) => line.box))].sort((a, b) => (a ?? '~').localeCompare(b ?? '~', 'en'));
+  const rows = boxes.flatMap((box): TableRow[] => {
+    const own = lines.filter((line) => line.box === box).flatMap((line) => rowsOf(line, scenes));
+    if (own.length === 0) return [];
+    return [{ cells: [bold(box === null ? 'NO BOX NAMED' : `BOX ${box}`)], keepWithNext: true }, ...own];
+  });
+  return rows.length === 0
+    ? { kind: 'paragraph', text: 'Nothing to pull.' }
+    : { kind: 'table', columns, rows, tight: true };
+}
+
+function rowsOf(line: PlanLine, scenes: ReadonlySet<string>): TableRow[] {
+  return line.need.uses.flatMap((use, index) => {
+    if (!scenes.has(use.scene)) return [];
+    const copies = line.need.copies[index] ?? [];
+    return [
+      {
+        cells: [
+          tick,
+          tick,
+          tick,
+          use.slot.label,
+          bold(howMany(line, use, copies)),
+          copyWords(copies),
+          stateWords(use.stateIn, use.stateOut),
+          use.by.join(', '),
+        ],
+      },
+    ];
+  });
+}
+
+function howMany(line: PlanLine, use: Use, copies: readonly string[]): string {
+  const count = copies.length > 0 ? copies.length : use.count;
+  return count > 1 ? `${count} × ${line.name}` : line.name;
+}
+
+/** `LOG-1`, `LOG-1, LOG-2`, `LETTER-1 to LETTER-11`. */
+export function copyWords(copies: readonly string[]): Inline {
+  if (copies.length < 4) return copies.join(', ');
+  const numbers = copies.map((name) => Number(/(\d+)$/.exec(name)?.[1]));
+  const inRow = numbers.every((one, index) => index === 0 || one === (numbers[index - 1] as number) + 1);
+  return inRow ? `${copies[0]} to ${copies.at(-1)}` : copies.join(', ');
+}
