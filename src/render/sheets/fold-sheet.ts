@@ -35,18 +35,21 @@ export function foldToFit(set: SetSection, room: Room): Folded {
   const partOf = rememberParts(set);
   const parts = new Map(sectionOrder.map((name) => [name, partOf(name, 0)]));
   const folds = new Map<SectionName, number>();
+  let height = 0;
+  for (const part of parts.values()) height += part.height;
   const fits = (free = false) => {
-    let height = room.note(saidOf(folds)) + (free ? room.lines : 0);
-    for (const part of parts.values()) height += part.height;
-    return height <= room.height;
+    const note = folds.size === 0 ? 0 : room.note(saidOf(folds));
+    return height + note + (free ? room.lines : 0) <= room.height;
   };
   const put = ({ section }: FoldStep, fold: number) => {
-    parts.set(section, partOf(section, fold));
+    const part = partOf(section, fold);
+    height += part.height - (parts.get(section)?.height ?? 0);
+    parts.set(section, part);
     if (fold === 0) folds.delete(section);
     else folds.set(section, fold);
   };
   const taken: FoldStep[] = [];
-  for (const step of foldSteps) {
+  for (const step of fits(true) ? [] : foldSteps) {
     if (fits(step.free)) continue;
     if (partOf(step.section, step.fold).height >= (parts.get(step.section)?.height ?? 0)) continue;
     put(step, step.fold);
@@ -76,10 +79,9 @@ function rememberParts(set: SetSection): (name: SectionName, fold: number) => Pa
   };
 }
 
+const words = new Map(foldSteps.map((step) => [`${step.section} ${step.fold}`, step.says]));
+
 /** What a sheet says was folded, in the order of importance. */
 export function saidOf(folds: ReadonlyMap<SectionName, number>): string[] {
-  return sectionOrder.flatMap((name) => {
-    const step = foldSteps.find((one) => one.section === name && one.fold === folds.get(name));
-    return step?.says ? [step.says] : [];
-  });
+  return sectionOrder.flatMap((name) => words.get(`${name} ${folds.get(name)}`) ?? []);
 }
