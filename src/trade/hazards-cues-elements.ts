@@ -86,7 +86,7 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
     noun('rain downpour rainstorm', { notNear: 'window forecast coat smell', setting: 'EXT' }),
     verb('rain', { setting: 'EXT', notSubject: 'PERSON blow' }),
     phrase(
-      'into the water|in the water|under water|underwater|knee-deep|waist-deep|swept away|in the shallows|falls overboard|fall overboard|man overboard|wet floor|burst pipe',
+      'through the ice|into the water|in the water|under water|underwater|knee-deep|waist-deep|swept away|in the shallows|falls overboard|fall overboard|man overboard|wet floor|burst pipe',
     ),
     verb('dive', { subject: 'PERSON', notNear: 'bag pocket cover book ball bed table behind' }),
   ],
@@ -96,7 +96,7 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
       near: 'bare live spark sparks power electric extension trailing',
       notNear: 'car knit television',
     }),
-    noun('wire', { near: 'bare live spark sparks electric' }),
+    noun('wire', { near: 'touch touches bare live spark sparks electric' }),
     verb('electrocute short-circuit', {}),
     noun('neon', { modifier: true }),
     noun('sparks', {
@@ -123,7 +123,7 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
     noun('storm gale', { setting: 'EXT', notNext: 'lantern drain cellar door', notNear: 'lantern' }),
     verb('snow', { notSubject: 'PERSON', setting: 'EXT' }),
     phrase(
-      'freezing cold|bitterly cold|scorching heat|blazing sun|baking heat|frozen lake|heat haze|walk-in freezer|cold store',
+      'through the ice|freezing cold|bitterly cold|scorching heat|blazing sun|baking heat|frozen lake|heat haze|walk-in freezer|cold store',
     ),
     state('freezing', { setting: 'EXT', object: 'PERSON water river lake sea rain wind' }),
   ],

@@ -1,5 +1,5 @@
 import { type Cue, category, noun, phrase, state, verb } from './implications/cue.js';
-import { blows, fights, shots } from './implications/shared-cues.js';
+import { blows, fights, shots, shotsHeard } from './implications/shared-cues.js';
 
 /** What raises the hazards of force: weapons, fights, explosions, height, crime in view. */
 export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
@@ -13,7 +13,8 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
     noun('gunshot gunfire muzzle', { notNear: 'dog horse strap' }),
     noun('bullet bullets', { notPrev: 'silver magic', notNext: 'point points train' }),
     ...shots,
-    phrase('take aim|at gunpoint|starting pistol'),
+    ...shotsHeard,
+    phrase('at gunpoint|starting pistol'),
     phrase(
       'drop the gun|drop the rifle|drop the pistol|put the gun down|put down the gun|put that gun|lower the gun|drop that gun|give me the gun|put the rifle down',
       {
@@ -121,8 +122,7 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
     noun('balcony bridge', { heading: true, notNear: 'nose guitar violin card loan dental', notNext: 'of' }),
     verb('climb scale clamber', {
       subject: 'PERSON',
-      notNear:
-        'bed bath car taxi cab van stairs stair steps step staircase seat aboard lap sofa bus covers hill path train',
+      notNear: 'bed bath car taxi van stairs stair staircase seat lap sofa covers hill path',
     }),
     phrase(
       'over the edge|edge of the|hang from|dangle from|over the railing|over the balcony|at the top of the tower|out of the window',

@@ -50,11 +50,22 @@ describe('the hazard table', () => {
 const cases: readonly (readonly [id: string, yes: readonly string[], no: readonly string[]])[] = [
   [
     'H1',
-    ['A rifle hangs over the mantel.', 'Nora shoots him.', 'A GUNSHOT.', 'Two armed men wait.', 'NORA\nDrop the gun.'],
+    [
+      'A rifle hangs over the mantel.',
+      'Nora shoots him.',
+      'A GUNSHOT.',
+      'A shot. He drops.',
+      'Ines cocks the hammer.',
+      'Ines aims at Tom.',
+      'Two armed men wait.',
+      'NORA\nDrop the gun.',
+    ],
     [
       'Nora fires him.',
       'A gunmetal sky.',
       'The camera shot is ready.',
+      'Tom downs a shot.',
+      'Ines aims the camera at Tom.',
       'Tom shoots her a look.',
       'TOM\nI sold my gun.',
     ],
@@ -68,6 +79,8 @@ const cases: readonly (readonly [id: string, yes: readonly string[], no: readonl
     'H3',
     [
       'Nora punches Tom.',
+      'They are locked in a struggle.',
+      'He swings a fist.',
       'Tom falls down the stairs.',
       'Nora throws Tom against the wall.',
       'Ines jumps off the wall.',
@@ -130,12 +143,20 @@ const cases: readonly (readonly [id: string, yes: readonly string[], no: readonl
   ['H18', ['They enter the derelict mill.'], ['An abandoned dinner on the table.']],
   [
     'H19',
-    ['A syringe on the tray.', 'Blood on the step.', 'His nose bleeds.'],
+    [
+      'A syringe on the tray.',
+      'Blood on the step.',
+      'His nose bleeds.',
+      'He wraps his bleeding hand.',
+      'Blood runs down his arm.',
+      'He is covered in blood.',
+      'Blood on his brother’s shirt.',
+    ],
     ['Her blood runs cold.', 'She threads a needle.'],
   ],
   [
     'H20',
-    ['Nora kisses Tom.', 'Ines undresses.'],
+    ['Nora kisses Tom.', 'Ines undresses.', 'Ines slips out of her dress.'],
     ['Nora kisses the photograph.', 'A naked bulb.', 'Nora climbs into bed.'],
   ],
   ['H21', ['A constable takes notes.', 'A siren, close.'], ['A robust table.']],

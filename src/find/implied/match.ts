@@ -92,7 +92,11 @@ function aroundVerb(tokens: readonly Token[], at: number): Around | null {
     token.tag === 'verb' || (token.tag === 'participle' && token.lower.endsWith('ing')) || isVerbAfterAll(tokens, at);
   if (acts)
     return { subject: findSubject(tokens, at), objects: findObjects(tokens, at), first: at, last: at, core: at };
-  if (token.tag !== 'participle' || !isPassive(tokens, at)) return null;
+  if (token.tag !== 'participle') return null;
+  if (isPerfect(tokens, at)) {
+    return { subject: findSubject(tokens, at), objects: findObjects(tokens, at), first: at, last: at, core: at };
+  }
+  if (!isPassive(tokens, at)) return null;
   const sufferer = findSubject(tokens, at);
   return { subject: null, objects: sufferer ? [sufferer] : [], first: at, last: at, core: at };
 }
@@ -103,6 +107,12 @@ function isVerbAfterAll(tokens: readonly Token[], at: number): boolean {
   if (token.tag !== 'noun' || !before) return false;
   const person = before.person !== null || (before.tag === 'pronoun' && /^(?:he|she|they|we|who)$/.test(before.lower));
   return person && (next === undefined || !/^(?:noun|name|adjective|verb|auxiliary)$/.test(next.tag));
+}
+
+/** "has smashed", but not "has been smashed". */
+function isPerfect(tokens: readonly Token[], at: number): boolean {
+  const before = tokens.slice(Math.max(0, at - 2), at).map(({ lower }) => lower);
+  return before.some((word) => /^(?:has|have|had|['’]ve)$/.test(word)) && !before.includes('been');
 }
 
 function isPassive(tokens: readonly Token[], at: number): boolean {

@@ -74,7 +74,15 @@ export const ageAndIllness: readonly Implication[] = [
         },
       ),
       noun('corpse cadaver'),
-      state('unconscious lifeless', { object: 'PERSON body' }),
+      state('unconscious lifeless dead', {
+        object: 'PERSON body',
+        notObject: 'phone battery',
+        notNear: 'phone battery tired on',
+      }),
+      noun('body', {
+        near: 'drag drags carries grave sheet trunk boot cold still wrapped covered river canal stretcher morgue slab floor',
+        notNear: 'own language warm',
+      }),
     ],
     {
       tasks: [

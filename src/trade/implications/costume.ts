@@ -10,7 +10,7 @@ function dressOf(id: string, trade: string, garment: string, unless: string, str
     id,
     [
       noun(trade, {
-        notNear: 'photo portrait statue poster series',
+        notNear: 'photo portrait statue poster series locomotive coal tender',
         notNext: 'station car office bag appointment surgery officer record dog',
       }),
     ],
@@ -90,7 +90,7 @@ export const costume: readonly Implication[] = [
     [
       state('oversized borrowed ill-fitting outgrown hand-me-down', { object: 'GARMENT PERSON' }),
       phrase(
-        'too big for|too large for|too small for|sizes too big|sizes too large|sizes too small|several sizes too|two sizes too|much too big|far too big',
+        'hangs off ~ shoulders|swims in the GARMENT|swims in his GARMENT|swims in her GARMENT|too big for|too large for|too small for|sizes too big|sizes too large|sizes too small|several sizes too|two sizes too|much too big|far too big',
         { near: 'GARMENT' },
       ),
       phrase('in his GARMENT|wearing his GARMENT|wears his GARMENT|wrapped in his GARMENT', { subject: 'she her' }),

@@ -51,7 +51,7 @@ export const danger: readonly Implication[] = [
     [
       phrase(
         'fall from|fall off|fall through|fall down the stairs|fall down the steps|fall downstairs|tumble down|thrown from|go over the edge|fall backwards',
-        { subject: 'PERSON', notNear: 'bicycle bike horse chair' },
+        { subject: 'PERSON', notNear: 'bicycle bike horse chair ice' },
       ),
       verb('collapse', { subject: 'PERSON', near: 'floor ground road street pavement dead unconscious' }),
     ],
@@ -110,7 +110,10 @@ export const danger: readonly Implication[] = [
     43,
     'crash',
     [
-      verb('crash collide ram skid plough', { subject: 'VEHICLE bike bicycle motorcycle train cart', notNear: 'door' }),
+      verb('crash collide ram skid plough flip overturn', {
+        subject: 'VEHICLE bike bicycle motorcycle train cart',
+        notNear: 'door',
+      }),
       verb('hit knock', { subject: 'VEHICLE motorcycle', object: 'PERSON dog tree wall post cyclist' }),
       phrase('runs PERSON over|run over by|crash into|crashes the car|car crash'),
     ],

@@ -75,6 +75,7 @@ export const food: readonly Implication[] = [
     67,
     'alcohol',
     [
+      phrase('downs ~ ALCOHOL|knocks back ~ ALCOHOL|finishes ~ ALCOHOL'),
       noun('ALCOHOL', { notNear: 'vinegar port-hole harbour ship', notNext: 'cellar crate crates gums' }),
       state('drunk tipsy drunken', { object: 'PERSON', notNear: 'power', notNext: 'on with' }),
       phrase('orders a round|at the bar|props up the bar', { notNear: 'snack steel metal', notNext: 'of' }),
@@ -83,9 +84,14 @@ export const food: readonly Implication[] = [
       tasks: [task('No alcohol on set: coloured water or cold tea, invented labels, glasses twice.')],
     },
   ),
-  implies(67, 'which-glass', [verb('drink sip gulp', { subject: 'PERSON', object: 'ALCOHOL' })], {
-    elements: [certain('glass', 'props', 'VESSEL', true)],
-  }),
+  implies(
+    67,
+    'which-glass',
+    [verb('drink sip gulp', { subject: 'PERSON', object: 'ALCOHOL' }), phrase('downs ~ ALCOHOL|knocks back ~ ALCOHOL')],
+    {
+      elements: [certain('glass', 'props', 'VESSEL', true)],
+    },
+  ),
   implies(
     97,
     'cooking',

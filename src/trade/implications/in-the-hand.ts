@@ -16,7 +16,9 @@ export const inTheHand: readonly Implication[] = [
       verb('break', { object: 'GLASSY', notSubject: 'sun dawn light day', notNext: 'down up into off out in free' }),
       verb('break', { subject: 'GLASSY', notNext: 'down up into off out in free', object: 'NONE' }),
       verb('break shatter smash', { subject: 'it', object: 'NONE', next: '.' }),
-      phrase('glass breaks|glass shatters|sound of breaking glass|broken glass'),
+      phrase(
+        'in pieces on|lies in pieces|in shards|to smithereens|glass breaks|glass shatters|sound of breaking glass|broken glass',
+      ),
     ],
     {
       elements: [

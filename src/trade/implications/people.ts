@@ -32,7 +32,7 @@ export const people: readonly Implication[] = [
     'baby',
     [
       noun('baby newborn infant', {
-        notNear: 'tomato corn grand shower monitor photo photograph tooth',
+        notNear: 'tomato corn grand shower monitor photo photograph tooth next upstairs distance somewhere',
         notNext: 'monitor shower grand blue carriage powder bottle clothes grow',
       }),
     ],
@@ -97,6 +97,7 @@ export const people: readonly Implication[] = [
     'song-or-dance',
     [
       verb('sing croon', { subject: 'PERSON', notNear: 'praises' }),
+      phrase('slow-dance|slow-dances|slow-dancing'),
       verb('dance waltz', { subject: 'PERSON', notNear: 'around-the eyes' }),
       verb('hum whistle', { subject: 'PERSON', notObject: 'dog', notNear: 'for taxi kettle engine dog' }),
     ],
@@ -116,6 +117,11 @@ export const people: readonly Implication[] = [
     54,
     'instrument',
     [
+      verb('play strum pluck practise practice', {
+        subject: 'PERSON',
+        near: 'PLAYABLE',
+        object: 'chord scale note tune something nothing NONE song waltz',
+      }),
       verb('play strum pluck practise practice', {
         subject: 'PERSON',
         object: 'PLAYABLE',

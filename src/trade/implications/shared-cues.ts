@@ -17,7 +17,7 @@ export const lightingUp: readonly Cue[] = [
 export const smoking: readonly Cue[] = [
   verb('smoke', { subject: 'PERSON', notObject: 'fish ham salmon meat bee bees' }),
   verb('light', { object: 'cigarette cigarettes cigar pipe smoke joint roll-up fag cheroot' }),
-  phrase('take a drag|take a long drag|take a deep drag|stub out'),
+  phrase('take ~ drag|stub out|flick ~ butt|grind out ~ butt|flick ash|tap ash'),
 ];
 
 /** Blood that is seen. */
@@ -30,6 +30,7 @@ export const blood: readonly Cue[] = [
     notNext: 'off out in',
   }),
   noun('bloodstain blood-stain nosebleed bloodbath gore'),
+  state('bleeding', { notObject: 'heart edge obvious' }),
   state('bloody bloodied blood-soaked bloodstained blood-stained blood-spattered blood-smeared blood-covered gory', {
     notObject: 'hell mary fool idiot thing nuisance minded bugger mess sunday',
   }),
@@ -62,6 +63,22 @@ export const shots: readonly Cue[] = [
   noun('gunshot gunfire', { notPrev: 'distant', notNear: 'distance' }),
 ];
 
+/** A gun that is heard or aimed, without a word for it. */
+export const shotsHeard: readonly Cue[] = [
+  noun('shot', {
+    next: '.',
+    notPrev: 'camera close wide establishing aerial drone long tracking single double last',
+    notNear: 'down downs drink drinks whisky tequila vodka glass bar pours orders knocks take takes photo lens ball',
+  }),
+  phrase('cock the hammer|cock the gun|take aim', { subject: 'PERSON', notNear: 'camera ball dart' }),
+  verb('aim', {
+    subject: 'PERSON',
+    object: 'NONE WEAPON',
+    near: 'at',
+    notNear: 'camera remote phone kick lens hose punch telescope to for',
+  }),
+];
+
 /** Closeness that needs consent. */
 export const closeness: readonly Cue[] = [
   verb('kiss', {
@@ -80,7 +97,9 @@ export const closeness: readonly Cue[] = [
   state('naked nude topless half-naked half-dressed undressed', {
     notObject: 'bulb flame eye tree branch light truth wire branches',
   }),
-  phrase('make love|have sex|half dressed|half naked|in ~ underwear|let ~ dress fall|take off her bra|unhook her bra'),
+  phrase(
+    'make love|have sex|half dressed|half naked|in ~ underwear|let ~ dress fall|take off her bra|unhook her bra|slip out of ~ dress|step out of ~ dress|unzip ~ dress|unbutton ~ shirt|pull off ~ shirt|tear at ~ clothes|pull at ~ clothes',
+  ),
 ];
 
 /** A fight or a blow. */
@@ -100,6 +119,8 @@ export const fights: readonly Cue[] = [
   verb('struggle', { subject: 'they' }),
   phrase('struggle with PERSON|fight with PERSON|come to blows|fight break out|throw a punch|fight each other'),
   noun('fistfight brawl scuffle'),
+  noun('struggle', { prev: 'a the', notNear: 'life words power class inner zip lid' }),
+  phrase('swing ~ fist|throw ~ fist|exchange blows'),
 ];
 
 /** A blow, which can be cheated. */

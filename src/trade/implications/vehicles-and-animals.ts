@@ -45,6 +45,7 @@ export const vehiclesAndAnimals: readonly Implication[] = [
     'in-a-car',
     [
       noun('car taxi cab van truck lorry limousine hearse', {
+        notPrev: 'express dining sleeping railway cable freight locomotive engine',
         heading: 'only',
         setting: 'INT',
         notNext: 'park',

@@ -20,7 +20,9 @@ export const waterAndIntimacy: readonly Implication[] = [
         notSubject: 'light crowd people passenger moonlight sunlight',
       }),
       verb('splash', { subject: 'PERSON water', notNear: 'colour headline' }),
-      phrase('knocks over ~ glass|knocks over ~ cup|pour ~ down|pours himself|pours herself|pours PERSON a'),
+      phrase(
+        'top up ~ glass|top up ~ cup|refill ~ glass|refill ~ cup|fill ~ kettle|knocks over ~ glass|knocks over ~ cup|pour ~ down|pours himself|pours herself|pours PERSON a',
+      ),
     ],
     {
       tasks: [task('Poured or spilt: refill and wipe for every take, dry cuffs, keep leads and lamps away.', 'ask')],
@@ -39,7 +41,7 @@ export const waterAndIntimacy: readonly Implication[] = [
         object: 'river lake sea pond pool',
       }),
       phrase(
-        'into the river|into the lake|into the sea|into the pond|into the pool|into the water|in the shallows|waist-deep|knee-deep|chest-deep|treads water|under water|underwater|swept away',
+        'through the ice|into the river|into the lake|into the sea|into the pond|into the pool|into the water|in the shallows|waist-deep|knee-deep|chest-deep|treads water|under water|underwater|swept away',
         {
           subject: 'PERSON',
           notNear: 'stone pebble stares looks gazes stare look gaze throws drops tosses flings skims',

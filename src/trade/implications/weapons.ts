@@ -1,6 +1,6 @@
 import { noun, verb } from './cue.js';
 import { caution, certain, type Implication, implies, likely, task } from './implication.js';
-import { shots } from './shared-cues.js';
+import { shots, shotsHeard } from './shared-cues.js';
 
 /** Rows 15 to 18: guns and blades. */
 export const weapons: readonly Implication[] = [
@@ -23,7 +23,7 @@ export const weapons: readonly Implication[] = [
       ],
     },
   ),
-  implies(16, 'shot', shots, {
+  implies(16, 'shot', [...shots, ...shotsHeard], {
     elements: [
       certain(
         'replica gun',

@@ -150,7 +150,7 @@ export const weatherAndLight: readonly Implication[] = [
     [
       verb('cloud steam fog mist plume smoke', { subject: 'breath' }),
       phrase(
-        'breath clouds|breath steams|breath fogs|breath mists|breath smokes|see ~ breath|breath hangs|breath visible|breath in the cold',
+        'breath ~ white|white breath|breath clouds|breath steams|breath fogs|breath mists|breath smokes|see ~ breath|breath hangs|breath visible|breath in the cold',
       ),
       noun('steam', { notNear: 'engine iron locomotive train room' }),
       verb('steam', { subject: 'tea coffee soup kettle cup mug bowl pan bath plate food', notObject: 'PERSON' }),

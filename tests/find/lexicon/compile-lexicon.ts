@@ -1,3 +1,4 @@
+import { nounBases } from '../../../src/find/word-forms.js';
 import { categoryFinder, type NounKind, readRoots, weighNoun } from './noun-kinds.js';
 import type { WordNet } from './wordnet.js';
 
@@ -52,6 +53,7 @@ export function compileLexicon(net: WordNet, rootText: string, lists: ReadonlyMa
   addVerbs(net, row);
   addAdjectives(net, row);
   addOwnVerbs(rows);
+  dropPlurals(rows);
   const lines = [...rows].map(([word, one]) => `${word}\t${writeRow(one)}`).filter((line) => !line.endsWith('\t'));
   return `${lines.sort((a, b) => (a < b ? -1 : 1)).join('\n')}\n`;
 }
@@ -114,6 +116,16 @@ function addVerbs(net: WordNet, row: (word: string) => Row): void {
     const asNoun = net.nounSenses.has(lemma) ? (net.classCounts.noun.get(lemma) ?? 0) : -1;
     row(lemma).verb = String(asNoun < 0 ? 9 : Math.round((9 * (asVerb + 0.5)) / (asVerb + asNoun + 1)));
     if (isSoundVerb(lemma, net)) row(lemma).classes.push('sounds');
+  }
+}
+
+/** A plural that WordNet has as a word of its own (the game of cards) hides the thing of our lists (a card). */
+function dropPlurals(rows: ReadonlyMap<string, Row>): void {
+  for (const [word, one] of rows) {
+    if (one.core || !word.endsWith('s') || !nounBases(word).some((base) => base !== word && rows.get(base)?.core))
+      continue;
+    one.wordnet = '';
+    one.noun = false;
   }
 }
 
