@@ -77,12 +77,12 @@ function stateOf(tokens: readonly Token[], at: number, is: Is): number | null {
   const before = tokens[at - 1];
   if (before && before.tag !== 'verb' && is(at - 1, 'skin-states') && !colours.test(before.lower)) return at - 1;
   let next = at + 1;
-  if (/^(?:is|are|was|were|looks?|turns?|goes?|go|turned|gone)$/.test(tokens[next]?.lower ?? '')) next++;
+  if (/^(?:is|are|was|were|has|have|looks?|turns?|goes?|go|turned|gone)$/.test(tokens[next]?.lower ?? '')) next++;
   while (tokens[next]?.tag === 'adverb') next++;
   const state = tokens[next];
   if (!state || !is(next, 'skin-states') || (state.tag === 'noun' && !colours.test(state.lower))) return null;
   const after = tokens[next + 1];
-  if (after?.tag === 'noun') return null;
+  if (after?.tag === 'noun' && !colours.test(after.lower) && after.lower !== 'pink') return null;
   if (!colours.test(state.lower)) return next;
   return colourShows.test((tokens[at] as Token).lemma) || after?.lower === 'from' ? next : null;
 }

@@ -75,6 +75,7 @@ function chooseClosed(
 
 function chooseOpen(drafts: readonly Draft[], at: number, before: readonly Token[], reading: Reading): Tag {
   const { uses } = drafts[at] as Draft;
+  if (at === 0 && uses.noun?.entry.core && /^[.!]$/.test(drafts[1]?.text ?? '')) return 'noun';
   const previous = lastTag(before);
   if (uses.adverb && !(reading.phrase === 'open' && uses.adjective >= 3)) return 'adverb';
   if (reading.phrase === 'open') return inPhrase(drafts, at, before);
@@ -145,7 +146,7 @@ function asVerbHere(drafts: readonly Draft[], at: number, previous: Token | null
         : null;
   if (previous?.lower === 'to' && verb.form === 'base')
     return verb.share >= 5 || onlyVerb || (next?.uses.closed ?? '') !== '' ? 'verb' : null;
-  if (verb.form === 'ed') return pastIsNoun(lower, uses, reading) ? null : edForm(previous, reading, uses);
+  if (verb.form === 'ed') return pastIsNoun(lower, uses, reading, next) ? null : edForm(previous, reading, uses);
   if (reading.subject && !reading.finite) return finiteVerb(drafts, at, previous, reading);
   const begins = previous === null || previous.tag === 'punctuation' || previous.tag === 'conjunction';
   if (begins && onlyVerb) return 'verb';
@@ -161,8 +162,11 @@ function asVerbHere(drafts: readonly Draft[], at: number, previous: Token | null
   return null;
 }
 
+const isMaterial = (draft: Draft | undefined) => draft?.uses.noun?.entry.classes.includes('materials') ?? false;
+
 /** Scripts are told in the present: "a fox stole around her shoulders" holds no theft. */
-function pastIsNoun(lower: string, uses: WordUses, reading: Reading): boolean {
+function pastIsNoun(lower: string, uses: WordUses, reading: Reading, next: Draft | undefined): boolean {
+  if (lower === 'wound' && /^(?:round|around|about|up|tight|into|tightly)$/.test(next?.lower ?? '')) return false;
   return (
     !lower.endsWith('ed') && (uses.noun?.entry.core ?? '') !== '' && (reading.phrase === 'headed' || reading.finite)
   );
@@ -184,7 +188,9 @@ function finiteVerb(drafts: readonly Draft[], at: number, previous: Token | null
     verb.form === 's' || reading.plural || previous?.tag === 'pronoun' || /[^s]s$/.test(previous?.lower ?? '');
   if (!uses.noun && uses.adjective < 0) return 'verb';
   if (!fits) return null;
-  if (previous?.tag === 'name' || previous?.tag === 'pronoun') return 'verb';
+  if (previous?.tag === 'name' || previous?.tag === 'pronoun')
+    return verb.form === 'base' && uses.adjective >= 5 && verb.share < 5 ? null : 'verb';
+  if (previous?.tag === 'noun' && uses.noun?.entry.core && isMaterial(drafts[at - 1])) return null;
   const rival = next?.uses.verb;
   if (
     rival &&
@@ -199,7 +205,7 @@ function finiteVerb(drafts: readonly Draft[], at: number, previous: Token | null
   if (previous?.tag === 'noun') return afterVerb(next) || verb.share >= 2 ? 'verb' : null;
   if (previous?.tag === 'punctuation' || previous?.tag === 'conjunction') {
     if (next && /^[,.;]/.test(next.text)) return verb.share >= 7 ? 'verb' : null;
-    if (next && /^(?:determiner|possessive|number)$/.test(next.uses.closed ?? '')) return 'verb';
+    if (next && /^(?:determiner|possessive|number|pronoun)$/.test(next.uses.closed ?? '')) return 'verb';
     return afterVerb(next) ? (verb.share >= 2 ? 'verb' : null) : verb.share >= 5 ? 'verb' : null;
   }
   return verb.share >= 6 && afterVerb(next) ? 'verb' : null;

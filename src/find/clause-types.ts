@@ -44,6 +44,8 @@ export interface Clauses {
   readonly sentence: Sentence;
   readonly parts: readonly Part[];
   readonly deeds: readonly Deed[];
+  /** Place of the first colon, after which a list may stand; null without one. */
+  readonly colon: number | null;
   /** The person that a pronoun at a place means. */
   readonly resolve: Resolve;
   /** What the words of a phrase make of it; kept once asked. */

@@ -32,7 +32,8 @@ export function readClauses(sentence: Sentence, resolve: Resolve, lexicon: Lexic
       at++;
     }
   }
-  return { sentence, parts, deeds, resolve, kindOf: kindFinder(tokens, lexicon) };
+  const colon = tokens.findIndex((token) => token.text === ':');
+  return { sentence, parts, deeds, colon: colon < 0 ? null : colon, resolve, kindOf: kindFinder(tokens, lexicon) };
 }
 
 interface Help {

@@ -1,16 +1,5 @@
-import type { CategoryName } from '../trade/categories.js';
-import type { DeedFacts } from './deed-facts.js';
+import { any, type EventRule, soundRules } from './sound-rules.js';
 
-/** One way in which a verb names an event. */
-export interface EventRule {
-  readonly category: CategoryName;
-  readonly words: string;
-  readonly holds: (facts: DeedFacts) => boolean;
-  /** Names the subject, not the verb: "water sprays" is water. */
-  readonly bySubject?: true;
-}
-
-const any = (rest: readonly string[], pattern: RegExp) => rest.some((word) => pattern.test(word));
 const itself = /^(?:itself|themselves|unaided|own)$/;
 const soft = /^(?:bed|chair|sofa|seat|knees|feet|armchair|bath|line|step|silence|love|place|view|sight|shape)$/;
 
@@ -21,6 +10,15 @@ export const eventRules: readonly EventRule[] = [
     words: 'loose matter moves by itself',
     bySubject: true,
     holds: (f) => f.subjectIn('matter') && f.named('flowing') && !f.deed.passive,
+  },
+  {
+    category: 'props',
+    words: 'the verb names its tool',
+    holds: (f) =>
+      f.named('instrument-verbs') &&
+      f.doer === 'person' &&
+      !f.deed.passive &&
+      !any(f.rest, /^(?:with|out|through|away)$/),
   },
   {
     category: 'visual-effects',
@@ -193,52 +191,5 @@ export const eventRules: readonly EventRule[] = [
     words: 'somebody vomits',
     holds: (f) => /^(?:vomit|retch)$/.test(f.deed.lemma) && f.doer === 'person',
   },
-  {
-    category: 'sound',
-    words: 'what plays is heard',
-    holds: (f) => f.deed.lemma === 'play' && f.subjectIn('players') && f.doer !== 'person',
-  },
-  {
-    category: 'sound',
-    words: 'a clock or a door is heard',
-    holds: (f) =>
-      (f.deed.lemma === 'strike' && f.subject?.head === 'clock') ||
-      (f.deed.lemma === 'slam' && /^(?:door|shutter|gate|hatch|lid|window)$/.test(f.subject?.head ?? '')) ||
-      (f.deed.lemma === 'hammer' && /^(?:typewriter|piano|machine|gun)$/.test(f.subject?.head ?? '')),
-  },
-  {
-    category: 'sound',
-    words: 'a crowd is heard',
-    holds: (f) =>
-      /^(?:crowd|fan|audience|spectator|mob)$/.test(f.subject?.head ?? '') &&
-      /^(?:roar|cheer|applaud|chant|jeer|scream|boo|whoop|clap)$/.test(f.deed.lemma),
-  },
-  {
-    category: 'sound',
-    words: 'a thing or an animal is heard',
-    holds: (f) =>
-      (f.named('sound-verbs') || f.named('sounds')) &&
-      !f.deed.passive &&
-      f.hit === null &&
-      !/^(?:blow|strike|whisper|sing|sound|play|talk|knock|thunder|drip|beat)$/.test(f.deed.lemma) &&
-      heard(f),
-  },
+  ...soundRules,
 ];
-
-/** A voice, an effect or a passing vehicle is listed as itself; a sound word needs no second one. */
-function heard(f: DeedFacts): boolean {
-  if (f.deed.subject?.pronoun === 'it')
-    return /^(?:ring|buzz|beep|blare|honk|bark|howl|screech|whirr|chime|squeak|creak|crow|growl)$/.test(f.deed.lemma);
-  if (f.doer === 'person')
-    return /^(?:baby|infant|child)$/.test(f.subject?.head ?? '') && /^(?:cry|wail|scream)$/.test(f.deed.lemma);
-  if (!f.subject || f.doer === 'nobody') return false;
-  if (
-    f.doer === 'vehicle' &&
-    /^(?:past|by|off|away|in|into|onto|towards?|up|down|along|through|across|over|to|around|round)$/.test(
-      f.rest[0] ?? '',
-    )
-  )
-    return false;
-  if (/^[se]/.test(f.subject.letters)) return false;
-  return !/^(?:voice|light|sea|desert|wind|breath|rain|stomach|blood|water)$/.test(f.subject.head);
-}

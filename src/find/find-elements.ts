@@ -40,7 +40,7 @@ export function findElements(script: Script, lexicon: Lexicon): FoundElements {
   const clauses = takeApart(sentences, lexicon);
 
   // 3. What each sentence names: events first, things where no event stands.
-  const { mentions, events } = readAll(clauses, lexicon);
+  const { mentions, events } = readAll(clauses, placeWords(sentences), lexicon);
 
   // 4. The whole script: one element under several names, evidence from anywhere.
   const { finds: things, named } = gatherElements(mentions);
@@ -66,22 +66,28 @@ function takeApart(sentences: readonly Sentence[], lexicon: Lexicon): Clauses[] 
     .map((sentence) => readClauses(sentence, referents.enter(sentence), lexicon));
 }
 
-function readAll(
-  clauses: readonly Clauses[],
-  lexicon: Lexicon,
-): { readonly mentions: Mention[]; readonly events: Find[] } {
+interface Read {
+  readonly mentions: readonly Mention[];
+  readonly events: readonly Find[];
+}
+
+function readAll(clauses: readonly Clauses[], places: ReadonlySet<string>, lexicon: Lexicon): Read {
   const mentions: Mention[] = [];
   const events: Find[] = [];
   for (const clause of clauses) {
     const found = readEvents(clause, lexicon);
     events.push(...found.map((event) => eventFind(event, clause)));
-    mentions.push(
-      ...readMentions(
-        clause,
-        new Set(found.flatMap(({ at, hides }) => (hides === null ? [at] : [at, hides]))),
-        lexicon,
-      ),
-    );
+    const taken = new Set(found.flatMap(({ at, hides }) => (hides === null ? [at] : [at, hides])));
+    const things = readMentions(clause, taken, lexicon);
+    mentions.push(...things.filter((one) => one.inHand || !places.has(one.name.singular)));
   }
   return { mentions, events };
+}
+
+/** The words for places in the headings: a diner that a scene plays in is nobody and nothing to get. */
+function placeWords(sentences: readonly Sentence[]): ReadonlySet<string> {
+  const headings = sentences.filter((one) => one.kind === 'heading');
+  return new Set(
+    headings.flatMap(({ tokens }) => tokens.filter((token) => token.tag === 'noun').map((token) => token.lemma)),
+  );
 }

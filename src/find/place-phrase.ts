@@ -20,7 +20,9 @@ export function addPhrase(phrase: Phrase, tokens: readonly Token[], state: State
   const part = placePhrase(phrase, tokens, state);
   parts.push(part);
   if (part.role === 'subject') {
-    state.subject = { phrase, person: null, pronoun: null };
+    // "rain hammering on the roof" is an aside: the clause keeps its subject.
+    const aside = state.subject !== null && verbAfter(tokens, phrase.end) === 'participle';
+    if (!aside) state.subject = { phrase, person: null, pronoun: null };
     if (!state.main || state.opens === 'start') state.main = state.subject;
   }
   state.last = part;
@@ -46,7 +48,8 @@ function placePhrase(phrase: Phrase, tokens: readonly Token[], state: State): Pa
   if (state.preposition) return { ...base, role: 'preposition' };
   const next = verbAfter(tokens, phrase.end);
   if (state.opens === 'comma' || state.opens === 'conjunction') {
-    if (next) return { ...base, role: 'subject', deed: null };
+    const bent = next === 'participle' && !tokens[phrase.end]?.lower.endsWith('ing');
+    if (next && !(bent && state.last && state.opens === 'conjunction')) return { ...base, role: 'subject', deed: null };
     if (state.last && state.opens === 'conjunction') return inherit(base, state.last);
     if (state.last && continuesList(tokens, phrase.end)) return inherit(base, state.last);
     return state.last && state.deed && state.last.role === 'object' && !phrase.owner
@@ -67,14 +70,15 @@ function continuesList(tokens: readonly Token[], end: number): boolean {
   return next?.text === ',' || next?.lower === 'and' || next?.lower === 'or';
 }
 
-/** True when the phrase that ends here is followed by a verb of its own. */
-export function verbAfter(tokens: readonly Token[], end: number): boolean {
+/** What kind of verb of its own follows the phrase that ends here, or null. */
+export function verbAfter(tokens: readonly Token[], end: number): 'verb' | 'participle' | null {
   for (let at = end; at < tokens.length; at++) {
-    const token = tokens[at] as Token;
-    if (token.tag === 'adverb') continue;
-    return token.tag === 'verb' || token.tag === 'auxiliary' || token.tag === 'participle';
+    const { tag } = tokens[at] as Token;
+    if (tag === 'adverb') continue;
+    if (tag === 'verb' || tag === 'auxiliary') return 'verb';
+    return tag === 'participle' ? 'participle' : null;
   }
-  return false;
+  return null;
 }
 
 function anyVerbLater(tokens: readonly Token[], end: number): boolean {

@@ -1,6 +1,7 @@
 import type { Clauses, Part } from './clause-types.js';
 import type { Lexicon } from './lexicon.js';
 import type { Token } from './reading.js';
+import { rootPart } from './signs-of-use.js';
 
 /** What the words around a noun say of it. */
 export interface SignsInWords {
@@ -19,6 +20,8 @@ export interface SignsInWords {
   readonly ofContents: boolean;
   readonly ofOther: boolean;
   readonly listed: boolean;
+  /** In the list after a colon. */
+  readonly afterColon: boolean;
   /** "is a X": said of something else. */
   readonly complement: boolean;
   /** "a bear of a man". */
@@ -51,7 +54,8 @@ export function readWords(part: Part, clauses: Clauses, lexicon: Lexicon): Signs
     plural: head.lemma !== head.lower,
     state: modified('states'),
     material: modified('materials'),
-    simile: /^(?:like|as|than)$/.test(part.preposition ?? '') || (before === 'as' && part.preposition === null),
+    simile:
+      /^(?:like|as|than)$/.test(rootPart(part).preposition ?? '') || (before === 'as' && part.preposition === null),
     negated:
       phrase.determiner?.lower === 'no' ||
       part.preposition === 'without' ||
@@ -62,6 +66,7 @@ export function readWords(part: Part, clauses: Clauses, lexicon: Lexicon): Signs
     ofContents: ofHead !== null && !measured && !of('parts-of') && contents,
     ofOther: ofHead !== null && !measured && !of('parts-of') && !contents,
     listed: part.listedWith !== null,
+    afterColon: clauses.colon !== null && phrase.start > clauses.colon && part.deed === null,
     complement: /^(?:is|are|was|were|be|been|'s|'re|’s)$/.test(before) && phrase.determiner !== null,
     likened: isLikened(part, clauses),
     surface:

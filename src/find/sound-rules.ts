@@ -1,0 +1,66 @@
+import type { CategoryName } from '../trade/categories.js';
+import type { DeedFacts } from './deed-facts.js';
+
+/** One way in which a verb names an event. */
+export interface EventRule {
+  readonly category: CategoryName;
+  readonly words: string;
+  readonly holds: (facts: DeedFacts) => boolean;
+  /** Names the subject, not the verb: "water sprays" is water. */
+  readonly bySubject?: true;
+}
+
+/** True when one of the words fits the pattern. */
+export const any = (words: readonly string[], pattern: RegExp) => words.some((word) => pattern.test(word));
+
+/** How verbs name sounds. */
+export const soundRules: readonly EventRule[] = [
+  {
+    category: 'sound',
+    words: 'what plays is heard',
+    holds: (f) => f.deed.lemma === 'play' && f.subjectIn('players') && f.doer !== 'person',
+  },
+  {
+    category: 'sound',
+    words: 'a clock or a door is heard',
+    holds: (f) =>
+      (f.deed.lemma === 'strike' && f.subject?.head === 'clock') ||
+      (f.deed.lemma === 'slam' && /^(?:door|shutter|gate|hatch|lid|window)$/.test(f.subject?.head ?? '')) ||
+      (f.deed.lemma === 'hammer' && /^(?:typewriter|piano|machine|gun)$/.test(f.subject?.head ?? '')),
+  },
+  {
+    category: 'sound',
+    words: 'a crowd is heard',
+    holds: (f) =>
+      /^(?:crowd|fan|audience|spectator|mob)$/.test(f.subject?.head ?? '') &&
+      /^(?:roar|cheer|applaud|chant|jeer|scream|boo|whoop|clap)$/.test(f.deed.lemma),
+  },
+  {
+    category: 'sound',
+    words: 'a thing or an animal is heard',
+    holds: (f) =>
+      (f.named('sound-verbs') || f.named('sounds')) &&
+      !f.deed.passive &&
+      f.hit === null &&
+      !/^(?:blow|strike|whisper|sing|sound|play|talk|knock|thunder|drip|beat)$/.test(f.deed.lemma) &&
+      heard(f),
+  },
+];
+
+/** A voice, an effect or a passing vehicle is listed as itself; a sound word needs no second one. */
+function heard(f: DeedFacts): boolean {
+  if (f.deed.subject?.pronoun === 'it')
+    return /^(?:ring|buzz|beep|blare|honk|bark|howl|screech|whirr|chime|squeak|creak|crow|growl)$/.test(f.deed.lemma);
+  if (f.doer === 'person')
+    return /^(?:baby|infant|child)$/.test(f.subject?.head ?? '') && /^(?:cry|wail|scream)$/.test(f.deed.lemma);
+  if (!f.subject || f.doer === 'nobody') return false;
+  if (
+    f.doer === 'vehicle' &&
+    /^(?:past|by|off|away|in|into|onto|towards?|up|down|along|through|across|over|to|around|round)$/.test(
+      f.rest[0] ?? '',
+    )
+  )
+    return false;
+  if (/^[se]/.test(f.subject.letters)) return false;
+  return !/^(?:voice|light|sea|desert|wind|breath|rain|stomach|blood|water)$/.test(f.subject.head);
+}
