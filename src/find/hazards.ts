@@ -5,6 +5,7 @@ import { indexCues } from './implied/cue-index.js';
 import { type Evidence, readEvidence, readSettings } from './implied/evidence.js';
 import { matchCues } from './implied/match.js';
 import { readNamedThings } from './implied/names-as-sentences.js';
+import { learnNames } from './people-names.js';
 import type { Sentence, Token } from './reading.js';
 import type { Find, HazardFind } from './types.js';
 
@@ -74,9 +75,6 @@ function fromAges(script: Script, sentences: readonly Sentence[]): Reason[] {
     reasons.push(ageReason(sentence, start, end, 'an age in the action', 0));
   }
   for (const sentence of sentences) {
-    const minor = minors.get(sentence.speaker ?? '');
-    if (minor && sentence.kind === 'speech')
-      reasons.push(ageReason(sentence, 0, sentence.text.length, sayAge(minor), 2, minor.name));
     if (sentence.kind !== 'action') continue;
     sentence.tokens.forEach((token, at) => {
       const named = minors.get(nameOf(token));
@@ -84,17 +82,31 @@ function fromAges(script: Script, sentences: readonly Sentence[]): Reason[] {
       reasons.push(ageReason(sentence, token.start, endOfName(sentence, at), sayAge(named), 1));
     });
   }
-  for (const scene of script.scenes) {
-    for (const note of scene.notes) {
-      if (note.kind !== 'items' || note.category !== 'cast') continue;
-      for (const { name, at } of note.items) {
-        const minor = [...minors.values()].find((one) => one.name.toLowerCase() === name.toLowerCase());
-        if (minor)
-          reasons.push({ scene: scene.index, hazard: 'H15', words: name, at, because: sayAge(minor), rank: 1 });
-      }
-    }
-  }
-  return reasons;
+  return [...reasons, ...fromCues(script, minors), ...fromCastNotes(script, [...minors.values()])];
+}
+
+function fromCues(script: Script, minors: ReadonlyMap<string, Minor>): Reason[] {
+  const names = learnNames(script);
+  return script.scenes.flatMap(({ index: scene, blocks }) =>
+    blocks.flatMap((block) => {
+      if (block.kind !== 'speech') return [];
+      const { name, at } = block.cue;
+      const minor = minors.get(names.canonical(name) ?? name);
+      return minor ? [{ scene, hazard: 'H15', words: name, at, because: sayAge(minor), rank: 2 }] : [];
+    }),
+  );
+}
+
+function fromCastNotes(script: Script, minors: readonly Minor[]): Reason[] {
+  return script.scenes.flatMap(({ index: scene, notes }) =>
+    notes.flatMap((note) => {
+      if (note.kind !== 'items' || note.category !== 'cast') return [];
+      return note.items.flatMap(({ name, at }) => {
+        const minor = minors.find((one) => one.name.toLowerCase() === name.toLowerCase());
+        return minor ? [{ scene, hazard: 'H15', words: name, at, because: sayAge(minor), rank: 1 }] : [];
+      });
+    }),
+  );
 }
 
 function nameOf(token: Token | undefined): string {
@@ -112,18 +124,11 @@ function sayAge({ name, age, from }: Minor): string {
   return `the age of ${name}: ${age} (${from === 'cast' ? 'front matter' : 'action'})`;
 }
 
-function ageReason(
-  sentence: Sentence,
-  start: number,
-  end: number,
-  because: string,
-  rank: number,
-  words?: string,
-): Reason {
+function ageReason(sentence: Sentence, start: number, end: number, because: string, rank: number): Reason {
   return {
     scene: sentence.scene,
     hazard: 'H15',
-    words: words ?? sentence.text.slice(start, end),
+    words: sentence.text.slice(start, end),
     at: sentence.place(start, end),
     because,
     rank,
