@@ -117,9 +117,10 @@ function collectQuestions(input: AssembleInput, scenes: readonly Bare[]): Questi
       ground: scene,
       day: storyDay,
       extras,
+      unnamed: present.scenes[index]?.unnamed ?? null,
       // What is marked or noted anywhere needs no yes or no where it is only found.
       elements: elements.filter(({ id }) => !declared.has(id)),
-      states: stateDoubts.get(index) ?? [],
+      states: (stateDoubts.get(index) ?? []).map((doubt) => ({ ...doubt, id: ids.get(doubt.identity) as string })),
       costumes: costumeDoubts.get(index) ?? [],
       nights: nights[index] ?? [],
       unclear: sightings.unclear[index] ?? [],

@@ -1,6 +1,7 @@
 import { foldName, slug } from '../base/slug.js';
 import type { Range } from '../base/text-range.js';
 import { readLeadingCount } from '../trade/number-words.js';
+import { kindOfCue } from './cue-people.js';
 import { notesOf, type SceneGround } from './ground.js';
 import { splitWords } from './name-matcher.js';
 import type { PeopleIndex } from './people-index.js';
@@ -50,6 +51,10 @@ function* sightExtras(
     yield { name: person.name, count: 1, known: cast.known, words: mention.words, at: mention.at };
   }
   for (const block of scene.blocks) {
+    if (block.kind === 'speech' && kindOfCue(block.cue.name) === 'crowd') {
+      const name = block.cue.name.toLowerCase();
+      yield { name, count: null, known: 'marked', words: block.cue.text, at: block.cue.at };
+    }
     if (block.kind !== 'action') continue;
     for (const mark of block.lines.flatMap((line) => line.marks)) {
       const key = foldName(mark.name);

@@ -139,8 +139,15 @@ function startsSentence({ text, start }: NameMatch): boolean {
   return /(?:^|[.!?:\u2026]["\u201d)]*)\s*$/.test(text.text.slice(Math.max(0, start - 4), start));
 }
 
-function hasCapital({ text, start }: NameMatch): boolean {
-  return /\p{Lu}/u.test(text.text.charAt(start)) || !/\p{Ll}/u.test(text.text.charAt(start));
+/** The words of a match without an article: `The Hammer` and `young Nora` have a capital, `The hammer` has none. */
+function writtenName({ text, start, end }: NameMatch): string {
+  return text.text.slice(start, end).replace(/^(?:the|a|an) /i, '');
+}
+
+function hasCapital(match: NameMatch): boolean {
+  return writtenName(match)
+    .split(' ')
+    .some((word) => /^(?:\p{Lu}|[^\p{Ll}]*$)/u.test(word));
 }
 
 function isShortUse(match: NameMatch): boolean {
@@ -149,8 +156,7 @@ function isShortUse(match: NameMatch): boolean {
 
 /** A name with one capital in mid-sentence and no article before it is a proper name. */
 function isProperUse(match: NameMatch): boolean {
-  const written = match.text.text.slice(match.start, match.end);
-  const title = /^\p{Lu}\p{Ll}/u.test(written);
+  const title = /^\p{Lu}\p{Ll}/u.test(writtenName(match));
   return title && !startsSentence(match) && !/^(?:a|an|the|this|that|her|his|their)$/.test(wordBefore(match));
 }
 
@@ -158,7 +164,8 @@ function isProperUse(match: NameMatch): boolean {
 function isCommonWord(match: NameMatch, proper: boolean): boolean {
   if (hasCapital(match))
     return /^(?:a|an)$/.test(wordBefore(match)) && /^\p{Lu}\p{Ll}/u.test(match.text.text.slice(match.start));
-  return proper || !/^(?:the|this|that|her|his|their|our|old|young)$/.test(wordBefore(match));
+  const definite = /^(?:the|this|that|her|his|their|our|old|young)$|['\u2019]s$/;
+  return proper || !(definite.test(wordBefore(match)) || /^the /i.test(match.text.text.slice(match.start)));
 }
 
 /** Quoted words are read or heard, as on a sign. */

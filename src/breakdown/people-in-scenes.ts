@@ -7,11 +7,14 @@ import { makeNameMatcher, type NameMatcher } from './name-matcher.js';
 import type { PeopleIndex } from './people-index.js';
 import { type Presence, tellPresence } from './presence.js';
 import type { SceneExtra } from './types.js';
+import { readUnnamed, type Unnamed } from './unnamed.js';
 
 /** The people of one scene. */
 export interface ScenePeople {
   readonly presences: readonly Presence[];
   readonly extras: readonly SceneExtra[];
+  /** Someone who is shown by a pronoun alone. */
+  readonly unnamed: Unnamed | null;
   /** Names of everyone seen. */
   readonly seen: ReadonlySet<string>;
 }
@@ -35,18 +38,27 @@ export function tellPeople(ground: Ground, people: PeopleIndex): PeopleInScenes 
       .filter(({ category }) => category === 'extras')
       .map(({ name, count }) => [foldName(name), count] as const),
   );
+  let before: readonly Presence[] = [];
   const scenes = ground.scenes.map((scene) => {
-    const presences = tellPresence(scene, people, matcher);
-    const seen = presences.filter(({ cast }) => cast.presence === 'seen');
+    const named = tellPresence(scene, people, matcher);
+    const unnamed = readUnnamed(scene, before, seenOf(named));
+    const heard = named.filter(({ person }) => !unnamed?.read.some((one) => one.person === person));
+    const presences = [...(unnamed?.read ?? []), ...heard];
+    before = seenOf(presences);
     return {
       presences,
+      unnamed,
       extras: countExtras(scene, people, presences, defined),
-      seen: new Set(seen.map(({ person }) => person.name)),
+      seen: new Set(before.map(({ person }) => person.name)),
     };
   });
   const seenIds = (scene: number) =>
     (scenes[scene]?.presences ?? []).filter(({ cast }) => cast.presence === 'seen').map(({ person }) => person.id);
   return { scenes, matcher, seenIds, messages: tellSpeakers(scenes) };
+}
+
+function seenOf(presences: readonly Presence[]): readonly Presence[] {
+  return presences.filter(({ cast }) => cast.presence === 'seen');
 }
 
 /** One message for each background person who speaks. */

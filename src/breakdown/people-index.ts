@@ -1,5 +1,7 @@
 import { foldName, slug } from '../base/slug.js';
 import type { Range } from '../base/text-range.js';
+import { readAges } from './ages.js';
+import { kindOfCue } from './cue-people.js';
 import type { Ground } from './ground.js';
 import { notesOf } from './ground.js';
 import { obtain } from './grouping.js';
@@ -37,20 +39,30 @@ export function gatherPeople(ground: Ground): PeopleIndex {
     all.push(known);
     for (const name of known.names) if (!byName.has(foldName(name))) byName.set(foldName(name), known);
   };
+  const ages = readAges(ground);
   for (const person of ground.script.people) {
+    if (person.from === 'cue' && isNobody(person.name, byName)) continue;
     const names = [...person.names, ...person.was];
-    add({ ...pickListed(person), names, minor: isMinor(person.age), listed: true });
+    const age = person.age ?? names.map((name) => ages.get(foldName(name))).find((one) => one !== undefined) ?? null;
+    add({ ...pickListed(person), names, age, minor: isMinor(age), listed: true });
   }
   for (const { name, at } of unlistedPeople(ground)) {
-    add({ name, names: [name], age: null, minor: false, background: false, listed: false, at });
+    const age = ages.get(foldName(name)) ?? null;
+    add({ name, names: [name], age, minor: isMinor(age), background: false, listed: false, at });
   }
   // Cues repeat a handful of spellings thousands of times: each is folded once.
   const asked = new Map<string, KnownPerson | null>();
   return { all, find: (name) => obtain(asked, name, () => byName.get(foldName(name)) ?? null) };
 }
 
-function pickListed({ name, age, background, at }: Ground['script']['people'][number]) {
-  return { name, age, background, at };
+function pickListed({ name, background, at }: Ground['script']['people'][number]) {
+  return { name, background, at };
+}
+
+/** A cue that is no person: everyone at once, a crowd, or the voice of somebody known. */
+function isNobody(name: string, known: ReadonlyMap<string, KnownPerson>): boolean {
+  const owner = /^(.+)['\u2019]s voice$/i.exec(name)?.[1];
+  return kindOfCue(name) !== 'person' || (owner !== undefined && known.has(foldName(owner)));
 }
 
 function* unlistedPeople(ground: Ground): Generator<{ name: string; at: Range }> {

@@ -1,5 +1,7 @@
 import { compareRanges, type Range } from '../base/text-range.js';
-import type { Cue, Line, VoiceKind } from '../script/types.js';
+import type { Line, Speech, VoiceKind } from '../script/types.js';
+import { placeInLine } from './action-text.js';
+import { namesOfCue } from './cue-people.js';
 import { notesOf, type SceneGround } from './ground.js';
 import { obtain } from './grouping.js';
 import { judgeMention } from './judge-mention.js';
@@ -45,8 +47,7 @@ function* gatherEvidence(
 ): Generator<[KnownPerson, Evidence]> {
   for (const block of scene.blocks) {
     if (block.kind === 'speech') {
-      const speaker = people.find(block.cue.name);
-      if (speaker) yield [speaker, cueEvidence(block.cue)];
+      yield* speechEvidence(block, people);
     }
     if (block.kind !== 'action') continue;
     for (const line of block.lines) yield* markEvidence(line, people);
@@ -70,7 +71,7 @@ function* gatherEvidence(
     }
   }
   for (const note of notesOf(scene.notes, 'items')) {
-    if (note.category !== 'cast') continue;
+    if (note.category !== 'cast' && note.category !== 'extras') continue;
     for (const item of note.items) {
       const person = people.find(item.name);
       if (person) yield [person, { kind: 'seen', known: 'noted', voice: null, words: item.name, at: item.at }];
@@ -85,8 +86,21 @@ function* gatherEvidence(
   }
 }
 
-function cueEvidence(cue: Cue): Evidence {
-  return { kind: 'cue', known: 'marked', voice: cue.voice, words: cue.text, at: cue.at };
+/** Who speaks, and whom a parenthetical turns to: `(to Josef)` wants Josef there, unless it is said into a phone. */
+function* speechEvidence({ cue, lines }: Speech, people: PeopleIndex): Generator<[KnownPerson, Evidence]> {
+  for (const { name, voice } of namesOfCue(cue, (one) => people.find(one) !== null)) {
+    const speaker = people.find(name);
+    if (speaker) yield [speaker, { kind: 'cue', known: 'marked', voice, words: cue.text, at: cue.at }];
+  }
+  for (const { kind, line } of lines) {
+    const to = kind === 'parenthetical' ? /\bto ([^,;)]+)/i.exec(line.text) : null;
+    const listener =
+      to && !/\b(?:phone|radio|into|intercom|camera)\b/i.test(line.text) ? people.find(to[1] ?? '') : null;
+    if (!to || !listener || cue.voice === 'voice-over' || cue.voice === 'phone') continue;
+    const start = to.index + 3;
+    const at = placeInLine(line, start, start + (to[1] ?? '').length);
+    yield [listener, { kind: 'seen', known: 'found', voice: null, words: to[1] ?? '', at }];
+  }
 }
 
 function* markEvidence(line: Line, people: PeopleIndex): Generator<[KnownPerson, Evidence]> {

@@ -73,6 +73,47 @@ describe('people who are seen', () => {
     ).not.toContain('DRIVER seen');
   });
 
+  it('keep a nickname apart from the thing of that name', () => {
+    const hammer = cast('STAN: { aliases: [THE HAMMER] }, YOUNG NORA: {}, MOTHER: {}');
+    expect(peopleOf(`${hammer}The hammer lies on the bench. The Hammer sits by it.\n`)).toEqual(['STAN seen']);
+    expect(peopleOf(`${hammer}He likes The Hammer. The hammer lies on the bench.\n`)).toEqual(['STAN seen']);
+    expect(peopleOf(`${hammer}Then young Nora runs to Stan's mother.\n`)).toEqual(['YOUNG NORA seen', 'MOTHER seen']);
+  });
+
+  it('speak together, as a crowd, or to each other', () => {
+    expect(peopleOf(`${cast('NORA: {}, JOSEF: {}')}NORA AND JOSEF\nHere!\n\nBOTH\nHere!\n`)).toEqual([
+      'NORA seen*',
+      'JOSEF seen*',
+    ]);
+    expect(peopleOf(`${cast('NORA: {}, JOSEF: {}')}NORA\n(to Josef)\nHere!\n`)).toEqual(['NORA seen*', 'JOSEF seen']);
+    expect(peopleOf(`${cast('NORA: {}, JOSEF: {}')}NORA\n(into phone, to Josef)\nHere!\n`)).toEqual(['NORA seen*']);
+    const { scenes, breakdown } = breakDown(`${cast('NORA: {}')}Nora bows.\n\nCROWD\nMore!\n`);
+    expect(scenes[0]?.extras).toMatchObject([{ name: 'crowd', count: null }]);
+    expect(breakdown.cast.map(({ name }) => name)).toEqual(['NORA']);
+  });
+
+  it('are met by a pronoun that can only mean whoever the scene before left, and asked about', () => {
+    const second = (first: string, next: string) => {
+      const { scenes } = breakDown(
+        `${cast('NORA: {}, JOSEF: {}')}${first}\n\n## 2. INT. CAR - CONTINUOUS\n\n${next}\n`,
+      );
+      const asked = scenes[1]?.questions.filter(({ id }) => id.startsWith('who-')).map(({ text }) => text);
+      return { cast: scenes[1]?.cast.map(({ name, known }) => `${name} ${known}`), asked };
+    };
+    expect(second('Nora runs.', 'She drives. Fast.')).toEqual({
+      cast: ['NORA found'],
+      asked: ['Who is "She" at the start of this scene? Read as NORA.'],
+    });
+    expect(second('Nora and Josef run.', 'They drive.').cast).toEqual(['NORA found', 'JOSEF found']);
+    expect(second('Nora and Josef run.', 'He drives.')).toEqual({
+      cast: [],
+      asked: ['Who is "He" at the start of this scene?'],
+    });
+    expect(second('Nora runs.', 'Rain. She drives.')).toEqual({ cast: [], asked: [] });
+    expect(second('Nora runs.', 'She drives. Josef sleeps.').cast).toEqual(['NORA found', 'JOSEF marked']);
+    expect(second('Nora runs.', 'She drives. Nora hums.')).toEqual({ cast: ['NORA marked'], asked: [] });
+  });
+
   it('are not those spoken of', () => {
     expect(peopleOf(`${cast('NORA: {}, JOSEF: {}')}JOSEF\nNora will come.\n`)).toEqual(['JOSEF seen*']);
   });
@@ -85,6 +126,13 @@ describe('people who are heard only', () => {
     ['NORA (ON PHONE)', 'NORA heard phone*'],
   ])('%s', (cue, expected) => {
     expect(peopleOf(`${cast('NORA: {}')}The clock ticks.\n\n${cue}\nI never liked it.\n`)).toEqual([expected]);
+  });
+
+  it('are voices and devices by the name of the cue', () => {
+    expect(peopleOf(`${cast('NORA: {}')}A door.\n\nNORA'S VOICE\nCome in!\n\nRADIO\nRain later.\n`)).toEqual([
+      'NORA heard off-screen*',
+      'RADIO heard voice-over*',
+    ]);
   });
 
   it('are seen when the action shows them doing something', () => {
@@ -108,6 +156,18 @@ describe('the index of people', () => {
     expect(breakdown.cast.map(({ id, age, minor, seen, heard }) => ({ id, age, minor, seen, heard }))).toEqual([
       { id: 'pip', age: '9', minor: true, seen: ['int-kitchen-day'], heard: [] },
       { id: 'nora', age: 'about 40', minor: false, seen: ['ext-yard-day'], heard: ['int-kitchen-day'] },
+    ]);
+  });
+
+  it('reads an age where the action brings someone in', () => {
+    const { breakdown } = breakDown(
+      `${cast('PIP: {}, NORA: {}, JOSEF: { age: 50 }, OLGA: {}')}PIP, 9, drags NORA (40s) along. JOSEF, 51, waits for OLGA, 2 bags in her hands.\n`,
+    );
+    expect(breakdown.cast.map(({ name, age, minor }) => `${name} ${age} ${minor}`)).toEqual([
+      'PIP 9 true',
+      'NORA 40s false',
+      'JOSEF 50 false',
+      'OLGA null false',
     ]);
   });
 

@@ -1,0 +1,35 @@
+import { foldName } from '../base/slug.js';
+import type { Cue, VoiceKind } from '../script/types.js';
+import { crowdCues, deviceCues, togetherCues } from '../trade/cue-words.js';
+
+/** A name that a cue stands for, and how that voice comes. */
+export interface CueName {
+  readonly name: string;
+  readonly voice: VoiceKind;
+}
+
+/** What a cue that names no single person stands for. */
+export type CueKind = 'person' | 'together' | 'crowd';
+
+/** Tells a person's cue from one of several mouths. */
+export function kindOfCue(name: string): CueKind {
+  const folded = foldName(name).replace(/^the /, '');
+  if (togetherCues.has(folded) || togetherCues.has(`the ${folded}`)) return 'together';
+  return crowdCues.has(folded) ? 'crowd' : 'person';
+}
+
+/** The names that a cue stands for: one, two that speak at once, the owner of a voice; none when all speak together. */
+export function namesOfCue(cue: Cue, isKnown: (name: string) => boolean): CueName[] {
+  const { name, voice } = cue;
+  if (kindOfCue(name) !== 'person') return [];
+  const owner = /^(.+)['\u2019]s voice$/i.exec(name)?.[1];
+  if (owner && isKnown(owner)) return [{ name: owner, voice: voice === 'on-screen' ? 'off-screen' : voice }];
+  const folded = foldName(name);
+  if (voice === 'on-screen' && deviceCues.has(folded)) return [{ name, voice: 'voice-over' }];
+  if (voice === 'on-screen' && /\bvoice$/.test(folded)) return [{ name, voice: 'off-screen' }];
+  if (isKnown(name)) return [{ name, voice }];
+  const several = name.split(/\s*(?:&|\/|,|\+|\band\b)\s*/i).filter((part) => part !== '');
+  return several.length > 1 && several.every(isKnown)
+    ? several.map((part) => ({ name: part, voice }))
+    : [{ name, voice }];
+}

@@ -1,0 +1,103 @@
+import { slug } from '../base/slug.js';
+import type { SceneDoubts } from './questions.js';
+import type { Question } from './types.js';
+
+/** Asks for the decisions about the story that a scene waits for, the most far-reaching first. */
+export function askStory(doubts: SceneDoubts): Question[] {
+  return questionKinds.flatMap((ask) => [...ask(doubts)]);
+}
+
+type Ask = (doubts: SceneDoubts) => Iterable<Question>;
+
+const questionKinds: readonly Ask[] = [
+  askDay,
+  askUnnamed,
+  askNights,
+  askChanges,
+  askStates,
+  askCounts,
+  askPlace,
+  askPastDressing,
+];
+
+function story(id: string, text: string, line: number, settle: string, element: string | null = null): Question {
+  return { id, text, line, settle, kind: 'story', element };
+}
+
+function* askDay({ ground, day }: SceneDoubts) {
+  if (day.sure) return;
+  const settle = day.series === 'D' ? `> day: ${day.number}` : '> day: flashback';
+  const text = `Is this still ${day.label}? Read so because: ${day.reason}.`;
+  yield story(`day-${ground.id}`, text, headingLine(ground), `Type "${settle}", or the right day.`);
+}
+
+function* askUnnamed({ ground, unnamed }: SceneDoubts) {
+  if (!unnamed) return;
+  const read = unnamed.read.map(({ person }) => person.name).join(' and ');
+  const text = `Who is "${unnamed.word}" at the start of this scene?${read ? ` Read as ${read}.` : ''}`;
+  const settle = `Type "> cast: ${read || 'the name'}", or write the name in the line.`;
+  yield story(`who-${ground.id}`, text, unnamed.at.start.line, settle);
+}
+
+function* askNights({ nights }: SceneDoubts) {
+  for (const { id, person, before, line } of nights) {
+    const text = `A new day for ${person} after the night of ${before}: still the same clothes?`;
+    yield story(id, text, line, `Type "> answer: ${id} yes, the same clothes", or "> ${person}: wears …".`);
+  }
+}
+
+function* askChanges({ ground, costumes }: SceneDoubts) {
+  for (const { person, before, now, line } of costumes) {
+    const text = `${person} was in ${before} and is now in ${now}: read as a change of costume. Is it one?`;
+    const settle = `Type "> ${person}: changes to ${now}, …", or "> ${person}: wears …".`;
+    yield story(`change-${slug(person)}-${ground.id}`, text, line, settle);
+  }
+}
+
+function* askStates({ ground, states }: SceneDoubts) {
+  for (const { id, identity, state, line, words, since } of states) {
+    const { name } = identity;
+    const text = words
+      ? `The ${name} was "${state}" in ${since}; the words here say "${words}". Which is it?`
+      : `Is the ${name} still "${state}" on this day, as in ${since}?`;
+    const settle = `Type "> ${name}: ${words ?? state}", or its state here.`;
+    yield story(`state-${id}-${ground.id}`, text, line, settle, id);
+  }
+}
+
+function* askCounts({ ground, extras }: SceneDoubts) {
+  for (const { id, name, count, line } of extras) {
+    if (count !== null || !isPlural(name)) continue;
+    const text = collective.test(name) ? `How many people is the ${name}?` : `How many ${name}?`;
+    yield story(`count-${id}-${ground.id}`, text, line, `Type "> extras: 6 ${name}" with the number you want.`);
+  }
+}
+
+const collective = /(?:crowd|family|audience|band|team|group)$/i;
+
+function isPlural(name: string): boolean {
+  return collective.test(name) || /(?:s|men|women|people|children)$/i.test(name);
+}
+
+function* askPlace({ ground, place }: SceneDoubts) {
+  if (!place) return;
+  const text = `Are "${place.first}" and "${place.second}" one place?`;
+  const settle = 'Write the name the same way in every heading, or answer that there are two.';
+  yield story(`place-${slug(place.second)}`, text, headingLine(ground), settle);
+}
+
+function* askPastDressing({ ground, pastDressing }: SceneDoubts) {
+  if (pastDressing.length === 0) return;
+  const id = `past-${ground.id}`;
+  const text = `In this flashback, which of this place's dressing is there yet: ${pastDressing.join(', ')}?`;
+  yield story(
+    id,
+    text,
+    headingLine(ground),
+    `Type "> dressing: …" for what is there, or "> answer: ${id} none of it".`,
+  );
+}
+
+function headingLine({ scene }: SceneDoubts['ground']): number {
+  return scene.heading.at.start.line;
+}
