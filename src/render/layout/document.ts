@@ -1,16 +1,18 @@
 import { setBlocks } from './block-strips.js';
 import type { Block } from './blocks.js';
 import { type Area, areaOf, type Orientation, type Paper, sizes, weights } from './measures.js';
-import type { Item, PageTree } from './page-tree.js';
+import { type Item, lowerItem, type PageTree } from './page-tree.js';
 import { paginate } from './paginate.js';
 import type { Strip } from './strips.js';
 import type { Typesetter } from './typesetter.js';
-import { lineHeight, wrapInline } from './wrap.js';
+import { lineHeight, naturalWidth, wrapInline } from './wrap.js';
 
 /** What runs at the foot of every page. */
 export interface Foot {
-  /** Title, draft and date of the script. */
-  readonly left: string;
+  /** The script's title; shortened when the line is full. */
+  readonly title: string;
+  /** Its draft and date; never shortened, for old paper must be known. */
+  readonly version: string;
   /** Which of the outputs this is. */
   readonly middle: string;
   /** One line that explains the words and signs; null for none. */
@@ -47,43 +49,39 @@ export function layOutParts(parts: readonly SetPart[], foot: Foot, type: Typeset
 }
 
 function setFoot(foot: Foot, right: string, area: Area, type: Typesetter): Item[] {
-  const size = sizes.small;
   const top = area.y + area.height + 5;
-  const rule: Item = {
-    kind: 'line',
-    x: area.x,
-    y: top,
-    x2: area.x + area.width,
-    y2: top,
-    weight: weights.hair,
-    dashed: false,
-  };
+  const { x, width } = area;
+  const rule: Item = { kind: 'line', x, y: top, x2: x + width, y2: top, weight: weights.hair, dashed: false };
+  const room = width * 0.55 - type.measure(` · ${foot.version}`, 'sans', sizes.small);
+  const left = `${fitText(foot.title, room, type)} · ${foot.version}`;
   const columns = [
-    { text: foot.left, x: area.x, width: area.width * 0.55, align: 'left' },
-    { text: foot.middle, x: area.x + area.width * 0.57, width: area.width * 0.26, align: 'left' },
-    { text: right, x: area.x + area.width * 0.84, width: area.width * 0.16, align: 'right' },
+    { text: left, x, width: width * 0.56, align: 'left' },
+    { text: foot.middle, x: x + width * 0.58, width: width * 0.25, align: 'left' },
+    { text: right, x: x + width * 0.84, width: width * 0.16, align: 'right' },
   ] as const;
-  const first = columns.flatMap((column) => firstLine(column.text, { ...column, size }, top + 3, type));
-  const key = foot.key
-    ? firstLine(foot.key, { x: area.x, width: area.width, size, align: 'left' }, top + 3 + lineHeight(size), type)
-    : [];
-  return [rule, ...first, ...key];
+  const first = columns.flatMap((column) => setFootLine(column, top + 3, type));
+  if (foot.key === null) return [rule, ...first];
+  const key = { text: foot.key, x, width, align: 'left' } as const;
+  return [rule, ...first, ...setFootLine(key, top + 3 + lineHeight(sizes.small), type)];
 }
 
-/** The first line of a text; what does not fit is left off, with dots. */
-function firstLine(
-  text: string,
-  place: { readonly x: number; readonly width: number; readonly size: number; readonly align: 'left' | 'right' },
-  down: number,
-  type: Typesetter,
-): Item[] {
-  const whole = wrapInline(text, place, type);
-  const lines = whole.length > 1 ? wrapInline(shorten(text, place.width, place.size, type), place, type) : whole;
-  return (lines[0]?.items ?? []).map((item) => (item.kind === 'line' ? item : { ...item, y: item.y + down }));
+interface FootColumn {
+  readonly text: string;
+  readonly x: number;
+  readonly width: number;
+  readonly align: 'left' | 'right';
 }
 
-function shorten(text: string, width: number, size: number, type: Typesetter): string {
+function setFootLine(column: FootColumn, down: number, type: Typesetter): Item[] {
+  const options = { x: column.x, width: column.width, size: sizes.small, align: column.align };
+  const [line] = wrapInline(fitText(column.text, column.width, type), options, type);
+  return (line?.items ?? []).map((item) => lowerItem(item, down));
+}
+
+/** A text on one line: what does not fit is left off, with dots. */
+function fitText(text: string, width: number, type: Typesetter): string {
+  if (naturalWidth(text, sizes.small, type) <= width) return text;
   const characters = [...text];
-  while (characters.length > 1 && type.measure(`${characters.join('')}…`, 'sans', size) > width) characters.pop();
+  while (characters.length > 1 && naturalWidth(`${characters.join('')}…`, sizes.small, type) > width) characters.pop();
   return `${characters.join('').trimEnd()}…`;
 }

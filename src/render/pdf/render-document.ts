@@ -43,7 +43,7 @@ export function openType(input: RenderInput): Typesetter {
 /** The running foot of an output: title, draft and date of the script, the output's name, the key. */
 export function footOf(breakdown: Breakdown, name: string, key: string | null = knownKey): Foot {
   const draft = breakdown.draft ? `draft ${breakdown.draft}` : 'no draft named';
-  return { left: [breakdown.title, draft, breakdown.date ?? 'undated'].join(' · '), middle: name, key };
+  return { title: breakdown.title, version: `${draft} · ${breakdown.date ?? 'undated'}`, middle: name, key };
 }
 
 /** Paints pages with the title and author of the script. */

@@ -6,7 +6,7 @@ import { areaOf, footHeight, mm } from '../../../src/render/layout/measures.js';
 import type { Item, PageTree, TextItem } from '../../../src/render/layout/page-tree.js';
 import { plainType } from '../../support/plain-type.js';
 
-const foot = { left: 'Title · draft A · 2026-11-02', middle: 'Props', key: 'the key' };
+const foot = { title: 'Title', version: 'draft A · 2026-11-02', middle: 'Props', key: 'the key' };
 const layOut = (blocks: readonly Block[]) => layOutDocument({ paper: 'a4', foot, blocks }, plainType());
 const isText = (item: Item): item is TextItem => item.kind === 'text';
 const body = (page: PageTree) => page.items.filter(isText).filter((item) => item.y < page.height - mm(12) - footHeight);
@@ -43,9 +43,24 @@ describe('pages', () => {
     pages.forEach((page, i) => {
       const texts = page.items.filter(isText).map((item) => item.text);
       expect(texts).toEqual(
-        expect.arrayContaining([foot.left, 'Props', `page ${i + 1} of ${pages.length}`, 'the key']),
+        expect.arrayContaining([
+          `${foot.title} · ${foot.version}`,
+          'Props',
+          `page ${i + 1} of ${pages.length}`,
+          'the key',
+        ]),
       );
     });
+  });
+
+  it('shortens a long title at the foot, never the draft and the date', () => {
+    const long = { ...foot, title: 'A title without end '.repeat(20) };
+    const [page] = layOutDocument({ paper: 'a4', foot: long, blocks: [] }, plainType());
+    const [left, middle] = page?.items.filter(isText) ?? [];
+    expect(left?.text).toMatch(/^A title.*… · draft A · 2026-11-02$/);
+    expect(middle?.text).toBe('Props');
+    const end = (left?.x ?? 0) + plainType().measure(left?.text ?? '', 'sans', 10);
+    expect(end).toBeLessThan(middle?.x ?? 0);
   });
 
   it('prints a row that is longer than a page', () => {

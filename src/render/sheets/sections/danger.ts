@@ -33,7 +33,7 @@ function raised(scene: BreakdownScene, fold: number): Block[] {
       ? hazards.flatMap((one, i) => [
           ...(i > 0 ? [ruleAbove] : []),
           row([titleWords(one), inCharge]),
-          fullWords(one, fold),
+          ...fullWords(one, fold),
         ])
       : [{ kind: 'table', headed: false, tight: fold > 2, ruled: fold < 3, columns, rows: short } as const]),
     { kind: 'paragraph', size: 10, after: 0, text: italic((fold === 0 ? whole : more) + reminder) },
@@ -43,9 +43,10 @@ function raised(scene: BreakdownScene, fold: number): Block[] {
 const inCharge: Inline = ['in charge ', blank(62)];
 const ruleAbove: Block = { kind: 'rule', weight: 'row' };
 
-function fullWords(hazard: SceneHazard, fold: number): Block {
+function fullWords(hazard: SceneHazard, fold: number): Block[] {
+  if (hazard.precaution === '') return [];
   const words = [`${hazard.precaution} `, ...qualifiedWords(hazard), ...(fold === 0 ? readingWords(hazard) : [])];
-  return { kind: 'paragraph', size: 10, after: 1, text: words };
+  return [{ kind: 'paragraph', size: 10, after: 1, text: words }];
 }
 
 function shortWords(hazard: SceneHazard, fold: number): Words[] {
@@ -57,8 +58,9 @@ function titleWords(hazard: SceneHazard): Words[] {
   return [bold(hazard.title), '  ', ...inlineRuns(raisedBy(hazard)), '.'];
 }
 
-/** What raised a hazard: the words of the script when there are any, else the reason. */
+/** What raised a hazard: the words of the script, the writer's own note, or the reason. */
 export function raisedBy(hazard: SceneHazard): Inline {
+  if (hazard.id === 'note') return `safety note (line ${hazard.line})`;
   return hazard.words === '' ? hazard.because : `${quoteWords(hazard.words)} (line ${hazard.line})`;
 }
 

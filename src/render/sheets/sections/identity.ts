@@ -21,11 +21,11 @@ export const writeIdentity: Section = (scene, context) => [
   },
 ];
 
-/** `Scene 12A`; in a script that numbers other scenes, `Scene without number, the 3rd`. */
+/** `Scene 12A`; in a script that numbers other scenes, `3rd scene, no number`. */
 export function sceneTitle(scene: BreakdownScene, context: SheetContext): string {
   const label = labelOf(scene, context);
   const others = scene.number === null && context.breakdown.scenes.some((one) => one.number !== null);
-  return others ? `Scene without number (the ${label})` : `Scene ${label}`;
+  return others ? `${label} scene, no number` : `Scene ${label}`;
 }
 
 function measureWords(scene: BreakdownScene): string {

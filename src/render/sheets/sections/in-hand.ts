@@ -40,7 +40,7 @@ function fullTable(elements: readonly SceneElement[], context: SheetContext, tig
     { head: '', fit: true },
     { head: '', share: 3.2 },
     { head: '', fit: true },
-    ...(states ? [{ head: '', share: 1.9 }] : []),
+    { head: '', share: states ? 1.9 : 1 },
   ];
   const rows = elements.map((element) => elementRow(element, context, states));
   return [{ kind: 'table', headed: false, ruled: !tight, tight, size: 10.5, columns, rows }];

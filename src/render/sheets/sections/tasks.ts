@@ -28,7 +28,7 @@ function runIn(tasks: readonly SceneTask[], fold: number): Inline[] {
     const mine = ofStrength(tasks, strength);
     if (mine.length === 0) return [];
     if (fold > 1 && strength === 'ask') return [foldedWords(mine.length, 'doubtful task')];
-    return [mine.flatMap((task) => [tick, ' ', ...taskWords(task), '  '])];
+    return [mine.flatMap((task) => [tick, '\u00a0', ...taskWords(task), '  '])];
   });
 }
 
