@@ -3,12 +3,13 @@ import type { Pages } from '../page/types.js';
 import type { Note, Scene, Script } from '../script/types.js';
 import { type ActionText, readActionTexts } from './action-text.js';
 import { nameScenes } from './scene-ids.js';
+import { labelScenes } from './scene-label.js';
 
 /** A scene with all that was read about it, before any pass decides anything. */
 export interface SceneGround {
   readonly index: number;
   readonly id: string;
-  /** How messages and questions call it: `scene 12`, or its heading when it has no number. */
+  /** How messages and questions call it, as paper does: `scene 12`. */
   readonly label: string;
   readonly scene: Scene;
   readonly actions: readonly ActionText[];
@@ -26,20 +27,18 @@ export interface Ground {
 export function layGround(script: Script, pages: Pages, finds: Finds): Ground {
   const ids = nameScenes(script);
   const grouped = groupFinds(finds, script.scenes.length);
+  const labels = labelScenes(
+    script.scenes.map(({ heading }, index) => ({ id: ids[index] as string, number: heading.number, order: index + 1 })),
+  );
   const scenes = script.scenes.map((scene, index) => ({
     index,
     id: ids[index] as string,
-    label: labelScene(scene),
+    label: `scene ${labels.get(ids[index] as string)}`,
     scene,
     actions: readActionTexts(scene),
     finds: grouped[index] as Finds,
   }));
   return { script, pages, scenes };
-}
-
-/** How a scene is called in a sentence. */
-export function labelScene(scene: Scene): string {
-  return scene.heading.number === null ? scene.heading.text : `scene ${scene.heading.number}`;
 }
 
 /** The notes of one kind, in the order in which they stand. */

@@ -1,4 +1,4 @@
-import type { Breakdown, BreakdownScene } from './types.js';
+import type { BreakdownScene } from './types.js';
 
 /** The label by which paper names a scene, by the scene's id. */
 export type SceneLabels = ReadonlyMap<string, string>;
@@ -7,7 +7,7 @@ export type SceneLabels = ReadonlyMap<string, string>;
  * Names every scene for paper: its number; in a script without numbers its position (`3`); in a script that numbers
  * only some scenes the position as an ordinal (`3rd`), so that it is not taken for a number.
  */
-export function labelScenes(scenes: Breakdown['scenes']): SceneLabels {
+export function labelScenes(scenes: readonly Pick<BreakdownScene, 'id' | 'number' | 'order'>[]): SceneLabels {
   const numbered = scenes.some((scene) => scene.number !== null);
   return new Map(
     scenes.map((scene) => [scene.id, scene.number ?? (numbered ? ordinal(scene.order) : `${scene.order}`)]),
