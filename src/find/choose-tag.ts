@@ -198,6 +198,7 @@ function finiteVerb(drafts: readonly Draft[], at: number, previous: Token | null
     next.uses.closed === null &&
     next.person === null &&
     !next.uses.adverb &&
+    next.uses.adjective < 5 &&
     rival.form === (verb.form === 's' && uses.noun?.plural ? 'base' : 's') &&
     rival.share >= 5
   )

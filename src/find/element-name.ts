@@ -22,24 +22,23 @@ export function readName(tokens: readonly Token[], phrase: Phrase, lexicon: Lexi
   if (owner && /^an?$/.test(owner.determiner?.lower ?? '')) telling.push(`${(tokens[owner.head] as Token).lower}'s`);
   for (const place of phrase.modifiers) {
     const token = tokens[place] as Token;
-    if (token.tag === 'name') telling.push(token.text);
-    else if (token.tag === 'noun' || isBound(token, lexicon)) telling.push(token.lower);
+    if (token.tag === 'name' && /\p{Ll}/u.test(token.text)) telling.push(token.text);
+    else if (isBound(token, lexicon)) telling.push(token.lower);
     else if (lexicon.find(token.lower)?.classes.includes('colours')) colours.push(token.lower);
   }
   return { head: head.lower, singular: head.lemma, telling, colours };
 }
 
-/** Adjectives that make another thing of it: "rubber gloves", "rocking chair", "hip flask". */
+const boundParticiple =
+  /^(?:rocking|sleeping|walking|fishing|shopping|sewing|washing|dressing|swimming|climbing|boxing|riding|wedding|folding|filing|vending|parking|frying|baking|knitting|writing|reading|hunting|shaving|drinking|skipping|steering|spinning|sliding|carving|chopping|mixing|ironing|landing|driving|running|racing|hiking|bathing)$/;
+
+/** Nouns, and adjectives that make another thing of it: "storm lantern", "rubber gloves", "rocking chair"; never "the nearest horse". */
 function isBound(token: Token, lexicon: Lexicon): boolean {
-  const classes = lexicon.find(token.lower)?.classes ?? [];
-  if (classes.includes('states') || classes.includes('colours')) return false;
-  return (
-    classes.includes('materials') ||
-    classes.includes('replicas') ||
-    (token.tag === 'adjective' &&
-      /^\w+ing$/.test(token.lower) &&
-      /^(?:rocking|sleeping|walking|fishing|shopping|sewing|washing|dressing|swimming|climbing|boxing|riding|wedding|folding|filing|vending|parking|frying|baking|knitting|writing|reading|hunting|shaving|drinking|skipping|steering|spinning|revolving|swivelling|sliding|rolling|carving|chopping|mixing|ironing|building|landing|driving|running|racing|hiking|ski-ing|bathing)$/.test(
-        token.lower,
-      ))
-  );
+  const entry = lexicon.find(token.lower);
+  const classes = entry?.classes ?? [];
+  if (classes.includes('states') || classes.includes('colours') || /est$|-(?:dead|alive)$/.test(token.lower))
+    return false;
+  if (classes.includes('materials') || classes.includes('replicas')) return true;
+  if (token.tag === 'noun') return (entry?.adjective ?? -1) < 5 || (entry?.core ?? '') !== '';
+  return token.tag === 'adjective' && boundParticiple.test(token.lower);
 }

@@ -78,6 +78,16 @@ export const eventRules: readonly EventRule[] = [
   },
   {
     category: 'stunts',
+    words: 'somebody is shot or struck',
+    holds: (f) =>
+      f.deed.passive &&
+      f.doer === 'person' &&
+      /^(?:shoot|stab|strike|throw|drag|fling|hurl|knock|trample|gore|run)$/.test(f.deed.lemma) &&
+      f.hit === null &&
+      (f.deed.lemma !== 'run' || f.rest[0] === 'over'),
+  },
+  {
+    category: 'stunts',
     words: 'a fist is driven into somebody',
     holds: (f) =>
       /^(?:drive|swing|sink|crack|ram|smash)$/.test(f.deed.lemma) &&

@@ -79,10 +79,13 @@ function readAll(clauses: readonly Clauses[], places: ReadonlySet<string>, lexic
     events.push(...found.map((event) => eventFind(event, clause)));
     const taken = new Set(found.flatMap(({ at, hides }) => (hides === null ? [at] : [at, hides])));
     const things = readMentions(clause, taken, lexicon);
-    mentions.push(...things.filter((one) => one.inHand || !places.has(one.name.singular)));
+    mentions.push(...things.filter((one) => !isPlace(one, places)));
   }
   return { mentions, events };
 }
+
+const isPlace = ({ inHand, category, name }: Mention, places: ReadonlySet<string>) =>
+  !inHand && /^(?:extras|dressing|props)$/.test(category) && places.has(name.singular);
 
 /** The words for places in the headings: a diner that a scene plays in is nobody and nothing to get. */
 function placeWords(sentences: readonly Sentence[]): ReadonlySet<string> {

@@ -24,35 +24,46 @@ function nameGroup(group: readonly Mention[], names: Map<Mention, string>): void
   const coloured = new Set(group.map(colourOf).filter((one) => one !== '')).size > 1;
   const front = (mention: Mention) =>
     [coloured ? colourOf(mention) : '', ...mention.name.telling].filter((one) => one !== '').join(' ');
-  const singular = group.some((one) => one.name.head === one.name.singular);
-  const full = new Set(group.map(front).filter((one) => one !== ''));
-  group.forEach((mention, at) => {
-    const own = front(mention) || (pointsBack(mention) ? fullerName(group, at, front, full) : '');
+  const only = onlyFronts(group, front);
+  const singular = group.some((one) => !isPlural(one));
+  let scene = -1;
+  let last = new Map<string, string>();
+  for (const mention of group) {
+    if (mention.sentence.scene !== scene) last = new Map();
+    scene = mention.sentence.scene;
+    const like = likeness(mention);
+    const known = last.get(like) ?? (mention.category === 'extras' ? '' : (only.get(like) ?? ''));
+    const own = front(mention) || (pointsBack(mention) ? known : '');
+    last.set(like, own);
     const head = singular ? mention.name.singular : mention.name.head;
     names.set(mention, own === '' ? head : `${own} ${head}`);
-  });
+  }
+}
+
+/**
+ * The fuller names that are the only ones of their category and number: "the lantern" anywhere is the storm lantern, unless
+ * the script has "a lantern" too.
+ */
+function onlyFronts(group: readonly Mention[], front: (mention: Mention) => string): Map<string, string> {
+  const only = new Map<string, string>();
+  for (const mention of group) {
+    const own = front(mention);
+    if (own === '' && pointsBack(mention)) continue;
+    const before = only.get(likeness(mention));
+    only.set(likeness(mention), before === undefined || before === own ? own : '');
+  }
+  return only;
 }
 
 const colourOf = (mention: Mention) => mention.name.colours.join(' ');
+const isPlural = ({ name }: Mention) => name.head !== name.singular;
+
+/** What must agree for two names to mean one thing: two people's jackets are two. */
+const likeness = (mention: Mention) =>
+  `${mention.category} ${isPlural(mention)} ${mention.category === 'costumes' ? (mention.by ?? '') : ''}`;
 
 /** "the lantern", "her lantern", "that lantern" speak of one that is known. */
 function pointsBack({ part }: Mention): boolean {
   const determiner = part.phrase.determiner?.lower ?? '';
   return part.phrase.owner !== null || /^(?:the|this|that|these|those|both)$/.test(determiner);
-}
-
-/** The fuller name used last before in the scene, else the only one in the script; empty when it is not clear. */
-function fullerName(
-  group: readonly Mention[],
-  at: number,
-  front: (mention: Mention) => string,
-  full: ReadonlySet<string>,
-): string {
-  const mention = group[at] as Mention;
-  for (let before = at - 1; before >= 0; before--) {
-    const other = group[before] as Mention;
-    if (other.sentence.scene !== mention.sentence.scene) break;
-    if (front(other) !== '') return front(other);
-  }
-  return full.size === 1 ? ([...full][0] as string) : '';
 }

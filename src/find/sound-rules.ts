@@ -61,6 +61,6 @@ function heard(f: DeedFacts): boolean {
     )
   )
     return false;
-  if (/^[se]/.test(f.subject.letters)) return false;
+  if (/^(?:[se]|[^d]s)/.test(f.subject.letters)) return false;
   return !/^(?:voice|light|sea|desert|wind|breath|rain|stomach|blood|water)$/.test(f.subject.head);
 }
