@@ -9,7 +9,7 @@ export const ageAndIllness: readonly Implication[] = [
     [state('pregnant', { notObject: 'pause silence moment' }), phrase('months gone|expecting a baby|baby bump')],
     {
       elements: [certain('pregnancy belly', 'costumes', 'belly bump', true)],
-      tasks: [task('The belly needs a bigger costume and a rehearsal of the walk.')],
+      tasks: [task('Belly: a bigger costume, and rehearse the walk.')],
       questions: [
         question(
           'which-month',
@@ -31,9 +31,7 @@ export const ageAndIllness: readonly Implication[] = [
       }),
     ],
     {
-      tasks: [
-        task('Another age: hair or wig, make-up time, hands and neck too; things that were new then must look new.'),
-      ],
+      tasks: [task('Another age: hair, hands and neck too; things new then look new.')],
       questions: [question('same-performer', 'Is it the same performer made up, or another one?', '')],
     },
   ),
@@ -55,10 +53,8 @@ export const ageAndIllness: readonly Implication[] = [
       ),
     ],
     {
-      elements: [likely('broken-down double of the costume', 'costumes', 'costume-double', true)],
-      tasks: [
-        task('Write down the dirt recipe and where it goes; is the clean version needed in an earlier or later scene?'),
-      ],
+      elements: [likely('broken-down costume double', 'costumes', 'costume-double', true)],
+      tasks: [task('Write down the dirt recipe; is the clean version needed before or after?')],
     },
   ),
   implies(
@@ -85,9 +81,7 @@ export const ageAndIllness: readonly Implication[] = [
       }),
     ],
     {
-      tasks: [
-        task('Lying still: cushion under head and hips, mark the position, few long takes; who reacts, and how?'),
-      ],
+      tasks: [task('Lying still: cushions, mark the position, few long takes.')],
     },
   ),
   implies(
@@ -112,8 +106,8 @@ export const ageAndIllness: readonly Implication[] = [
     ],
     {
       tasks: [
-        task('Harmless copies with an invented label: swallowed or hidden in the cheek? Count per take.'),
-        caution('Ask about allergies and sugar; keep real medicine off the set.'),
+        task('Sugar or vitamin copies, invented label: swallowed or hidden? Count per take.'),
+        caution('Keep real medicine off the set; ask about allergies and sugar.'),
       ],
     },
   ),
@@ -125,9 +119,7 @@ export const ageAndIllness: readonly Implication[] = [
       phrase('tears run|tears stream|tears roll|in tears|wipes away a tear'),
     ],
     {
-      tasks: [
-        task('Tears: tissues, make-up repair after each take; a tear stick only if the performer agrees.', 'ask'),
-      ],
+      tasks: [task('Tears: tissues, make-up repair after each take.', 'ask')],
     },
   ),
   implies(
@@ -138,7 +130,7 @@ export const ageAndIllness: readonly Implication[] = [
       phrase('beads of sweat|drenched in sweat|soaked in sweat|slick with sweat'),
     ],
     {
-      tasks: [task('Sweat: glycerine and water in a sprayer; match it between takes.')],
+      tasks: [task('Sweat: glycerine and water sprayed; match it between takes.')],
     },
   ),
 ];

@@ -3,7 +3,7 @@ import { certain, type Implication, implies, likely, question, questionOnce, tas
 import { blood } from './shared-cues.js';
 
 const worn = 'PERSON GARMENT hair BODY';
-const double = (kind: string) => likely(`${kind} double of the costume`, 'costumes', 'costume-double', true);
+const double = (kind: string) => likely(`${kind} costume double`, 'costumes', 'costume-double', true);
 
 /** Rows 3, 9, 10 and 26: wet, blood, wounds, sickness. */
 export const body: readonly Implication[] = [
@@ -22,17 +22,12 @@ export const body: readonly Implication[] = [
     ],
     {
       elements: [double('dry')],
-      tasks: [task('Wet on camera: sprayer, towels, a warm room, hair matched between takes, floor covered.')],
+      tasks: [task('Wet: sprayer, towels, warm room, hair matched, floor covered.')],
     },
   ),
   implies(9, 'bleeding', blood, {
     elements: [certain('stage blood', 'makeup', 'blood', true)],
-    tasks: [
-      task(
-        'Stage blood: test on skin and cloth, wet or dried, photograph the stain map, wash between takes.',
-        'certain',
-      ),
-    ],
+    tasks: [task('Stage blood: test it on skin and cloth; wet or dried? Photograph each stain.', 'certain')],
   }),
   implies(
     9,
@@ -76,11 +71,7 @@ export const body: readonly Implication[] = [
       noun('stitches', { notNear: 'knit sew needle wool' }),
     ],
     {
-      tasks: [
-        task(
-          'Wound make-up takes 15 to 40 minutes: plan its stage for each scene, photograph it, keep dressings for every take.',
-        ),
-      ],
+      tasks: [task('Wound make-up, 15 to 40 minutes: its stage here? Photograph it.')],
     },
   ),
   implies(
@@ -108,7 +99,7 @@ export const body: readonly Implication[] = [
     [verb('bandage', { subject: 'PERSON' }), phrase('dress ~ wound|clean ~ wound|patch ~ up', { notNear: 'road' })],
     {
       elements: [certain('bandage', 'props', 'bandage bandages dressing plaster gauze', true)],
-      tasks: [task('Fresh dressings for every take, and the wound under them.')],
+      tasks: [task('Fresh dressings for every take.')],
     },
   ),
   implies(
@@ -123,8 +114,8 @@ export const body: readonly Implication[] = [
       }),
     ],
     {
-      elements: [certain('vomit (edible mixture)', 'food', 'vomit', true)],
-      tasks: [task('A portion for every take, a bowl and wipes out of frame, washing between takes.')],
+      elements: [certain('edible vomit', 'food', 'vomit', true)],
+      tasks: [task('A portion for every take; bowl and wipes out of frame.')],
     },
   ),
   implies(
@@ -137,6 +128,6 @@ export const body: readonly Implication[] = [
         notNear: 'rain fat engine pan word words',
       }),
     ],
-    { tasks: [task('Spitting: what comes out, and onto what? Wipes ready; never near a face.', 'ask')] },
+    { tasks: [task('Spitting: what, and onto what? Wipes ready.', 'ask')] },
   ),
 ];

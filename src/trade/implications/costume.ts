@@ -43,7 +43,7 @@ export const costume: readonly Implication[] = [
   dressOf(
     'builder-dress',
     'builder builders scaffolder',
-    'work clothes, helmet, bright vest',
+    'work clothes with helmet',
     'helmet vest overalls hi-vis',
     likely,
   ),
@@ -57,7 +57,7 @@ export const costume: readonly Implication[] = [
     ],
     {
       tasks: [
-        task('Uniform: ask what the law allows in public; invented badges; a plain coat over it between takes.'),
+        task('Uniform: what does the law allow? Invented badges, a coat over it between takes.'),
         caution('Names of real offices and services need leave.'),
       ],
     },
@@ -76,12 +76,7 @@ export const costume: readonly Implication[] = [
       ),
     ],
     {
-      tasks: [
-        task(
-          'Costume changes on camera: note where it goes, who wears it next, and the state of the next scene; easy fastenings.',
-          'ask',
-        ),
-      ],
+      tasks: [task('On or off on camera: where does it go, and who has it next?', 'ask')],
     },
   ),
   implies(
@@ -96,7 +91,7 @@ export const costume: readonly Implication[] = [
       phrase('in his GARMENT|wearing his GARMENT|wears his GARMENT|wrapped in his GARMENT', { subject: 'she her' }),
       phrase('in her GARMENT|wearing her GARMENT|wears her GARMENT', { subject: 'he him' }),
     ],
-    { tasks: [task('Whose garment is it, in what size, who has it next? A second one in the other size.')] },
+    { tasks: [task('Whose garment, in what size, and who has it next?')] },
   ),
   implies(
     69,
@@ -110,7 +105,7 @@ export const costume: readonly Implication[] = [
       ),
       verb('pocket', { subject: 'PERSON' }),
     ],
-    { tasks: [task('The costume needs a working pocket of that size; try the weight and the noise.', 'ask')] },
+    { tasks: [task('A working pocket of that size; try weight and noise.', 'ask')] },
   ),
   implies(
     69,
@@ -123,7 +118,7 @@ export const costume: readonly Implication[] = [
       }),
     ],
     {
-      tasks: [task('Hidden on camera: the place must take the {object}, and let it out again quietly.')],
+      tasks: [task('Hidden on camera: does the place take the {object}, and quietly?')],
     },
   ),
   implies(
@@ -142,12 +137,7 @@ export const costume: readonly Implication[] = [
       }),
     ],
     {
-      tasks: [
-        task(
-          "Small worn thing: a duplicate, the size tried on, glare; the performer's own ring or prescription?",
-          'ask',
-        ),
-      ],
+      tasks: [task('Small worn thing: a duplicate, size tried on, glare.', 'ask')],
     },
   ),
   implies(
@@ -182,7 +172,7 @@ export const costume: readonly Implication[] = [
     [state('armed', { object: 'PERSON guard guards officer men man soldier robber', notNear: 'tattooed forces' })],
     {
       elements: [certain('replica weapon', 'props', 'WEAPON BLADE baton truncheon club', true)],
-      tasks: [caution('Armed with what? Every weapon, real or not, goes on the weapon list.', 'certain')],
+      tasks: [caution('Armed with what? Every weapon goes on the weapon list.', 'certain')],
     },
   ),
 ];

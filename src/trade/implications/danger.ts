@@ -6,15 +6,10 @@ import { blows, fights } from './shared-cues.js';
 export const danger: readonly Implication[] = [
   implies(11, 'fight', fights, {
     elements: [likely('mats and body pads', 'gear', 'mat pad', false)],
-    tasks: [
-      task(
-        'Work the fight out and rehearse it slowly, about two hours; soft furniture, first aid, costume doubles.',
-        'certain',
-      ),
-    ],
+    tasks: [task('Fight: two hours of slow rehearsal, cleared floor, first aid.', 'certain')],
   }),
   implies(11, 'blow', blows, {
-    tasks: [task('The blow misses: set camera angle and distance, rehearse slowly, agree a stop word.')],
+    tasks: [task('The blow misses: find the angle, rehearse slowly, agree a stop word.')],
   }),
   implies(
     12,
@@ -40,9 +35,7 @@ export const danger: readonly Implication[] = [
       }),
     ],
     {
-      tasks: [
-        task('The fall: pad, walk the floor and clear it; cut before the landing; cloth gets dirty, so a double.'),
-      ],
+      tasks: [task('Fall: pad out of frame, floor cleared, cut before the landing.')],
     },
   ),
   implies(
@@ -75,11 +68,7 @@ export const danger: readonly Implication[] = [
       ),
     ],
     {
-      tasks: [
-        task(
-          'Height: shoot low and cheat it. Otherwise rail or harness, a second person, nobody underneath; ask the insurer.',
-        ),
-      ],
+      tasks: [task('Height: shoot low and cheat it; ask the insurer.')],
     },
   ),
   implies(
@@ -103,7 +92,7 @@ export const danger: readonly Implication[] = [
       verb('chase', { subject: 'PERSON', notObject: 'ball story money dream' }),
     ],
     {
-      tasks: [task('Running or jumping: shoes that grip, a floor that was walked, warm-up, a limit on takes.', 'ask')],
+      tasks: [task('Running or jumping: grip, walked floor, warm-up, few takes.', 'ask')],
     },
   ),
   implies(
@@ -119,17 +108,12 @@ export const danger: readonly Implication[] = [
     ],
     {
       elements: [likely('crash debris', 'dressing', 'wreck wreckage debris glass', false)],
-      tasks: [
-        caution(
-          'Do not stage a collision: cut around it with sound, reactions and the aftermath. Anything more is for professionals.',
-          'certain',
-        ),
-      ],
+      tasks: [caution('Do not stage a collision: cut around it, with sound and the aftermath.', 'certain')],
     },
   ),
   implies(85, 'restrained', [verb('handcuff cuff', { subject: 'PERSON', object: 'PERSON wrist hand' })], {
     elements: [certain('handcuffs with a quick release', 'props', 'handcuffs cuffs cuff', true)],
-    tasks: [caution('Spare key in two pockets; never lock someone to a fixed thing.')],
+    tasks: [caution('Handcuffs: a spare key in two pockets; never locked to a fixed thing.')],
   }),
   implies(
     86,
@@ -144,11 +128,7 @@ export const danger: readonly Implication[] = [
     ],
     {
       elements: [likely('soft rope', 'props', 'rope tape cord string cable-tie belt scarf', true)],
-      tasks: [
-        caution(
-          'Quick-release knot, someone within reach, scissors at hand; nothing around a neck, nothing over a mouth.',
-        ),
-      ],
+      tasks: [caution('Tied up: quick-release knot, scissors at hand, nothing on neck or mouth.')],
     },
   ),
   implies(
@@ -160,12 +140,7 @@ export const danger: readonly Implication[] = [
       verb('smother suffocate choke', { subject: 'PERSON', object: 'PERSON' }),
     ],
     {
-      tasks: [
-        caution(
-          'Nothing may tighten on neck or breath: fake it, agree a stop sign, and let a trained person plan it.',
-          'certain',
-        ),
-      ],
+      tasks: [caution('Nothing may tighten on neck or breath: fake it, agree a stop sign.', 'certain')],
     },
   ),
 ];

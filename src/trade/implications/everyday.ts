@@ -25,10 +25,8 @@ export const everyday: readonly Implication[] = [
     {
       elements: [certain('spade', 'props', 'spade shovel trowel digger fork pickaxe bare hands grave', true)],
       tasks: [
-        task('Digging: leave of the owner, soft soil prepared, refill after, dirty doubles of the clothes.'),
-        caution(
-          'Cables and pipes in the ground: ask before the first spade. Shore up or avoid any hole someone stands in.',
-        ),
+        task('Digging: leave of the owner, soil loosened, refill, dirty doubles.'),
+        caution('Cables and pipes in the ground: ask before the first spade; nobody in a deep hole.'),
       ],
     },
   ),
@@ -66,7 +64,7 @@ export const everyday: readonly Implication[] = [
       ),
     ],
     {
-      elements: [likely('washing, line and pegs', 'props', 'peg line basket clothesline laundry', true)],
+      elements: [likely('washing with line and pegs', 'props', 'peg line basket clothesline laundry', true)],
     },
   ),
   implies(
@@ -95,12 +93,12 @@ export const everyday: readonly Implication[] = [
     [phrase('chop wood|chops wood|chopping wood|splits logs|split logs|splitting logs|chops logs')],
     {
       elements: [certain('axe and logs', 'props', 'axe hatchet', true)],
-      tasks: [caution('An axe that is swung needs empty ground around it, and someone who has done it before.')],
+      tasks: [caution('A swung axe: empty ground around it, and practised hands.')],
     },
   ),
   implies(103, 'painting', [verb('paint', { ...who, notObject: ' smile nails toenails face lips' })], {
     elements: [certain('paintbrush and paint', 'props', 'brush paintbrush roller spray paint', true)],
-    tasks: [task('Paint that dries or wipes off; how far is it painted in each shot?')],
+    tasks: [task('How far is it painted in each shot? Paint that wipes off.')],
   }),
   implies(103, 'sewing', [verb('sew stitch darn', { ...who, notNear: 'wound' })], {
     elements: [certain('needle and thread', 'props', 'needle thread machine', true)],

@@ -19,12 +19,7 @@ export const food: readonly Implication[] = [
       verb('bite', { subject: 'PERSON', object: 'FOODS' }),
     ],
     {
-      tasks: [
-        task(
-          'Portions: takes times camera set-ups, and some over; mark the level on the plate; cutlery and a spit cup.',
-        ),
-        caution('Ask about allergies.', 'ask'),
-      ],
+      tasks: [task('Portions: takes times set-ups; level on the plate; allergies? Spit cup.')],
     },
   ),
   implies(27, 'eating-what', [verb('eat', { subject: 'PERSON', object: 'NONE', notNear: 'FOODS restaurant' })], {
@@ -64,7 +59,7 @@ export const food: readonly Implication[] = [
     ],
     {
       elements: [likely('glass or cup', 'props', 'VESSEL', true)],
-      tasks: [task('Drink: tea or coloured water, a line on the glass for the level, a spare glass.', 'ask')],
+      tasks: [task('Drink: refill to one level, spare glass; fizz dies.', 'ask')],
     },
   ),
   implies(28, 'drinking-what', [verb('drink', { subject: 'PERSON', object: 'NONE it', notNext: 'in from to' })], {
@@ -81,7 +76,7 @@ export const food: readonly Implication[] = [
       phrase('orders a round|at the bar|props up the bar', { notNear: 'snack steel metal', notNext: 'of' }),
     ],
     {
-      tasks: [task('No alcohol on set: coloured water or cold tea, invented labels, glasses twice.')],
+      tasks: [task('No alcohol on set: cold tea or coloured water, invented labels.')],
     },
   ),
   implies(
@@ -106,7 +101,7 @@ export const food: readonly Implication[] = [
       elements: [
         likely('pan', 'props', 'pan pot saucepan kettle wok skillet oven bowl frying-pan cauldron cup mug tin', true),
       ],
-      tasks: [caution('Hot pan and fat: a cold stove if you can, lid and fire blanket beside it if not.')],
+      tasks: [caution('Hot pan: a cold stove if you can; lid and fire blanket if not.')],
     },
   ),
   implies(
@@ -119,7 +114,7 @@ export const food: readonly Implication[] = [
     ],
     {
       elements: [likely('corkscrew or bottle opener', 'props', 'corkscrew opener bottle-opener', true)],
-      tasks: [task('An opened bottle cannot be opened again: one for every take, or seal it anew.')],
+      tasks: [task('One sealed bottle for every take.')],
     },
   ),
   implies(

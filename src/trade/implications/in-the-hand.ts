@@ -24,11 +24,7 @@ export const inTheHand: readonly Implication[] = [
       elements: [
         certain('broken pieces', 'props', 'shard piece fragment splinter pieces shards fragments debris', false),
       ],
-      tasks: [
-        task(
-          'Breakaway copies for every take and one whole that matches; goggles, gloves, sweep up; the pieces stay for the next scene here.',
-        ),
-      ],
+      tasks: [task('Breakaway copies for every take, a whole one; pieces stay for the next scene.')],
     },
   ),
   implies(
@@ -41,7 +37,7 @@ export const inTheHand: readonly Implication[] = [
       }),
     ],
     {
-      tasks: [task('Broken on camera: one {object} for every take, scored beforehand, and a whole one.')],
+      tasks: [task('Broken on camera: one {object} for every take, and a whole one.')],
     },
   ),
   implies(
@@ -69,7 +65,7 @@ export const inTheHand: readonly Implication[] = [
           true,
         ),
       ],
-      tasks: [task('Prop money under the rules of your country; write the amount, the coins and the change.')],
+      tasks: [task('Prop money by your country’s rules; how much, and what change?')],
     },
   ),
   implies(
@@ -80,7 +76,7 @@ export const inTheHand: readonly Implication[] = [
       phrase('wad of notes|bundle of notes|stack of bills|roll of notes|wad of bills|wad of cash'),
     ],
     {
-      tasks: [task('How much money, in what notes? Copies must not pass for real; the law says how.')],
+      tasks: [task('How much, in what notes? Copies must not pass for real: the law says how.')],
     },
   ),
   implies(
@@ -103,7 +99,7 @@ export const inTheHand: readonly Implication[] = [
     ],
     {
       elements: [likely('key', 'props', 'key keys keycard fob keyring', true)],
-      tasks: [task('A lock that works with this key, a spare, and one person who keeps both.')],
+      tasks: [task('A lock that works with this key; a spare; one keeper.')],
     },
   ),
   implies(
@@ -120,7 +116,7 @@ export const inTheHand: readonly Implication[] = [
     ],
     {
       elements: [likely('bag or suitcase', 'props', 'BAG boxes cardboard van car', true)],
-      tasks: [task('List what goes in; same contents later; open or closed, full or half?')],
+      tasks: [task('List what goes in; the same contents later.')],
     },
   ),
   implies(
@@ -133,7 +129,7 @@ export const inTheHand: readonly Implication[] = [
       }),
     ],
     {
-      tasks: [task('What is in the {head}? Weight it so that it looks full; the same contents in later scenes.')],
+      tasks: [task('What is in the {head}? Weight it to look full.')],
     },
   ),
   implies(

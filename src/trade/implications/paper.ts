@@ -16,12 +16,7 @@ export const paper: readonly Implication[] = [
       ),
     ],
     {
-      tasks: [
-        task(
-          'Torn on camera: a copy for every take and rehearsal, scored beforehand so that it tears alike.',
-          'certain',
-        ),
-      ],
+      tasks: [task('Torn on camera: a copy for every take and rehearsal, scored to tear alike.', 'certain')],
     },
   ),
   implies(
@@ -50,11 +45,7 @@ export const paper: readonly Implication[] = [
     ],
     {
       elements: [certain('pen', 'props', pens, true)],
-      tasks: [
-        task(
-          'Blank copies for every take, a finished copy in the same hand, a hand double; is the performer left-handed?',
-        ),
-      ],
+      tasks: [task('Writing: blank copies for every take and a finished one; left-handed?')],
     },
   ),
   implies(
@@ -86,11 +77,7 @@ export const paper: readonly Implication[] = [
       }),
     ],
     {
-      tasks: [
-        task(
-          'Write its exact words; print a copy for the hand and a large one for the close shot; allow the viewer time to read.',
-        ),
-      ],
+      tasks: [task('Write its exact words; print one for the hand, one for the close shot.')],
     },
   ),
   implies(
@@ -122,7 +109,7 @@ export const paper: readonly Implication[] = [
       ),
     ],
     {
-      tasks: [task('Sealed copies for every take, with what is inside; allow for sealing time; what opens it?')],
+      tasks: [task('A sealed copy for every take; what opens it?')],
     },
   ),
   implies(
@@ -149,11 +136,7 @@ export const paper: readonly Implication[] = [
       ),
     ],
     {
-      tasks: [
-        task(
-          'Take the photograph before the shoot, with the performer in that age and costume; mind glare on the frame, and the rights.',
-        ),
-      ],
+      tasks: [task('Take this photograph before the shoot, in that age and costume.')],
     },
   ),
   implies(

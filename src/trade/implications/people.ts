@@ -4,8 +4,7 @@ import { caution, certain, type Implication, implies, likely, question, task } f
 const exact =
   'one two three four five six seven eight nine ten eleven twelve fifteen twenty thirty forty fifty hundred single lone another no';
 
-const extras =
-  'Extras: the least number that fills the frame, looks, release forms, food, toilets, which scenes they return in.';
+const extras = 'Extras: the least number, looks, release forms, food, toilets.';
 
 /** Rows 46, 47 and 50 to 54: children, crowds, parties, song and dance. */
 export const people: readonly Implication[] = [
@@ -20,11 +19,7 @@ export const people: readonly Implication[] = [
       state('-year-old', {}),
     ],
     {
-      tasks: [
-        task(
-          "A child performer: licence, hours, schooling and chaperone decided weeks ahead; ask the performer's real age.",
-        ),
-      ],
+      tasks: [task('Child: licence, hours and chaperone weeks ahead; the performer’s real age?')],
     },
   ),
   implies(
@@ -37,8 +32,8 @@ export const people: readonly Implication[] = [
       }),
     ],
     {
-      elements: [likely('doll for rehearsal and back shots', 'props', 'doll', false)],
-      tasks: [task('A baby works for minutes only: parent beside the camera, the cry recorded apart.')],
+      elements: [likely('rehearsal doll', 'props', 'doll', false)],
+      tasks: [task('Baby: minutes only, parent beside the camera, the cry recorded apart.')],
     },
   ),
   implies(
@@ -77,11 +72,7 @@ export const people: readonly Implication[] = [
       }),
     ],
     {
-      tasks: [
-        task(
-          'An occasion: dress of the extras, tables, flowers, food for many takes, levels in glasses, rights for the music.',
-        ),
-      ],
+      tasks: [task('Occasion: dress of extras, tables, food for all takes, music rights.')],
     },
   ),
   implies(
@@ -110,7 +101,7 @@ export const people: readonly Implication[] = [
           false,
         ),
       ],
-      tasks: [task('Which song? Rights (a hummed tune counts), a recording to play back, its length, a rehearsal.')],
+      tasks: [task('Which song? Rights (a hummed tune counts), playback, rehearsal.')],
     },
   ),
   implies(
@@ -138,7 +129,7 @@ export const people: readonly Implication[] = [
           false,
         ),
       ],
-      tasks: [task('Can the performer play? Tuned instrument, a hand double, a recording to play back.')],
+      tasks: [task('Can the performer play? Tuned instrument, hand double, playback.')],
     },
   ),
   implies(54, 'which-instrument', [verb('strum', { subject: 'PERSON', object: 'NONE chord' })], {

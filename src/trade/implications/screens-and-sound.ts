@@ -25,11 +25,7 @@ export const screensAndSound: readonly Implication[] = [
     ],
     {
       elements: [certain('phone', 'props', phones, true)],
-      tasks: [
-        task(
-          'Phone: flat or dummy, on silent, its screen made beforehand; who speaks the other side, on the day or recorded?',
-        ),
-      ],
+      tasks: [task('Phone: dummy or silent, screen made before; who speaks the other side?')],
     },
   ),
   implies(
@@ -41,11 +37,7 @@ export const screensAndSound: readonly Implication[] = [
       }),
     ],
     {
-      tasks: [
-        task(
-          'Phone: flat or dummy, on silent, its screen made beforehand; who speaks the other side, on the day or recorded?',
-        ),
-      ],
+      tasks: [task('Phone: dummy or silent, screen made before; who speaks the other side?')],
     },
   ),
   implies(
@@ -59,7 +51,7 @@ export const screensAndSound: readonly Implication[] = [
     ],
     {
       elements: [likely('phone screen with the message', 'graphics', 'screenshot', true)],
-      tasks: [task('Write the exact words on the screen, with name, time and date of the story.')],
+      tasks: [task('Write the words on the screen, with name, story time and date.')],
     },
   ),
   implies(
@@ -79,11 +71,7 @@ export const screensAndSound: readonly Implication[] = [
       elements: [
         likely('programme for the screen', 'graphics', 'news film cartoon footage programme video static show', false),
       ],
-      tasks: [
-        task(
-          'Make what plays on the screen before the shoot; rights; try it on camera for flicker; off in reverse shots?',
-        ),
-      ],
+      tasks: [task('Make what plays on the screen before the shoot; rights; flicker test.')],
     },
   ),
   implies(
@@ -96,21 +84,19 @@ export const screensAndSound: readonly Implication[] = [
       }),
     ],
     {
-      tasks: [
-        task('Radio: record the programme, invented or cleared; play it only between lines and lay it in later.'),
-      ],
+      tasks: [task('Radio: record the programme, invented or cleared; lay it in later.')],
     },
   ),
   implies(35, 'typing', [verb('type', { subject: 'PERSON', notNear: 'blood phone code pin' })], {
     elements: [
       certain(
-        'keyboard, laptop or typewriter',
+        'keyboard',
         'props',
         'keyboard laptop typewriter computer terminal tablet pc till register machine keypad code',
         true,
       ),
     ],
-    tasks: [task('What does the screen or the page show? Make it beforehand.')],
+    tasks: [task('What does the screen or page show? Make it before.')],
   }),
   implies(
     71,
@@ -120,7 +106,7 @@ export const screensAndSound: readonly Implication[] = [
       phrase('the date on|clock reads|clock shows|clock says|clock strikes'),
     ],
     {
-      tasks: [task('Clock or calendar: set to the story, stopped, set again for every set-up; the right year.', 'ask')],
+      tasks: [task('Clock or calendar: set to the story, stopped, set again each set-up.', 'ask')],
     },
   ),
   implies(
@@ -141,12 +127,7 @@ export const screensAndSound: readonly Implication[] = [
       voice('off-screen'),
     ],
     {
-      tasks: [
-        task(
-          'Heard from outside the picture: someone gives it on cue, recorded apart later. Is that performer called that day?',
-          'ask',
-        ),
-      ],
+      tasks: [task('Heard from off: who gives it on cue? Record it apart later.', 'ask')],
     },
   ),
   implies(
@@ -161,9 +142,7 @@ export const screensAndSound: readonly Implication[] = [
       phrase('a sign reads|sign reads|the sign above|for sale sign|neon sign|road sign'),
     ],
     {
-      tasks: [
-        task('Lettering: invented names, print it with a fixing that comes off; cover real signs and brands in frame.'),
-      ],
+      tasks: [task('Lettering: invented names; a fixing that comes off; cover real signs.')],
     },
   ),
   implies(
@@ -185,7 +164,7 @@ export const screensAndSound: readonly Implication[] = [
     'applause',
     [phrase('applause breaks out|the audience applauds|crowd applauds|crowd cheers|audience laughs|crowd roars')],
     {
-      tasks: [task('Crowd sound: record it wild with those who are there, or take it from a library.')],
+      tasks: [task('Crowd sound: record it apart with those who are there.')],
     },
   ),
 ];

@@ -15,9 +15,7 @@ export const smokeAndFlame: readonly Implication[] = [
   implies(1, 'smoking', [...lightingUp, ...smoking, noun('cigarette roll-up cheroot')], {
     elements: [certain('herbal cigarettes', 'props', 'cigarette roll-up cigar pipe joint vape e-cigarette')],
     tasks: [
-      task(
-        'Herbal cigarettes only, about ten for two camera set-ups; match the ash; ashtray in reach. Does the performer agree?',
-      ),
+      task('Herbal cigarettes, about five a set-up; ashtray; does the performer agree?'),
       caution('Smoking indoors may be against the law.', 'ask'),
     ],
   }),
@@ -29,7 +27,7 @@ export const smokeAndFlame: readonly Implication[] = [
       phrase('puff on ~ pipe|puff on ~ cigar|draw on ~ pipe|draw on ~ cigar|suck on ~ pipe'),
     ],
     {
-      tasks: [task('Tobacco substitute; slow to light again, so allow time, a tamper and spare matches.')],
+      tasks: [task('Tobacco substitute, tamper, spare matches; slow to light again.')],
     },
   ),
   implies(
@@ -57,12 +55,8 @@ export const smokeAndFlame: readonly Implication[] = [
       }),
     ],
     {
-      elements: [certain('extinguisher, fire blanket, bucket of water', 'gear', 'extinguisher', false)],
-      tasks: [
-        task(
-          'Open flame: written leave of the owner, one person who only watches it, a base that cannot burn, a watch after the last take.',
-        ),
-      ],
+      elements: [certain('fire extinguisher', 'gear', 'extinguisher', false)],
+      tasks: [task('Flame: written leave of the owner, and a base that cannot burn.')],
     },
   ),
   implies(
@@ -90,11 +84,7 @@ export const smokeAndFlame: readonly Implication[] = [
       phrase('oil lamp|paraffin lamp|kerosene lamp|storm lantern|paper lantern'),
     ],
     {
-      tasks: [
-        task(
-          'Try an electric flicker version first. If real: spare candles burnt to matching lengths, in shooting order.',
-        ),
-      ],
+      tasks: [task('Electric flicker, or spare candles burnt to matching lengths.')],
     },
   ),
   implies(
@@ -109,8 +99,8 @@ export const smokeAndFlame: readonly Implication[] = [
     ],
     {
       tasks: [
-        task('Is the stove really lit? A lamp behind it can give the glow; a real one is heard in every line.'),
-        caution('A real stove indoors: carbon monoxide alarm, aired room, and mind the heat for performers.', 'ask'),
+        task('Lit stove: a hidden lamp gives the glow; a real fire is heard in every line.'),
+        caution('A real stove indoors: carbon monoxide alarm, aired room.', 'ask'),
       ],
     },
   ),
@@ -120,12 +110,12 @@ export const smokeAndFlame: readonly Implication[] = [
     [phrase('blow out ~ candles|blow out ~ candle|blows the candles out'), noun('birthday-cake')],
     {
       elements: [likely('birthday cake', 'food', 'cake', false)],
-      tasks: [task('Cakes and candles: one set for every take, all candles the same length.')],
+      tasks: [task('One cake or set of candles for every take, candles of one length.')],
     },
   ),
   implies(89, 'blue-lights', [phrase('blue lights|blue light ~ flash|flashing blue|police lights|emergency lights')], {
     elements: [likely('flashing blue lamp', 'gear', 'police-car ambulance', false)],
-    tasks: [caution('Flashing light: tell everyone beforehand, some people are hurt by it.')],
+    tasks: [caution('Flashing light can start a seizure: warn everyone.')],
   }),
   implies(
     90,
@@ -137,14 +127,14 @@ export const smokeAndFlame: readonly Implication[] = [
       noun('blackout power-cut', { notNear: 'curtain blind' }),
     ],
     {
-      tasks: [task('Light change on cue: who throws which switch, and does the room read in the dark?')],
+      tasks: [task('Light change on cue: who throws which switch?')],
     },
   ),
   implies(
     91,
     'strobe',
     [noun('strobe'), phrase('lights strobe|flickering lights'), state('strobing', { object: 'light lights' })],
-    { tasks: [caution('Flickering or strobing light can start a seizure: warn cast, crew and, later, the audience.')] },
+    { tasks: [caution('Flashing light can start a seizure: warn everyone, later the audience too.')] },
   ),
   implies(
     2,

@@ -13,27 +13,18 @@ export const telling: readonly Implication[] = [
       phrase('reflected in|reflects in ~ window|reflects in ~ glass|in the shop window'),
     ],
     {
-      tasks: [
-        task(
-          'Reflection: find the camera place first, cover cloth, crew in dark clothes; allow a third more time.',
-          'ask',
-        ),
-      ],
+      tasks: [task('Reflection: camera place first, cover cloth, a third more time.', 'ask')],
     },
   ),
   implies(74, 'recorded-voice', [voice('voice-over')], {
-    tasks: [
-      task(
-        'Voice-over: a recording session, timed against the picture; a voice is not a person on set unless also seen.',
-      ),
-    ],
+    tasks: [task('Voice-over: record it, and time it against the picture.')],
   }),
   implies(
     74,
     'letter-read-over',
     [phrase('voice reads|letter is read|we hear PERSON read|reads the letter aloud|hear ~ voice')],
     {
-      tasks: [task('A text is read over the picture: record it, and time it with the shots.')],
+      tasks: [task('Read over the picture: record it, and time it with the shots.')],
     },
   ),
   implies(
@@ -41,9 +32,7 @@ export const telling: readonly Implication[] = [
     'montage',
     [phrase('montage|series of shots|series of images|quick cuts|time-lapse', { heading: true })],
     {
-      tasks: [
-        task('Every image is a set-up of its own: list place, costume and props for each; few lines hide hours.'),
-      ],
+      tasks: [task('Montage: list each image as a set-up, with place, costume, props.')],
     },
   ),
   implies(
@@ -51,11 +40,7 @@ export const telling: readonly Implication[] = [
     'intercut',
     [phrase('intercut|intercutting|cutting between|split screen|split-screen', { heading: true })],
     {
-      tasks: [
-        task(
-          'Both places at the same story time: eyelines, someone to read the other side; props twice if shot the same day.',
-        ),
-      ],
+      tasks: [task('Intercut: eyelines, someone to read the other side, props twice.')],
     },
   ),
   implies(
@@ -68,19 +53,11 @@ export const telling: readonly Implication[] = [
       }),
     ],
     {
-      tasks: [
-        task(
-          'Another time: its own costume day, younger or newer things; the scene after goes on where the last one stopped.',
-        ),
-      ],
+      tasks: [task('Another time: its own costume day, newer things.')],
     },
   ),
   implies(77, 'memory', [phrase('memory|dream|fantasy|vision|nightmare', { heading: 'only' })], {
-    tasks: [
-      task(
-        'Inside a head: agree on a look that tells it apart; its own costume day; the scene after goes on where the last one stopped.',
-      ),
-    ],
+    tasks: [task('In the mind: a look of its own, and its own costume day.')],
   }),
   implies(
     79,
@@ -92,12 +69,8 @@ export const telling: readonly Implication[] = [
       ),
     ],
     {
-      elements: [likely('high window, pole or drone', 'gear', 'drone crane helicopter', false)],
-      tasks: [
-        task(
-          'View from above: would a high window or a hill do? A drone needs leave, a licensed pilot and little wind.',
-        ),
-      ],
+      elements: [likely('drone or high window', 'gear', 'drone crane helicopter', false)],
+      tasks: [task('From above: would a high window or a hill do?')],
     },
   ),
   implies(

@@ -33,9 +33,7 @@ export const vehiclesAndAnimals: readonly Implication[] = [
         ),
       ],
       tasks: [
-        task(
-          'Vehicle: whose, insured, licence, number plates, fuel, parking; leave for the road, or shoot it standing or towed.',
-        ),
+        task('Vehicle: whose, insured, plates, fuel, parking; standing, towed or driven?'),
         caution('Whoever drives does not act.', 'ask'),
       ],
     },
@@ -53,7 +51,7 @@ export const vehiclesAndAnimals: readonly Implication[] = [
     ],
     {
       elements: [certain('{head}', 'vehicles', 'VEHICLE', false)],
-      tasks: [task('Inside a vehicle: standing, towed or driven? Camera mounts, sound, heat, room for two.')],
+      tasks: [task('Inside a vehicle: standing, towed or driven? Where does the camera go?')],
     },
   ),
   implies(
@@ -90,9 +88,7 @@ export const vehiclesAndAnimals: readonly Implication[] = [
           true,
         ),
       ],
-      tasks: [
-        task('Right size for the rider, brakes tried, quiet chain; is a helmet worn, and does it fit the period?'),
-      ],
+      tasks: [task('Bicycle: right size, brakes tried; a helmet, in this period?')],
     },
   ),
   implies(
@@ -111,7 +107,7 @@ export const vehiclesAndAnimals: readonly Implication[] = [
       ),
     ],
     {
-      tasks: [task('Public transport: written leave, timetable, tickets. Can a window, light and sound fake it?')],
+      tasks: [task('Public transport: written leave, timetable, tickets; or fake it?')],
       questions: [
         question(
           'how-many-passengers',
@@ -131,7 +127,7 @@ export const vehiclesAndAnimals: readonly Implication[] = [
       verb('sail', { subject: 'PERSON', notNear: 'exam through air' }),
     ],
     {
-      tasks: [caution('On a boat: life vests between takes, someone in charge who knows it, everyone counted.')],
+      tasks: [caution('On a boat: life vests between takes, everyone counted.')],
     },
   ),
   implies(42, 'rowing', [verb('row', { subject: 'PERSON', notObject: 'seat bean chair', notNear: 'argue machine' })], {
@@ -142,9 +138,7 @@ export const vehiclesAndAnimals: readonly Implication[] = [
     'animal',
     [category('animals', 'VERMIN fish goldfish bird insect seagull gull pigeon', 'UNREAL', 'FARAWAY raining')],
     {
-      tasks: [
-        task('Animal: owner or handler on the day, water, rest, treats, twice the time; a look-alike for long days.'),
-      ],
+      tasks: [task('Animal: its owner on the day, water, rest, treats, twice the time.')],
     },
   ),
   implies(
@@ -168,9 +162,7 @@ export const vehiclesAndAnimals: readonly Implication[] = [
     ],
     {
       elements: [certain('saddle and bridle', 'props', 'saddle bridle reins', false)],
-      tasks: [
-        task('Riding: a horse and rider who know each other, a helmet outside the shot, the owner beside the camera.'),
-      ],
+      tasks: [task('Riding: horse and rider who know each other; helmet outside the shot.')],
     },
   ),
   implies(
@@ -204,7 +196,7 @@ export const vehiclesAndAnimals: readonly Implication[] = [
       ),
     ],
     {
-      tasks: [task('The animal is only heard: record it or take it from a library; none is needed on set.')],
+      tasks: [task('Only heard: record it or take it from a library; none on set.')],
     },
   ),
   implies(
@@ -219,9 +211,7 @@ export const vehiclesAndAnimals: readonly Implication[] = [
       }),
     ],
     {
-      tasks: [
-        task('Insects, rats, snakes: a fake or a specialist; count them in and count them out; ask who is afraid.'),
-      ],
+      tasks: [task('Insects, rats, snakes: a fake or a specialist; count in and out.')],
     },
   ),
   implies(84, 'pram', [noun('pram buggy pushchair stroller', { notNear: 'empty golf' })], {

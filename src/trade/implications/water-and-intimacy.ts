@@ -25,7 +25,7 @@ export const waterAndIntimacy: readonly Implication[] = [
       ),
     ],
     {
-      tasks: [task('Poured or spilt: refill and wipe for every take, dry cuffs, keep leads and lamps away.', 'ask')],
+      tasks: [task('Poured or spilt: refill and wipe for every take; dry cuffs.', 'ask')],
     },
   ),
   implies(
@@ -50,10 +50,10 @@ export const waterAndIntimacy: readonly Implication[] = [
       verb('drown', { subject: 'PERSON', notNear: 'sorrow paperwork noise' }),
     ],
     {
-      elements: [certain('dry doubles of the costume', 'costumes', 'costume-double wetsuit', true)],
+      elements: [certain('dry costume double', 'costumes', 'costume-double wetsuit', true)],
       tasks: [
-        task('Someone who can rescue stands by; thin wetsuit under the costume, hot drink, short takes.'),
-        caution('Does it need real open water? Never decide that from one line: depth, cold and current come first.'),
+        task('Into water: rescuer, wetsuit under the costume, hot drink, short takes.'),
+        caution('Must it be open water? Depth, cold and current decide, not this line.'),
       ],
     },
   ),
@@ -77,18 +77,13 @@ export const waterAndIntimacy: readonly Implication[] = [
         likely('towel', 'props', 'towel', true),
       ],
       tasks: [
-        task('Warm water enough for every take, steam on the lens, dry robe waiting.'),
-        caution('Agree beforehand what is seen; closed set.'),
+        task('Warm water for every take, a dry robe, steam on the lens.'),
+        caution('Closed set; agree beforehand what is seen.'),
       ],
     },
   ),
   implies(25, 'closeness', closeness, {
-    tasks: [
-      caution(
-        'Talk it through before the day and write the consent down; closed set, only those who are needed. Never assume how far it goes.',
-        'certain',
-      ),
-    ],
+    tasks: [caution('Talk it through before the day; consent in writing; closed set.', 'certain')],
   }),
   implies(
     25,
@@ -124,7 +119,7 @@ export const waterAndIntimacy: readonly Implication[] = [
         ),
         likely('bedding', 'dressing', 'bedding sheet sheets duvet blanket blankets quilt pillow pillows covers', false),
       ],
-      tasks: [task('Bedding and hair photographed between takes; bare shoulders mean cover garments.')],
+      tasks: [task('In bed: photograph bedding and hair; bare shoulders, cover garments.')],
     },
   ),
   implies(
@@ -136,7 +131,7 @@ export const waterAndIntimacy: readonly Implication[] = [
       phrase('wakes up|wake up|wakes with a start', { subject: 'PERSON' }),
     ],
     {
-      tasks: [task('Asleep or waking: hair and creases match, something warm within reach.', 'ask')],
+      tasks: [task('Asleep or waking: hair and creases match.', 'ask')],
     },
   ),
   implies(
@@ -144,8 +139,8 @@ export const waterAndIntimacy: readonly Implication[] = [
     'washing-up',
     [phrase('wash ~ dishes|washes up|washing up|scrubs ~ pan|dries ~ dishes|does the dishes')],
     {
-      elements: [likely('dishes, washing-up bowl, cloth', 'props', 'dish dishes sponge cloth', true)],
-      tasks: [task('Does the tap work? Warm water and a way for it to drain.')],
+      elements: [likely('dishes and washing-up bowl', 'props', 'dish dishes sponge cloth', true)],
+      tasks: [task('Washing up: does the tap work, and where does it drain?')],
     },
   ),
   implies(96, 'hair-or-face', [verb('shave', { subject: 'PERSON', notObject: 'cheese seconds' })], {
@@ -153,11 +148,11 @@ export const waterAndIntimacy: readonly Implication[] = [
       certain('razor without a blade', 'props', 'razor shaver clippers', true),
       likely('shaving foam', 'props', 'foam lather soap', true),
     ],
-    tasks: [task('Beard growth is gone after the first real shave: fake it, or shoot it last.')],
+    tasks: [task('Shaving: growth is gone after one real shave; fake it, or shoot it last.')],
   }),
   implies(96, 'hair-cut', [verb('cut trim', { subject: 'PERSON', object: 'hair fringe beard' })], {
     elements: [certain('scissors', 'props', 'scissors clippers razor shears', true)],
-    tasks: [task('Hair cannot be cut twice: wig piece or one take, and after all scenes with long hair.')],
+    tasks: [task('Hair cannot be cut twice: a hairpiece, or one take after the long-hair scenes.')],
   }),
   implies(
     96,
@@ -175,7 +170,7 @@ export const waterAndIntimacy: readonly Implication[] = [
   ),
   implies(96, 'teeth', [verb('brush', { subject: 'PERSON', object: 'tooth teeth' })], {
     elements: [certain('toothbrush and toothpaste', 'props', 'toothbrush toothpaste', true)],
-    tasks: [task('Water, spit cup and a portion of paste for every take.')],
+    tasks: [task('Teeth: water, spit cup, paste for every take.')],
   }),
   implies(24, 'which-bath', [noun('bath', { near: 'sit sits lie lies lying soak soaks', notNear: 'bird mat' })], {
     questions: [question('bath-seen', 'What is seen of the person in the bath?', 'clothed dressed empty')],

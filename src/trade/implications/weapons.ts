@@ -15,12 +15,7 @@ export const weapons: readonly Implication[] = [
       }),
     ],
     {
-      tasks: [
-        task(
-          'A gun in any form is a weapon: solid replica, one keeper, a box with a lock, a notice to the police, a line on the call sheet.',
-          'certain',
-        ),
-      ],
+      tasks: [task('Weapon: on the weapon list and call sheet, in a locked box, police told.', 'certain')],
     },
   ),
   implies(16, 'shot', [...shots, ...shotsHeard], {
@@ -33,12 +28,7 @@ export const weapons: readonly Implication[] = [
       ),
       likely('gunshot', 'sound', 'shot gunshot gunfire gunshots shots bang', false),
     ],
-    tasks: [
-      task(
-        'No blanks: add the sound and the flash later; keep the line of the muzzle clear of people; rehearse the reaction.',
-        'certain',
-      ),
-    ],
+    tasks: [task('Shot: no blanks; sound and flash added later; rehearse the reaction.', 'certain')],
   }),
   implies(
     17,
@@ -51,11 +41,7 @@ export const weapons: readonly Implication[] = [
       }),
     ],
     {
-      tasks: [
-        task(
-          'Blade: a blunted or soft copy for the shot, the sharp one only for a close shot; one person keeps them. Who cuts, and near whom?',
-        ),
-      ],
+      tasks: [task('Blade: a blunted copy for the scene, the sharp one for a close shot only.')],
     },
   ),
   implies(
@@ -76,7 +62,7 @@ export const weapons: readonly Implication[] = [
     ],
     {
       elements: [likely('knife', 'props', 'BLADE', true)],
-      tasks: [caution('A real blade in hand: blunt it where the shot allows, and keep children away.')],
+      tasks: [caution('Cutting with a real blade: who cuts, and near whom?')],
     },
   ),
   implies(
@@ -94,9 +80,9 @@ export const weapons: readonly Implication[] = [
       elements: [
         certain('soft knife', 'props', '', true),
         certain('stage blood', 'makeup', 'blood', true),
-        likely('clean double of the costume', 'costumes', 'costume-double', false),
+        likely('clean costume double', 'costumes', 'costume-double', false),
       ],
-      tasks: [caution('Staged outdoors, passers-by may take it for real: tell the police and put up signs.')],
+      tasks: [caution('Passers-by may take it for real: police told, signs up.')],
     },
   ),
 ];

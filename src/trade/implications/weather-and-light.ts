@@ -16,10 +16,8 @@ export const weatherAndLight: readonly Implication[] = [
     ],
     {
       tasks: [
-        task(
-          'Is rain needed in the picture? Light rain hardly shows; hose or rain bar, water point and a wet-down of the ground do.',
-        ),
-        task('Covers for camera and sound, dry clothes, umbrellas for everyone behind the camera.'),
+        task('Rain: light rain hardly shows. Hose, water point, ground wetted down.'),
+        task('Rain: covers for camera and sound, dry clothes, umbrellas.'),
       ],
       questions: [question('rain-or-cover', 'Must it rain in the picture, or may it be dry on the day?', '')],
     },
@@ -34,11 +32,7 @@ export const weatherAndLight: readonly Implication[] = [
     ],
     {
       elements: [likely('rain at the window', 'sound', `${rainfall} thunder`, false)],
-      tasks: [
-        task(
-          'Heard or seen through glass only: record or lay in the sound; a hose on the pane does the rest. No rain rig.',
-        ),
-      ],
+      tasks: [task('Rain only heard or on the pane: lay in the sound, hose the glass.')],
     },
   ),
   implies(
@@ -51,11 +45,7 @@ export const weatherAndLight: readonly Implication[] = [
     ],
     {
       elements: [likely('snow material', 'effects', 'snow snowflakes snowstorm blizzard snowdrift', false)],
-      tasks: [
-        task(
-          'Real snow, material, or added later? Flakes on coats for each take; they melt indoors; clear everything away after.',
-        ),
-      ],
+      tasks: [task('Snow: real, material, or added later? Flakes on coats for every take.')],
     },
   ),
   implies(
@@ -66,9 +56,7 @@ export const weatherAndLight: readonly Implication[] = [
       state('windswept windblown wind-blown'),
     ],
     {
-      tasks: [
-        task('Wind: it ruins the sound and blows out flames; weight papers, pin hair, cover the microphone.', 'ask'),
-      ],
+      tasks: [task('Wind: cover the microphone, weight papers, pin hair.', 'ask')],
     },
   ),
   implies(
@@ -86,7 +74,7 @@ export const weatherAndLight: readonly Implication[] = [
     ],
     {
       elements: [likely('fan', 'gear', 'fan leaf-blower', false)],
-      tasks: [task('Blown on cue: a fan, a thread, or a hand out of frame; a fan ruins the sound.')],
+      tasks: [task('Blown on cue: a fan or a thread; a fan ruins the sound.')],
     },
   ),
   implies(
@@ -105,28 +93,24 @@ export const weatherAndLight: readonly Implication[] = [
     ],
     {
       elements: [likely('fog machine and fluid', 'gear', 'fog-machine hazer', false)],
-      tasks: [task('Fog: still air; indoors, agree with the owner about the fire alarm; or wait for a misty morning.')],
+      tasks: [task('Fog: still air, neighbours told, or wait for a misty morning.')],
     },
   ),
   implies(55, 'night-outside', [heading('EXT', 'night')], {
     tasks: [
-      task(
-        'Night outside: lamps and their power (generator or batteries), cable, torches, a warm room, late transport, neighbours told.',
-      ),
-      task('Would dusk do instead of night? It may save the lamps.', 'ask'),
+      task('Night outside: lamps, their power, torches, a warm room, a way home.'),
+      task('Would dusk do for night? It may save the lamps.', 'ask'),
     ],
   }),
   implies(56, 'low-sun', [heading('EXT', 'dawn dusk')], {
     tasks: [
-      task(
-        'The light lasts about half an hour: rehearse beforehand, one place only, have a second evening or morning in hand.',
-      ),
+      task('About half an hour of this light: rehearse before, keep a second day in hand.'),
       caution('Two such scenes do not fit into one day.', 'ask'),
     ],
     source: 'common practice; length of twilight: US Naval Observatory definitions',
   }),
   implies(57, 'night-inside', [heading('INT', 'night')], {
-    tasks: [task('If shot by day: blackout cloth and tape on every window in frame; keep air coming in.', 'ask')],
+    tasks: [task('If shot by day: blackout cloth and tape on the windows; keep air coming in.', 'ask')],
   }),
   implies(
     58,
@@ -138,11 +122,11 @@ export const weatherAndLight: readonly Implication[] = [
     ],
     {
       elements: [likely('moving lamp with an operator', 'gear', 'VEHICLE helicopter', false)],
-      tasks: [task('Light on cue: one person moves or flashes the lamp; agree the cue word.', 'ask')],
+      tasks: [task('Light on cue: who moves the lamp, on what word?', 'ask')],
     },
   ),
   implies(58, 'lightning-notice', [noun('lightning', { notNext: 'rod fast' })], {
-    tasks: [caution('Flashes can start a seizure: warn cast and crew.')],
+    tasks: [caution('Flashing light can start a seizure: warn everyone.')],
   }),
   implies(
     72,
@@ -157,10 +141,10 @@ export const weatherAndLight: readonly Implication[] = [
       state('steaming', { object: 'tea coffee soup kettle cup mug bowl pan bath plate food mugs cups' }),
     ],
     {
-      tasks: [task('Steam or breath must be seen: hot liquid renewed each take, or a cold set; back light shows it.')],
+      tasks: [task('Steam or breath: hot liquid renewed each take, light from behind.')],
     },
   ),
   implies(92, 'dust-in-light', [phrase('dust motes|dust hangs|dust dances|shafts of light|beam of light')], {
-    tasks: [task('A beam shows only in haze or dust: a little haze, and mind the alarm.', 'ask')],
+    tasks: [task('A beam shows only in haze: mind the alarm.', 'ask')],
   }),
 ];

@@ -40,6 +40,16 @@ describe('the table of implications', () => {
     }
   });
 
+  it('names things so that a note can take the name as it stands', () => {
+    // A comma would part it in a note, a bracket would read as a description (conventions, Notes).
+    for (const { elements } of implications) for (const { name } of elements) expect(name).not.toMatch(/[,;:()[\]]/);
+  });
+
+  it('says work in a line that fits a sheet', () => {
+    for (const { tasks } of implications)
+      for (const { text } of tasks) expect(text.length, text).toBeLessThanOrEqual(85);
+  });
+
   for (const { row, yes, no, heading, noHeading } of rowCases) {
     it(`row ${row}: "${yes}" raises it`, () => {
       expect([...rowsOf(yes, heading)]).toContain(row);

@@ -46,7 +46,7 @@ describe('an implied element', () => {
 
   it('is worn when it is a costume with a wearer', () => {
     expect(implied('Nora stands there, soaked.').elements).toEqual([
-      expect.objectContaining({ name: 'dry double of the costume', by: 'Nora', worn: true }),
+      expect.objectContaining({ name: 'dry costume double', by: 'Nora', worn: true }),
     ]);
   });
 
