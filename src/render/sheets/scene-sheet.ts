@@ -62,7 +62,7 @@ function notWhole({ folds }: Folded): SectionName[] {
 
 function setFoldNote(said: string, area: Area, type: Typesetter): Strip[] {
   if (said === '') return [];
-  const text = [bold('Too full for one page. Folded: '), `${said}. All of it is at the end of these sheets.`];
+  const text = [bold('Folded to fit one page: '), `${said}. All of it is at the end of these sheets.`];
   return setBlocks([{ kind: 'rule' }, { kind: 'paragraph', size: 10, text }], area, type);
 }
 

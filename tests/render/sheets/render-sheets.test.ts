@@ -138,7 +138,7 @@ describe('a scene too full for a page', () => {
   it.each([6, 9, 12])('stays on one page with %i of everything and says what it folded', async (size) => {
     const { pdf, messages } = await render(crowdedScene(size));
     const text = pageText(pdf, firstSheet);
-    expect(text).toContain('Too full for one page. Folded:');
+    expect(text).toContain('Folded to fit one page:');
     expect(pageText(pdf, firstSheet + 1)).toContain('Left over: what full sheets could not show');
     for (let i = 1; i <= size; i++) {
       expect(text).toContain(`Person ${i}`);

@@ -1,5 +1,6 @@
 import type { SceneTask } from '../../../breakdown/types.js';
 import type { Strength } from '../../../find/types.js';
+import type { Block } from '../../layout/blocks.js';
 import { type Inline, type InlineRun, italic, tick } from '../../layout/inline.js';
 import type { Section } from '../sheet-context.js';
 import { foldedWords, quoteWords } from '../sheet-words.js';
@@ -13,13 +14,17 @@ const strengths: readonly Strength[] = ['certain', 'likely', 'ask'];
 export const writeTasks: Section = (scene, _context, fold) => {
   if (scene.tasks.length === 0) return [];
   const label = 'To prepare (implied)';
-  if (fold > 0) return [{ kind: 'section', label, blocks: [{ kind: 'entries', entries: runIn(scene.tasks, fold) }] }];
+  if (fold > 0) return [{ kind: 'section', label, blocks: runIn(scene.tasks, fold).map(writeParagraph) }];
   const entries = strengths.flatMap((strength) => ofStrength(scene.tasks, strength).map(taskWords));
   return [{ kind: 'section', label, blocks: [{ kind: 'entries', ticks: true, entries }] }];
 };
 
 function ofStrength(tasks: readonly SceneTask[], strength: Strength): SceneTask[] {
   return tasks.filter((task) => task.strength === strength);
+}
+
+function writeParagraph(text: Inline): Block {
+  return { kind: 'paragraph', after: 1, text };
 }
 
 function runIn(tasks: readonly SceneTask[], fold: number): Inline[] {
