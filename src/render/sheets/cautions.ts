@@ -27,7 +27,7 @@ function gather(context: SheetContext): Caution[] {
     for (const hazard of scene.hazards) {
       const key = `${hazard.id} ${hazard.title} ${hazard.precaution}`;
       const caution = cautions.get(key) ?? { hazard, raised: [] };
-      caution.raised.push([bold(`Scene ${labelOf(scene, context)}: `), ...inlineRuns(raisedBy(hazard))]);
+      caution.raised.push([bold(`Scene\u00a0${labelOf(scene, context)}: `), ...inlineRuns(raisedBy(hazard))]);
       cautions.set(key, caution);
     }
   }
