@@ -2,6 +2,7 @@ import { eighths } from '../base/eighths.js';
 import { categoryOf } from '../trade/categories.js';
 import { dressingKey } from './carry-dressing.js';
 import type { CostumePlot } from './costume-plot.js';
+import { doubtDays } from './day-doubts.js';
 import { categoryOfIdentity, type Identity } from './element-register.js';
 import type { FollowedStates } from './follow-states.js';
 import type { Ground, SceneGround } from './ground.js';
@@ -102,6 +103,7 @@ function collectQuestions(input: AssembleInput, scenes: readonly Bare[]): Questi
     })),
     present,
   );
+  const days = doubtDays(ground.scenes, reckoned, answers);
   const twins = new Map(doubtPlaces(places).map((doubt) => [doubt.scene, doubt] as const));
   const stateDoubts = new Map<number, (typeof states.doubts)[number][]>();
   for (const doubt of states.doubts) pushTo(stateDoubts, doubt.scene, doubt);
@@ -116,6 +118,7 @@ function collectQuestions(input: AssembleInput, scenes: readonly Bare[]): Questi
     const doubts = {
       ground: scene,
       day: storyDay,
+      doubtfulDay: days.get(index) ?? null,
       extras,
       unnamed: present.scenes[index]?.unnamed ?? null,
       // What is marked or noted anywhere needs no yes or no where it is only found.

@@ -13,6 +13,8 @@ import type { Unnamed } from './unnamed.js';
 export interface SceneDoubts {
   readonly ground: SceneGround;
   readonly day: StoryDay;
+  /** The scenes whose day is as doubtful as that of this one, when it is the first of them; null where nothing is to ask. */
+  readonly doubtfulDay: DayDoubt | null;
   readonly extras: readonly SceneExtra[];
   readonly unnamed: Unnamed | null;
   readonly elements: readonly SceneElement[];
@@ -23,6 +25,13 @@ export interface SceneDoubts {
   readonly place: PlaceDoubt | null;
   /** Names of what stands in this set outside the flashback that plays here. */
   readonly pastDressing: readonly string[];
+}
+
+/** Scenes of one story day that rest on weak reasons: asked about once, at the first of them. */
+export interface DayDoubt {
+  readonly id: string;
+  /** How the other scenes are called. */
+  readonly others: readonly string[];
 }
 
 /** A person last seen at night and next seen in the same place the day after. */

@@ -24,11 +24,22 @@ function story(id: string, text: string, line: number, settle: string, element: 
   return { id, text, line, settle, kind: 'story', element };
 }
 
-function* askDay({ ground, day }: SceneDoubts) {
-  if (day.sure) return;
-  const settle = day.series === 'D' ? `> day: ${day.number}` : '> day: flashback';
-  const text = `Is this still ${day.label}? Read so because: ${day.reason}.`;
-  yield story(`day-${ground.id}`, text, headingLine(ground), `Type "${settle}", or the right day.`);
+function* askDay({ ground, day, doubtfulDay }: SceneDoubts) {
+  if (!doubtfulDay) return;
+  const { id, others } = doubtfulDay;
+  const note = day.series === 'D' ? `> day: ${day.number}` : '> day: flashback';
+  const more = others.length > 0 ? ` The same doubt in ${joinNames(others)}.` : '';
+  const text = `Is this still ${day.label}? Read so because: ${day.reason}.${more}`;
+  const settle =
+    others.length > 0
+      ? `Type "> answer: ${id} yes" for all, or "> day: ${day.number + 1}" where a new day begins.`
+      : `Type "${note}", or the right day.`;
+  yield story(id, text, headingLine(ground), settle);
+}
+
+function joinNames(names: readonly string[]): string {
+  const last = names.at(-1) ?? '';
+  return names.length > 1 ? `${names.slice(0, -1).join(', ')} and ${last}` : last;
 }
 
 function* askUnnamed({ ground, unnamed }: SceneDoubts) {

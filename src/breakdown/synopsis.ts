@@ -4,6 +4,8 @@ import type { NameMatcher } from './name-matcher.js';
 
 /** The longest synopsis in characters; a longer sentence is cut where a clause ends. */
 const longest = 90;
+/** The shortest clause that still says something, in characters. */
+const shortest = 15;
 
 interface Sentence {
   readonly text: string;
@@ -81,6 +83,10 @@ export function shorten(sentence: string): string {
   const clause = [
     ...head.matchAll(/[,;:\u2014]\s|\s(?:and|but|as|while|when|which|who|because|before|after|until)\s/g),
   ].at(-1);
-  if (clause && clause.index > 25) return `${head.slice(0, clause.index).trim()}.`;
+  if (clause && clause.index > shortest)
+    return `${head
+      .slice(0, clause.index)
+      .trim()
+      .replace(/[,;:\u2014]+(["\u201d]?)$/, '$1')}.`;
   return `${head.slice(0, head.lastIndexOf(' ')).trim()} \u2026`;
 }

@@ -51,10 +51,11 @@ describe('element ids', () => {
     expect(twoToGet.breakdown.elements.map(({ id }) => id)).toEqual(['bell-dressing', 'bell-props']);
   });
 
-  it('of questions do not depend on scene numbers', () => {
-    const text = (first: string) => `${first}## INT. BAR - DAY\n\nA.\n\n## EXT. QUAY - DAY\n\nB.\n`;
-    const questions = (source: string) =>
-      breakDown(source).scenes.flatMap((scene) => scene.questions.map(({ id }) => id));
-    expect(questions(text('## INT. HALL - MORNING\n\nNew.\n\n'))).toEqual(expect.arrayContaining(questions(text(''))));
+  it('of questions outlive scenes put in before them, and an answer given stays given', () => {
+    const body = (note: string) => `## INT. BAR - DAY\n\nA.\n\n## EXT. QUAY - DAY\n\n${note}B.\n`;
+    const before = '## INT. HALL - MORNING\n\nNew.\n\n';
+    const ids = (source: string) => breakDown(source).scenes.flatMap(({ questions }) => questions.map(({ id }) => id));
+    expect(ids(body(''))).toEqual(['day-ext-quay-day']);
+    expect(ids(before + body('> answer: day-ext-quay-day yes\n\n'))).toEqual([]);
   });
 });

@@ -204,6 +204,30 @@ describe('rules 4 to 8', () => {
     expect(scenes[1]?.questions).toMatchObject([{ id: 'day-ext-quay-day', kind: 'story' }]);
   });
 
+  it('is asked once a day, for all its doubtful scenes, and one answer settles them', () => {
+    const scenes = [
+      'INT. BAR - DAY',
+      'EXT. QUAY - DAY',
+      'EXT. PIER - DAY',
+      'INT. BAR - NEXT MORNING',
+      'EXT. LANE - MORNING',
+    ];
+    const ask = (...told: string[]) =>
+      breakDown(script(...told)).scenes.map(({ questions }) =>
+        questions.filter(({ id }) => id.startsWith('day-')).map(({ id }) => id),
+      );
+    expect(ask(...scenes)).toEqual([[], ['day-ext-quay-day'], [], [], ['day-ext-lane-morning']]);
+    const { questions } = breakDown(script(...scenes)).scenes[1] ?? {};
+    expect(questions?.[0]?.text).toContain('The same doubt in scene 3.');
+    expect(ask(scenes[0] ?? '', `${scenes[1]} | > answer: day-ext-quay-day yes | Nora.`, ...scenes.slice(2))).toEqual([
+      [],
+      [],
+      [],
+      [],
+      ['day-ext-lane-morning'],
+    ]);
+  });
+
   it('a montage is asked about', () => {
     expect(daysOf('INT. BAR - DAY', 'EXT. QUAY - DAY (MONTAGE)')).toBe('D1 D1?');
   });

@@ -28,6 +28,12 @@ describe('a synopsis', () => {
     expect(synopsisOf(long)?.length).toBeLessThanOrEqual(91);
   });
 
+  it('cut after a quotation keeps its sign', () => {
+    expect(
+      shorten(`The men compel the passengers to leave the coaches, "hands up," when the bell of the town rings twice.`),
+    ).toBe('The men compel the passengers to leave the coaches, "hands up".');
+  });
+
   it('without a clause to cut at ends in dots at a word', () => {
     expect(shorten(`Nora ${'walks '.repeat(30)}on.`)).toMatch(/^Nora (?:walks )+…$/);
   });
