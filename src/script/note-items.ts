@@ -20,7 +20,7 @@ export function readItems(
   const items: NoteItem[] = [];
   for (const piece of splitList(text.slice(from, to))) {
     const item = readItem(piece, people);
-    if (item.name !== '') items.push({ ...item, at: placeOf(from + piece.start, from + piece.end) });
+    if (/[^\p{P}\s]/u.test(item.name)) items.push({ ...item, at: placeOf(from + piece.start, from + piece.end) });
   }
   return items;
 }
