@@ -87,12 +87,13 @@ function listTasks(evidence: readonly Raised[]): Task[] {
     for (const { text, kind, strength } of raised.owner.tasks) {
       const filled = fill(text, raised);
       const key = `${raised.scene} ${filled}`;
-      if (listed.has(key)) continue;
+      const before = listed.get(key);
+      if (before && confidences[before.strength] >= confidences[strength]) continue;
       const { scene, words, at } = raised;
       listed.set(key, { scene, text: filled, kind, strength, words, at, rule: ruleName(raised.owner) });
     }
   }
-  return [...listed.values()];
+  return [...listed.values()].sort((a, b) => a.at.start.offset - b.at.start.offset);
 }
 
 function listQuestions(

@@ -122,7 +122,13 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
     noun('balcony bridge', { heading: true, notNear: 'nose guitar violin card loan dental', notNext: 'of' }),
     verb('climb scale clamber', {
       subject: 'PERSON',
-      notNear: 'bed bath car taxi van stairs stair staircase seat lap sofa covers hill path',
+      notNext: 'into in out aboard back',
+      notNear: 'stairs stair staircase lap hill path horse saddle pony bed bath',
+    }),
+    verb('climb clamber', {
+      subject: 'PERSON',
+      next: 'into out in',
+      near: 'window duct vent tree loft attic shaft hole crane tower hatch skylight roof',
     }),
     phrase(
       'over the edge|edge of the|hang from|dangle from|over the railing|over the balcony|at the top of the tower|out of the window',

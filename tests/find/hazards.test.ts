@@ -128,8 +128,13 @@ const cases: readonly (readonly [id: string, yes: readonly string[], no: readonl
   ['H10', ['They walk along the train tracks.', 'A train pulls in.'], ['Tom trains every day.', 'A train of thought.']],
   [
     'H11',
-    ['Nora climbs the ladder.', 'Tom stands on the roof.'],
-    ['Nora climbs into bed.', 'The ladder in her tights.'],
+    [
+      'Nora climbs the ladder.',
+      'Tom stands on the roof.',
+      'Two men climb over the moving train.',
+      'Ines climbs into the duct.',
+    ],
+    ['Nora climbs into bed.', 'The ladder in her tights.', 'Nora climbs into the cab.'],
   ],
   ['H12', ['A helicopter circles.'], ['A paper plane lands on the desk.']],
   ['H13', ['A drone hovers over the yard.'], ['The drone of the fridge.']],
@@ -227,6 +232,10 @@ describe('hazards from what the writer wrote', () => {
     expect(raiseHazards(sentences, script, [])).toEqual([
       expect.objectContaining({ scene: 0, hazard: 'H15', words: 'Pip', because: 'the age of Pip: 9 (front matter)' }),
     ]);
+  });
+
+  it('an age in brackets is quoted with both', () => {
+    expect(raised('PIP (12) waits.')).toContainEqual(expect.objectContaining({ hazard: 'H15', words: 'PIP (12)' }));
   });
 
   it('an age given once counts in later scenes', () => {

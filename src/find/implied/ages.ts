@@ -59,7 +59,15 @@ export function readAges(sentence: Sentence): AgeInWords[] {
   for (const match of sentence.text.matchAll(behindName)) {
     const owner = sentence.tokens.findLast((token) => token.end <= match.index);
     if (owner && isIntroduced(owner) && Number(match[1]) < 18) {
-      ages.push(asAge(sentence, owner, match[1] as string, owner.start, match.index + match[0].length));
+      ages.push(
+        asAge(
+          sentence,
+          owner,
+          match[1] as string,
+          owner.start,
+          closeBracket(sentence.text, match.index + match[0].length),
+        ),
+      );
     }
   }
   for (const pattern of [yearsOld, aged, teens]) {
@@ -69,6 +77,10 @@ export function readAges(sentence: Sentence): AgeInWords[] {
     }
   }
   return ages;
+}
+
+function closeBracket(text: string, end: number): number {
+  return text[end] === ')' ? end + 1 : end;
 }
 
 function isIntroduced(token: Token): boolean {

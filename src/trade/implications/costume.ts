@@ -150,7 +150,7 @@ export const costume: readonly Implication[] = [
     ],
     {
       elements: [likely('watch or phone', 'props', 'watch phone wristwatch clock mobile', true)],
-      tasks: [task('What time does it show? Set it to the story and stop it.')],
+      tasks: [task('What time does it show? Set it to the story and stop it.', 'ask')],
     },
   ),
   implies(

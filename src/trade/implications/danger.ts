@@ -56,8 +56,13 @@ export const danger: readonly Implication[] = [
     [
       verb('climb scale clamber', {
         subject: 'PERSON',
-        notNear:
-          'bed bath car taxi cab van truck stairs stair steps step staircase seat aboard lap chair sofa train bus covers driver hill path',
+        notNext: 'into in out aboard back',
+        notNear: 'stairs stair staircase lap hill path horse saddle pony bed bath',
+      }),
+      verb('climb clamber', {
+        subject: 'PERSON',
+        next: 'into out in',
+        near: 'window duct vent tree loft attic shaft hole crane tower hatch skylight roof',
       }),
       noun('ladder', { notNear: 'tights career social rope-ladder', notNext: 'back' }),
       phrase(

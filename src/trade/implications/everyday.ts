@@ -159,7 +159,7 @@ export const everyday: readonly Implication[] = [
   ),
   implies(105, 'wrapping', [verb('wrap', { ...who, object: 'present gift parcel box' })], {
     elements: [certain('wrapping paper', 'props', 'paper foil newspaper cloth', true)],
-    tasks: [task('Wrapped on camera: paper and tape for every take.')],
+    tasks: [task('Wrapped on camera: paper and tape for every take.', 'certain')],
   }),
   implies(105, 'blown-nose', [phrase('blows his nose|blows her nose|blow his nose|blow her nose|blows their nose')], {
     elements: [likely('tissue or handkerchief', 'props', 'tissue handkerchief hankie sleeve kleenex', true)],

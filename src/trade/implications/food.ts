@@ -114,7 +114,7 @@ export const food: readonly Implication[] = [
     ],
     {
       elements: [likely('corkscrew or bottle opener', 'props', 'corkscrew opener bottle-opener', true)],
-      tasks: [task('One sealed bottle for every take.')],
+      tasks: [task('One sealed bottle for every take.', 'certain')],
     },
   ),
   implies(

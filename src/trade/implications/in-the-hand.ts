@@ -24,7 +24,7 @@ export const inTheHand: readonly Implication[] = [
       elements: [
         certain('broken pieces', 'props', 'shard piece fragment splinter pieces shards fragments debris', false),
       ],
-      tasks: [task('Breakaway copies for every take, a whole one; pieces stay for the next scene.')],
+      tasks: [task('Breakaway copies for every take, a whole one; pieces stay for the next scene.', 'certain')],
     },
   ),
   implies(
@@ -37,7 +37,7 @@ export const inTheHand: readonly Implication[] = [
       }),
     ],
     {
-      tasks: [task('Broken on camera: one {object} for every take, and a whole one.')],
+      tasks: [task('Broken on camera: one {object} for every take, and a whole one.', 'certain')],
     },
   ),
   implies(
@@ -99,7 +99,7 @@ export const inTheHand: readonly Implication[] = [
     ],
     {
       elements: [likely('key', 'props', 'key keys keycard fob keyring', true)],
-      tasks: [task('A lock that works with this key; a spare; one keeper.')],
+      tasks: [task('A lock that works with this key; a spare; one keeper.', 'ask')],
     },
   ),
   implies(

@@ -77,7 +77,7 @@ export const paper: readonly Implication[] = [
       }),
     ],
     {
-      tasks: [task('Write its exact words; print one for the hand, one for the close shot.')],
+      tasks: [task('Write its exact words; print one for the hand, one for the close shot.', 'certain')],
     },
   ),
   implies(
@@ -109,7 +109,7 @@ export const paper: readonly Implication[] = [
       ),
     ],
     {
-      tasks: [task('A sealed copy for every take; what opens it?')],
+      tasks: [task('A sealed copy for every take; what opens it?', 'certain')],
     },
   ),
   implies(

@@ -37,7 +37,7 @@ export const screensAndSound: readonly Implication[] = [
       }),
     ],
     {
-      tasks: [task('Phone: dummy or silent, screen made before; who speaks the other side?')],
+      tasks: [task('Phone: dummy or silent, screen made before; who speaks the other side?', 'ask')],
     },
   ),
   implies(
@@ -51,7 +51,7 @@ export const screensAndSound: readonly Implication[] = [
     ],
     {
       elements: [likely('phone screen with the message', 'graphics', 'screenshot', true)],
-      tasks: [task('Write the words on the screen, with name, story time and date.')],
+      tasks: [task('Write the words on the screen, with name, story time and date.', 'certain')],
     },
   ),
   implies(

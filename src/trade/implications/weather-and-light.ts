@@ -15,10 +15,7 @@ export const weatherAndLight: readonly Implication[] = [
       verb('pour', { subject: 'it sky heavens', setting: 'EXT' }),
     ],
     {
-      tasks: [
-        task('Rain: light rain hardly shows. Hose, water point, ground wetted down.'),
-        task('Rain: covers for camera and sound, dry clothes, umbrellas.'),
-      ],
+      tasks: [task('Rain: hose, water point, ground wetted down; covers, dry clothes.')],
       questions: [question('rain-or-cover', 'Must it rain in the picture, or may it be dry on the day?', '')],
     },
   ),
@@ -97,16 +94,10 @@ export const weatherAndLight: readonly Implication[] = [
     },
   ),
   implies(55, 'night-outside', [heading('EXT', 'night')], {
-    tasks: [
-      task('Night outside: lamps, their power, torches, a warm room, a way home.'),
-      task('Would dusk do for night? It may save the lamps.', 'ask'),
-    ],
+    tasks: [task('Night outside: lamps, power, warm room, a way home. Would dusk do?')],
   }),
   implies(56, 'low-sun', [heading('EXT', 'dawn dusk')], {
-    tasks: [
-      task('About half an hour of this light: rehearse before, keep a second day in hand.'),
-      caution('Two such scenes do not fit into one day.', 'ask'),
-    ],
+    tasks: [task('Half an hour of this light: rehearse before; one such scene a day.')],
     source: 'common practice; length of twilight: US Naval Observatory definitions',
   }),
   implies(57, 'night-inside', [heading('INT', 'night')], {
@@ -141,7 +132,7 @@ export const weatherAndLight: readonly Implication[] = [
       state('steaming', { object: 'tea coffee soup kettle cup mug bowl pan bath plate food mugs cups' }),
     ],
     {
-      tasks: [task('Steam or breath: hot liquid renewed each take, light from behind.')],
+      tasks: [task('Steam or breath: hot liquid renewed each take, light from behind.', 'ask')],
     },
   ),
   implies(92, 'dust-in-light', [phrase('dust motes|dust hangs|dust dances|shafts of light|beam of light')], {
