@@ -116,6 +116,18 @@ export class Closets {
     return onlyOne(this.lyingToday(), name);
   }
 
+  /** The one garment of anyone, on or off, that a name can mean: of exactly this name, else the only one like it. */
+  everWorn(name: string): Identity | null {
+    const all = [...new Set([...this.owned.values()].flatMap((set) => [...set]))];
+    const [exact, ...others] = all.filter((one) => isNamed(one, name));
+    return exact && others.length === 0 ? exact : onlyOne(all, name);
+  }
+
+  /** A thing of a new name. */
+  declare(name: string): Identity {
+    return this.register.declare(name, 'noted');
+  }
+
   private lyingToday(): Identity[] {
     return [...this.letGo].filter(([, day]) => day === this.today).map(([identity]) => identity);
   }

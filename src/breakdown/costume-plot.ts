@@ -3,6 +3,7 @@ import { Closets, type Outfit, type Piece } from './closet.js';
 import { type CostumeEvent, gatherCostumeEvents } from './costume-events.js';
 import { type CostumeNote, dressByNote, dressInList } from './dress-by-notes.js';
 import type { ElementRegister } from './element-register.js';
+import { settleGarmentStates } from './garment-states.js';
 import { type Ground, notesOf, type SceneGround } from './ground.js';
 import { keepsClothes } from './nights.js';
 import type { Presence } from './presence.js';
@@ -72,6 +73,7 @@ export function plotCostumes(
       if (presence.cast.presence === 'seen') letIn(dress, presence, stays, usual.get(name) ?? null);
     }
     for (const event of gatherCostumeEvents(input.ground, input.sightings)) apply(dress, event);
+    settleGarmentStates(dress);
     for (const { person } of input.presences) {
       const outfit = closets.outfit(person.name, input.day.label);
       if (outfit && input.day.series === 'D') latest.set(person.name, outfit);

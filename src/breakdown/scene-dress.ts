@@ -84,6 +84,23 @@ export class SceneDress {
     }
   }
 
+  /** Everything on someone in this scene, with its wearer; what came off too. */
+  wornPieces(): (readonly [person: string, identity: Identity])[] {
+    return [...this.figures.values()].flatMap(({ person, pieces }) =>
+      [...pieces.values()].filter(({ absent }) => !absent).map(({ identity }) => [person, identity] as const),
+    );
+  }
+
+  /** The scene speaks of a garment that somebody has on. */
+  mention(person: string, identity: Identity, at: Range): void {
+    const figure = this.figures.get(person);
+    const piece = figure?.pieces.get(identity);
+    if (!figure || !piece) return;
+    const known = this.pieceOf(identity, 'noted', at);
+    figure.pieces.set(identity, { ...piece, ...known, carried: false });
+    if (figure.outfit.pieces.has(identity)) figure.outfit.pieces.set(identity, known);
+  }
+
   /** What everyone wore, in the order in which they came in. */
   finish(): Dressed[] {
     return [...this.figures.values()].map(({ person, change, changeOut, pieces }) => ({

@@ -35,8 +35,8 @@ export function sightNotes(
     }
   }
   for (const { element, at } of notesOf(scene.notes, 'state')) {
-    if (garments.has(foldName(element))) continue;
-    const identity = resolveState(element, register, [...marked, ...sightings]);
+    const identity = resolveState(element, register, [...marked, ...sightings], garments);
+    if (!identity) continue;
     sightings.push(sight(identity, 'noted', element, at));
     if (
       foldName(identity.name) !== foldName(element) &&
@@ -48,11 +48,22 @@ export function sightNotes(
   return { sightings, messages };
 }
 
-/** The thing that a state note means: the one of this name, else the only thing of the scene that it can mean, else a new one. */
-function resolveState(name: string, register: ElementRegister, here: readonly Sighting[]): Identity {
+/**
+ * The thing that a state note means: the one of this name, else the only thing of the scene that it can mean, else a new one. Null when
+ * it can mean a garment: the costume pass knows which.
+ */
+function resolveState(
+  name: string,
+  register: ElementRegister,
+  here: readonly Sighting[],
+  garments: GarmentNames,
+): Identity | null {
+  if (garments.has(foldName(name))) return null;
   const exact = register.declaredAs(name);
   if (exact) return register.declare(name, 'noted');
   const candidates = new Set(here.map(({ identity }) => identity).filter((one) => sameThing(one.name, name)));
   const [only] = candidates;
-  return candidates.size === 1 && only ? only : register.declare(name, 'noted');
+  if (candidates.size === 1 && only) return only;
+  if (candidates.size === 0 && [...garments].some((garment) => sameThing(garment, name))) return null;
+  return register.declare(name, 'noted');
 }

@@ -132,6 +132,29 @@ describe('states', () => {
     expect(scenes[1]?.wears[0]?.garments[0]).toMatchObject({ name: 'apron', stateIn: 'stained', stateOut: 'scrubbed' });
   });
 
+  it('of a garment by a shorter name, or of one that hangs to dry, reach it', () => {
+    const { scenes, codes } = breakDown(
+      script(
+        'INT. BAR - DAY | > Nora: wears new grey suit, boots | Nora falls into the sink. | > suit: soaked',
+        'INT. ATTIC - LATER | > Nora: changes to robe | Nora sits by the stove. | > new grey suit: damp',
+        'INT. BAR - NEXT MORNING | > Nora: wears new grey suit | > suit: dry, creased | Nora waits.',
+      ),
+    );
+    expect(statesOf(scenes, 'new grey suit')).toEqual([' > soaked', 'damp > damp', 'dry, creased > dry, creased']);
+    expect(elementsOf(scenes[0])['new grey suit']).toMatchObject({ carried: false, worn: true, by: 'NORA' });
+    expect(elementsOf(scenes[1])['new grey suit']).toMatchObject({ carried: false, worn: false, by: null });
+    expect(codes).toEqual(['state-read-as', 'state-read-as']);
+  });
+
+  it('of a garment that two people have on go to both, with a message', () => {
+    const { scenes, codes } = breakDown(
+      script('INT. BAR - DAY | > Nora: wears boots | > Josef: wears boots | Nora and Josef dance. | > boots: muddy'),
+    );
+    const states = scenes[0]?.wears.map(({ garments }) => garments[0]?.stateOut);
+    expect(states).toEqual(['muddy', 'muddy']);
+    expect(codes).toEqual(['state-names-many']);
+  });
+
   it('of dressing change on camera once the place is in the picture', () => {
     const { scenes } = breakDown(
       script(
