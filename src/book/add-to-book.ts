@@ -1,6 +1,6 @@
 import type { Diagnostic } from '../base/diagnostic.js';
 import { sortDiagnostics } from '../base/diagnostic.js';
-import { findNearest } from '../base/nearest.js';
+import { editDistance, findNearest } from '../base/nearest.js';
 import { sayBook } from '../messages/book.js';
 import { insertEntries } from './insert-entries.js';
 import { type Entry, matchEntries } from './match-entries.js';
@@ -57,7 +57,7 @@ export function reportStrangers(book: Book, names: ScriptNames): Diagnostic[] {
     const free = things[section].map((one) => one.id).filter((id) => !byThing.has(id));
     return [
       ...unmatched.map(({ id, at }) =>
-        sayBook('book-entry-without-script', { what: words[section], id, near: findNearest(id, free) }, at),
+        sayBook('book-entry-without-script', { what: words[section], id, near: nearId(id, free) }, at),
       ),
       ...doubles.map(({ entry, first }) =>
         sayBook('book-same-thing-twice', { id: first.id, other: entry.id }, entry.at),
@@ -70,4 +70,10 @@ function listMissing(book: Book, section: ScriptSection, things: readonly Wanted
   const { byThing } = matchEntries<Entry>(book[section], things);
   const refused = new Set(book.refused.map((one) => one.id));
   return things.filter((thing) => !byThing.has(thing.id) && !refused.has(thing.id));
+}
+
+/** The free id that may be meant: guessing wildly would send someone to rename the wrong entry. */
+function nearId(id: string, free: readonly string[]): string | null {
+  const near = findNearest(id, free);
+  return near !== null && editDistance(id, near) * 3 <= id.length ? near : null;
 }

@@ -1,5 +1,6 @@
 import { addDays, type CalendarDate, latest } from '../base/calendar-date.js';
 import type { Money } from '../base/money.js';
+import { findSupplier } from '../book/to-entries.js';
 import type { Book } from '../book/types.js';
 import type { PlanDay } from './day-types.js';
 import { toHome } from './line-money.js';
@@ -86,7 +87,9 @@ function paymentDates(
   }
   if (line.kind === 'shipping') {
     const [, supplier, ordered] = line.id.split('/');
-    const mates = [...lines.values()].filter((one) => one.from !== null && one.supplierId === supplier);
+    const mates = [...lines.values()].filter(
+      (one) => one.supplierId === supplier || buysMaterial(one, supplier ?? '', book),
+    );
     const open = mates
       .map((one) => one.dates.recommended)
       .filter((date) => date !== null)
@@ -100,6 +103,12 @@ function paymentDates(
   const paid = material ? (material.paidOn ?? material.ordered) : (thing?.element?.paidOn ?? thing?.ordered);
   const due = line.committed ? (thing?.promised ?? null) : (thing?.dates.recommended ?? thing?.dates.inHand ?? null);
   return { paid: paid ?? today, unpaid: [fromToday(due)] };
+}
+
+function buysMaterial(line: PlanLine, supplier: string, book: Book): boolean {
+  return (line.element?.materials ?? []).some(
+    (material) => findSupplier(book.suppliers, material.from)?.id === supplier,
+  );
 }
 
 function splitId(id: string): [string, string | null] {

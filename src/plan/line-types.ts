@@ -1,6 +1,7 @@
 import type { CalendarDate } from '../base/calendar-date.js';
 import type { Money } from '../base/money.js';
 import type { BookElement, Choice, Source } from '../book/types.js';
+import type { Known } from '../breakdown/types.js';
 import type { Need } from './need-types.js';
 
 /** The dates of one thing, counted backward from the day it is needed. */
@@ -59,6 +60,8 @@ export interface PlanLine {
   readonly supplierId: string | null;
   readonly name: string;
   readonly description: string | null;
+  /** How the script knows it; null for a thing of the kit. */
+  readonly known: Known | null;
   readonly department: string;
   readonly scenes: readonly string[];
   readonly usedBy: readonly string[];

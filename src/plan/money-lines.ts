@@ -6,6 +6,7 @@ import type { PlanDay } from './day-types.js';
 import { toHome } from './line-money.js';
 import type { PlanLine } from './line-types.js';
 import type { MoneyLine } from './money-types.js';
+import { counted } from './per-take.js';
 
 /** Every line of the forecast: things, their raw material, shipping once an order, refunds, and what no line of the script causes. */
 export function listMoneyLines(
@@ -135,7 +136,7 @@ function otherLines(breakdown: Breakdown, book: Book, days: readonly PlanDay[]):
         ? ''
         : other.per === 'day'
           ? `: ${times} days × ${formatMoney(each)}`
-          : `: ${times} meals and places × ${formatMoney(each)}`;
+          : `: ${times} heads over ${counted(days.length, 'day')} × ${formatMoney(each)}`;
     return {
       id: `other/${index + 1}`,
       words: `${other.what}${per}`,

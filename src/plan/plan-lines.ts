@@ -39,7 +39,7 @@ function makeLine({ need, element, entry }: NeededThing, pack: PackCount, ground
   const firstDay = order.days.find((day) => day.slots.length > 0)?.day.date ?? null;
   const dates = countDates(need, element, supplier, book, today, firstDay);
   const hire =
-    element?.source === 'hire'
+    element?.source === 'hire' || element?.source === 'borrow'
       ? hireDates(element, need, dates.packed)
       : { collect: element?.collect ?? null, back: element?.back ?? null };
   const { units, words } = element
@@ -53,6 +53,7 @@ function makeLine({ need, element, entry }: NeededThing, pack: PackCount, ground
     supplierId: supplier?.id ?? null,
     name: need.name,
     description: entry?.description ?? null,
+    known: entry?.known ?? null,
     department: entry ? categoryOf(entry.category).department : 'kit',
     scenes: entry ? listLabels(entry.scenes, ground.breakdown.scenes, ground.labels) : [],
     usedBy: entry?.by ?? [],
@@ -85,7 +86,7 @@ function makeLine({ need, element, entry }: NeededThing, pack: PackCount, ground
   };
 }
 
-/** From when to when a hired thing is out: as the book says, else from the day it is packed to the day after its last scene. */
+/** From when to when a hired or lent thing is out: as the book says, else from the day it is packed to the day after its last scene. */
 function hireDates(element: BookElement, need: Need, packed: CalendarDate | null) {
   const last =
     need.uses

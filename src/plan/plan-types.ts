@@ -28,7 +28,8 @@ export interface Task {
     | 'ask';
   /** Id of the helper, or null: nobody is named. */
   readonly who: string | null;
-  readonly element: string | null;
+  /** Ids of the things it is about; empty for a shooting day. */
+  readonly elements: readonly string[];
   readonly late: boolean;
   readonly done: boolean;
 }

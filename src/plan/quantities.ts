@@ -64,7 +64,7 @@ export function countKit(kit: BookElement): Need {
     minimum: needed,
     minimumReason: kit.need === null ? 'the book does not say how many: one is assumed' : 'as the book says',
     recommended: needed,
-    recommendedReason: 'as the book says',
+    recommendedReason: 'as the strict minimum',
     decided: kit.copies,
     have: kit.have,
     toGet: Math.max(0, (kit.copies ?? needed) - kit.have),

@@ -17,13 +17,13 @@ export function listTasks(
   overnight: readonly Overnight[],
   today: CalendarDate,
 ): Task[] {
-  const tasks = [
+  const single = [
     ...lines.flatMap((line) => lineTasks(line, book)),
     ...overnight.map((one, index) => convertTask(one, index, lines, book)),
     ...days.map((day) => shootTask(day, book)),
     ...askSizes(breakdown, book),
   ];
-  return tasks
+  return [...single, ...packTasks(lines, book), ...decideTasks(lines, book)]
     .map((task) => ({ ...task, late: !task.done && task.date !== null && (task.until ?? task.date) < today }))
     .sort((a, b) => compareDates(a.date, b.date));
 }
@@ -31,12 +31,12 @@ export function listTasks(
 type Draft = Omit<Task, 'late'>;
 
 function lineTasks(line: PlanLine, book: Book): Draft[] {
-  const { element, need, dates } = line;
-  if (line.status === 'done without' || line.status === 'not needed') return [];
+  const { element, need } = line;
+  if (!isWanted(line)) return [];
   const who = line.who ?? helperFor(line.department, book);
-  const base = { who, element: line.id, until: null, done: false };
+  const base = { who, elements: [line.id], until: null, done: false };
   const has = element?.received !== null && element?.received !== undefined;
-  const what = need.toGet > 1 ? `${need.toGet} × ${line.name}` : line.name;
+  const what = namedAmount(line);
   const tasks: Draft[] = [];
   const add = (kind: Task['kind'], date: CalendarDate | null, words: string, rest: Partial<Draft> = {}) => {
     tasks.push({ id: `${line.id}/${rest.id ?? kind}`, kind, date, what: words, ...base, ...omitId(rest) });
@@ -47,7 +47,6 @@ function lineTasks(line: PlanLine, book: Book): Draft[] {
   addPrep(line, book, add);
   if (element?.test) add('test', element.test, `camera test of ${line.name}`);
   if (element?.rehearsal) add('rehearse', element.rehearsal, `rehearsal with ${line.name}`);
-  if (dates.packed !== null && need.uses.length > 0) add('pack', dates.packed, `pack ${line.name}`);
   if (line.back !== null)
     add('return', line.back, `${line.name}: back with ${line.owner ?? line.from ?? 'its owner'} today`, {
       done: Boolean(element?.depositReturned),
@@ -66,8 +65,6 @@ function addGetting(line: PlanLine, what: string, has: boolean, add: Add): void 
   const from = line.from ?? line.owner;
   const at = from === null ? '' : ` (${from})`;
   const ordered = line.ordered !== null || has;
-  if (source === null)
-    add('ask', line.dates.recommended, `decide where ${what} comes from, and order it`, { done: has });
   if (source === 'buy') add('order', line.dates.recommended, `order ${what}${at}`, { done: ordered });
   if (source === 'hire') add('order', line.dates.recommended, `book the hire of ${what}${at}`, { done: ordered });
   if (source === 'borrow') add('ask', line.dates.recommended, `ask to borrow ${what}${at}`, { done: ordered });
@@ -93,6 +90,78 @@ function addPrep(line: PlanLine, book: Book, add: Add): void {
   }
 }
 
+/** One task a day and helper for everything that is packed: a list of one thing each would drown the rest. */
+function packTasks(lines: readonly PlanLine[], book: Book): Draft[] {
+  const packed = lines.filter((line) => isWanted(line) && line.dates.packed !== null && line.need.uses.length > 0);
+  return groupLines(packed, book, (line) => line.dates.packed).map(({ date, who, mine, count }) => ({
+    id: `pack/${who ?? 'nobody'}/${mine[0]?.department ?? ''}/${count}`,
+    kind: 'pack',
+    date,
+    until: null,
+    what: `pack: ${mine.map((line) => line.name).join(', ')}`,
+    who,
+    elements: mine.map((line) => line.id),
+    done: false,
+  }));
+}
+
+/** One task a day and helper for everything of which nobody has decided where it comes from. */
+function decideTasks(lines: readonly PlanLine[], book: Book): Draft[] {
+  const open = lines.filter(
+    (line) => isWanted(line) && line.source.value === null && line.need.toGet > 0 && line.received === null,
+  );
+  return groupLines(open, book, (line) => line.dates.recommended).map(({ date, who, mine, count }) => ({
+    id: `decide/${who ?? 'nobody'}/${mine[0]?.department ?? ''}/${count}`,
+    kind: 'ask',
+    date,
+    until: null,
+    what: `decide where these come from, and order them: ${mine.map((line) => namedAmount(line)).join(', ')}`,
+    who,
+    elements: mine.map((line) => line.id),
+    done: false,
+  }));
+}
+
+interface LineGroup {
+  readonly date: CalendarDate | null;
+  readonly who: string | null;
+  readonly mine: readonly PlanLine[];
+  /** 1-based among the groups of one helper and department: an identity that outlives a new date. */
+  readonly count: number;
+}
+
+function groupLines(
+  lines: readonly PlanLine[],
+  book: Book,
+  when: (line: PlanLine) => CalendarDate | null,
+): LineGroup[] {
+  const groups = new Map<string, PlanLine[]>();
+  for (const line of lines) {
+    const key = JSON.stringify([line.who ?? helperFor(line.department, book), line.department, when(line)]);
+    groups.set(key, [...(groups.get(key) ?? []), line]);
+  }
+  const counts = new Map<string, number>();
+  const inOrder = [...groups].sort((a, b) => compareDates(when(a[1][0] as PlanLine), when(b[1][0] as PlanLine)));
+  return inOrder.map(([, mine]) => {
+    const first = mine[0] as PlanLine;
+    const who = first.who ?? helperFor(first.department, book);
+    const kind = `${who}/${first.department}`;
+    const count = (counts.get(kind) ?? 0) + 1;
+    counts.set(kind, count);
+    return { date: when(first), who, mine, count };
+  });
+}
+
+/** `11 × letter`, `273 ml of blood`, `key`. */
+function namedAmount({ need, name }: PlanLine): string {
+  if (need.unit !== 'piece') return `${need.toGet} ${need.unit} of ${name}`;
+  return need.toGet > 1 ? `${need.toGet} × ${name}` : name;
+}
+
+function isWanted(line: PlanLine): boolean {
+  return line.status !== 'done without' && line.status !== 'not needed';
+}
+
 function convertTask(one: Overnight, index: number, lines: readonly PlanLine[], book: Book): Draft {
   const line = lines.find((each) => each.id === one.element);
   const who = line?.who ?? helperFor(line?.department ?? 'costume', book);
@@ -103,7 +172,7 @@ function convertTask(one: Overnight, index: number, lines: readonly PlanLine[], 
     until: null,
     what: one.words,
     who,
-    element: one.element,
+    elements: [one.element],
     done: false,
   };
 }
@@ -119,7 +188,7 @@ function shootTask(day: PlanDay, book: Book): Draft {
     until: null,
     what: `shooting day ${day.number} of ${day.of}${where}: scenes ${scenes || 'none yet'}`,
     who: null,
-    element: null,
+    elements: [],
     done: day.shot,
   };
 }
@@ -136,7 +205,7 @@ function askSizes(breakdown: Breakdown, book: Book): Draft[] {
       until: null,
       what: `ask sizes and allergies of ${people.get(person.id)?.playedBy ?? `whoever plays ${person.name}`}`,
       who: helperFor('costume', book),
-      element: null,
+      elements: [],
       done: false,
     }));
 }

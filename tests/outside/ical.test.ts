@@ -12,7 +12,7 @@ const task = (id: string, what: string, more: Partial<Task> = {}): Task => ({
   until: null,
   kind: 'order',
   who: null,
-  element: null,
+  elements: [],
   late: false,
   done: false,
   ...more,

@@ -1,5 +1,6 @@
+import type { CategoryName } from '../../trade/categories.js';
 import { renderDocument } from '../pdf/render-document.js';
-import { costumePackParts } from '../plan/pack-blocks.js';
+import { costumePackParts, withFront } from '../plan/pack-blocks.js';
 import type { Render } from '../types.js';
 import { readFirstBlocks } from '../words/read-first.js';
 import { indexScenes } from '../words/scene-list-words.js';
@@ -19,13 +20,13 @@ const howTo = [
 export const renderCostumes: Render = async (input) => {
   const { breakdown } = input;
   const index = indexScenes(breakdown.scenes);
+  const categories = new Set<CategoryName>(['costumes', 'makeup']);
   const parts = costumePackParts(input, index);
   return renderDocument(input, {
     file: 'costumes.pdf',
     name: 'Costumes',
     blocks: [
-      ...readFirstBlocks(breakdown, index, { title: 'Costumes', howTo, categories: new Set(['costumes', 'makeup']) }),
-      ...parts.front,
+      ...withFront(readFirstBlocks(breakdown, index, { title: 'Costumes', howTo, categories }), parts.front),
       ...gridBlocks(breakdown, index),
       ...changeBlocks(breakdown, index),
       ...costumeRunningBlocks(breakdown, index),

@@ -4,6 +4,7 @@ import { findStateChanges } from '../../trade/state-changes.js';
 import { type Block, bold, type TableRow } from '../layout/kit.js';
 import type { Production } from '../types.js';
 import { labelOf, type SceneIndex } from '../words/scene-list-words.js';
+import { capitalize } from '../words/story-words.js';
 
 /** What people need beside their costume, scene by scene: where someone gets wet or cold, or is in little clothing. */
 export function comfortBlocks({ book }: Production, index: SceneIndex): Block[] {
@@ -25,7 +26,7 @@ export function comfortBlocks({ book }: Production, index: SceneIndex): Block[] 
       ...(cold ? ['thermal layers under the costume, hand warmers, coats between takes, flat shoes'] : []),
       ...(bare(scene) ? ['robe and a screen to change behind; only those who must be there'] : []),
     ];
-    return kit.length > 0 ? [{ cells: [bold(labelOf(scene.id, index)), kit.join('. ')] }] : [];
+    return kit.length > 0 ? [{ cells: [bold(labelOf(scene.id, index)), `${kit.map(capitalize).join('. ')}.`] }] : [];
   });
   if (rows.length === 0) return [];
   return [

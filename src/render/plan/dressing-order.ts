@@ -1,10 +1,10 @@
-import { formatClockTime } from '../../base/clock-time.js';
 import type { BreakdownScene } from '../../breakdown/types.js';
 import type { PlanDay } from '../../plan/day-types.js';
 import { changeMinutes } from '../../trade/shooting-times.js';
 import { type Block, bold, type Inline, type TableRow, tick } from '../layout/kit.js';
 import type { Production } from '../types.js';
 import { labelOf, type SceneIndex } from '../words/scene-list-words.js';
+import { aboutWhen } from './call-sheet-tables.js';
 import { dayHead } from './plan-words.js';
 
 const columns = [
@@ -42,7 +42,7 @@ function dayBlocks(day: PlanDay, index: SceneIndex): Block[] {
           (one) =>
             `${one.name}: ${one.stateOut === null || one.stateOut === one.stateIn ? one.stateIn : `${one.stateIn ?? 'as it was'} → ${one.stateOut}`}`,
         );
-      const time = slot.start === null ? '' : formatClockTime(Math.round((slot.start % 24) * 12) * 5);
+      const time = aboutWhen(slot);
       const hurry: Inline = rush
         ? [bold(`${rush.minutesNeeded} min needed`), `, ${rush.minutesThere} there: tell whoever plans the day`]
         : '';

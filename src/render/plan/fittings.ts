@@ -35,7 +35,7 @@ export function fittingBlocks(plan: Plan, isMine: (line: PlanLine) => boolean): 
         tick,
         tick,
         tick,
-        blank(100),
+        blank(76),
       ],
     }),
   );
@@ -51,7 +51,7 @@ export function fittingBlocks(plan: Plan, isMine: (line: PlanLine) => boolean): 
               tick,
               tick,
               tick,
-              blank(100),
+              blank(76),
             ],
           },
         ]

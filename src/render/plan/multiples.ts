@@ -5,18 +5,18 @@ import { amountWords, slotWords } from './plan-words.js';
 import { copyWords } from './pull-lists.js';
 
 const columns = [
-  { head: 'What', share: 1.5 },
-  { head: 'States', share: 1.2 },
+  { head: 'What', share: 1.3 },
+  { head: 'States', share: 1.1 },
   { head: 'At\nleast', width: 36 },
-  { head: 'Better', width: 42 },
-  { head: 'Why', share: 3.4 },
-  { head: 'Here\nalready', width: 44 },
-  { head: 'To get', width: 40 },
+  { head: 'Better', width: 38 },
+  { head: 'Why', share: 4.4 },
+  { head: 'Have', width: 32 },
+  { head: 'Get', width: 30 },
 ];
 
 /** How many copies of each thing, with the reason, and what each copy turns into. */
 export function multiplesBlocks(plan: Plan, isMine: (line: PlanLine) => boolean): Block[] {
-  const lines = plan.lines.filter((line) => isMine(line) && isWorthSaying(line));
+  const lines = plan.lines.filter((line) => isMine(line) && line.department !== 'kit' && isWorthSaying(line));
   const rows = lines.map(multipleRow);
   const conversions = lines.flatMap((line) => conversionRows(line));
   return [
@@ -66,14 +66,16 @@ function multipleRow({ need, status }: PlanLine): TableRow {
 }
 
 function conversionRows({ need }: PlanLine): TableRow[] {
-  return need.conversions.map((one) => ({
-    cells: [
-      copyWords(one.copies),
-      `${one.from} → ${one.to}`,
-      `after ${slotWords(one.after)}, for ${slotWords(one.before)}`,
-      one.wayBack ? 'can be undone' : bold('no way back'),
-    ],
-  }));
+  return need.conversions
+    .filter((one) => one.hoursNeeded.high >= 0.25 || !one.wayBack)
+    .map((one) => ({
+      cells: [
+        copyWords(one.copies),
+        `${one.from} → ${one.to}`,
+        `after ${slotWords(one.after)}, for ${slotWords(one.before)}`,
+        one.wayBack ? 'can be undone' : bold('no way back'),
+      ],
+    }));
 }
 
 function conversionBlocks(rows: readonly TableRow[]): Block[] {

@@ -17,12 +17,10 @@ export function objectCardBlocks(plan: Plan, isMine: (line: PlanLine) => boolean
   ];
 }
 
-function isHero({ need, element }: PlanLine): boolean {
-  return (
-    need.uses.filter((use) => !use.carried).length >= scenesForCard ||
-    need.states.length > 1 ||
-    (element?.words ?? null) !== null
-  );
+function isHero({ need, element, known }: PlanLine): boolean {
+  const handled = need.uses.filter((use) => use.by.length > 0).length;
+  const isNamed = known === 'marked' || known === 'noted';
+  return need.states.length > 1 || (element?.words ?? null) !== null || (isNamed && handled >= scenesForCard);
 }
 
 function card(line: PlanLine): Block[] {
@@ -34,7 +32,7 @@ function card(line: PlanLine): Block[] {
       `sc ${use.slot.label}: `,
       looks === '' ? 'as it is' : looks,
       use.by.length > 0 ? `, ${use.by.join(', ')}` : '',
-      copies.length > 1 || need.recommended > 1 ? [' (', ...[copyWords(copies)].flat(), ')'].join('') : '',
+      copies.length > 0 && need.recommended > 1 ? ` (${copyWords(copies)})` : '',
     ];
   });
   const facts: Inline[] = [

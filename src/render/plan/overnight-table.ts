@@ -27,7 +27,7 @@ export function overnightBlocks({ plan, book }: Production, isMine: (one: Overni
       cells: [
         tick,
         dateWords(conversion.after.date),
-        [bold(one.name), ' ', ...[copyWords(conversion.copies)].flat()],
+        [bold(one.name), ' ', copyWords(conversion.copies)],
         `${conversion.from} → ${conversion.to}`,
         slotWords(conversion.before),
         needed,

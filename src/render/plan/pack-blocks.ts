@@ -1,4 +1,5 @@
 import type { PlanLine } from '../../plan/line-types.js';
+import type { Task } from '../../plan/plan-types.js';
 import type { CategoryName } from '../../trade/categories.js';
 import type { Block } from '../layout/kit.js';
 import type { Production, RenderInput } from '../types.js';
@@ -77,6 +78,12 @@ export function costumePackParts({ production, breakdown }: RenderInput, index: 
 /** Tasks about a pack's own things, and those of nobody's thing that its helpers do. */
 function isTaskOf({ plan }: Production, isMine: (line: PlanLine) => boolean) {
   const mine = new Set(plan.lines.filter(isMine).map((line) => line.id));
-  return (task: (typeof plan.tasks)[number]) =>
-    task.element === null ? task.kind === 'shoot' : mine.has(task.element);
+  return (task: Task) => (task.kind === 'shoot' ? true : task.elements.some((id) => mine.has(id)));
+}
+
+/** The first page of a pack with the book's front in place of its blanks to fill in by hand. */
+export function withFront(first: readonly Block[], front: readonly Block[]): Block[] {
+  if (front.length === 0) return [...first];
+  const blanks = first.findIndex((block) => block.kind === 'section' && block.label === 'For');
+  return [...first.slice(0, Math.max(0, blanks)), ...front, ...first.slice(blanks + 1)];
 }

@@ -3,23 +3,23 @@ import { formatPercent } from '../../base/ratio.js';
 import type { PlanLine } from '../../plan/line-types.js';
 import { type Cell, joinCell } from '../csv/format-csv.js';
 import { groupRow } from '../layout/group-row.js';
-import { type Block, blank, bold, type Inline, type TableRow, tick } from '../layout/kit.js';
+import { type Block, blank, bold, type Inline, knownWords, type TableRow, tick } from '../layout/kit.js';
 import type { Production } from '../types.js';
-import { amountWords, dateWords, helperWords, sourceWords } from './plan-words.js';
+import { amountWords, dateWords, helperWords, narrowDate, sourceWords } from './plan-words.js';
 
 const columns = [
   { head: '', width: 12 },
   { head: 'What', share: 2.4 },
-  { head: 'Scenes', share: 0.9 },
-  { head: 'First needed', share: 1.2 },
+  { head: 'Scenes', share: 0.8 },
+  { head: 'First needed', width: 74 },
   { head: 'Need', width: 34 },
   { head: 'Have', width: 32 },
   { head: 'Get', width: 34 },
-  { head: 'Packs', width: 42 },
+  { head: 'Packs', width: 40 },
   { head: 'Where from', share: 1.5 },
   { head: 'Cost', width: 54, align: 'right' },
-  { head: 'Order by,\nbetter', share: 1.1 },
-  { head: 'How far', share: 0.9 },
+  { head: 'Order by,\nbetter', width: 62 },
+  { head: 'How far', width: 52 },
   { head: 'Paid by,\nreceipt', width: 56 },
 ] as const;
 
@@ -65,12 +65,13 @@ export function planPurchaseBlocks({ plan, book }: Production, identity: string)
 function purchaseRow(line: PlanLine, book: Production['book']): TableRow {
   const { need, dates } = line;
   const done = line.status === 'here already' || line.status === 'checked' || line.status === 'ready';
+  const known = line.known === null ? '' : knownWords({ known: line.known }, new Map());
   const what: Inline[] = [
-    bold(line.name),
+    [bold(line.name), known === '' ? '' : ` ${known}`],
     ...(line.description ? [line.description] : []),
     ...(line.note ? [line.note] : []),
   ];
-  const first = dates.needed === null ? dates.neededFor : `${dateWords(dates.needed)}\n${dates.neededFor}`;
+  const first = dates.needed === null ? dates.neededFor : `${narrowDate(dates.needed)}\n${dates.neededFor}`;
   const packs = line.pooledWith !== null ? 'shared' : line.packText === null ? '' : `${line.packs} × ${line.packText}`;
   const from = [
     sourceWords(line.source.value),
@@ -93,7 +94,7 @@ function purchaseRow(line: PlanLine, book: Production['book']): TableRow {
         : need.toGet > 0 && !['own', 'borrow', 'cut'].includes(line.source.value ?? '')
           ? blank(44)
           : '',
-      dates.orderBy === null ? '' : { stack: [bold(dateWords(dates.orderBy)), dateWords(dates.recommended)] },
+      dates.orderBy === null ? '' : { stack: [bold(narrowDate(dates.orderBy)), narrowDate(dates.recommended)] },
       line.status,
       line.paid ? `${line.paidBy ? helperWords(line.paidBy, book) : ''} ${line.receipt ?? ''}` : '',
     ],

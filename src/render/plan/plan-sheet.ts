@@ -74,8 +74,8 @@ export function continuityBlocks(plan: Plan): Block[] {
     const here = plan.tracks.flatMap((track) =>
       track.inShooting.filter((entry) => entry.slot.scene === slot.scene).map((entry) => ({ track, entry })),
     );
-    const match = here.flatMap(({ track, entry }) => dutyWords(track, entry, 'match'));
-    const sets = here.flatMap(({ track, entry }) => dutyWords(track, entry, 'sets'));
+    const match = dutyLines(here, 'match');
+    const sets = dutyLines(here, 'sets');
     if (match.length === 0 && sets.length === 0) return [];
     return [
       {
@@ -108,17 +108,26 @@ export function continuityBlocks(plan: Plan): Block[] {
   ];
 }
 
-function dutyWords(track: ContinuityTrack, entry: TrackEntry, kind: 'match' | 'sets'): Inline[] {
-  return entry.duties
-    .filter((duty) => duty.kind === kind)
-    .map((duty) => `${track.name}${duty.what === 'as it looks' ? '' : `, ${duty.what}`} (sc ${duty.scene.label})`);
+interface Here {
+  readonly track: ContinuityTrack;
+  readonly entry: TrackEntry;
+}
+
+/** One line for each other scene: `sc 9: oilskin; storm lantern, lit`. */
+function dutyLines(here: readonly Here[], kind: 'match' | 'sets'): Inline[] {
+  const byScene = new Map<string, string[]>();
+  for (const { track, entry } of here) {
+    for (const duty of entry.duties.filter((one) => one.kind === kind)) {
+      const what = duty.what === 'as it looks' ? track.name : `${track.name}, ${duty.what}`;
+      byScene.set(duty.scene.label, [...(byScene.get(duty.scene.label) ?? []), what]);
+    }
+  }
+  return [...byScene].map(([scene, what]): Inline => [bold(`sc ${scene}: `), what.join('; ')]);
 }
 
 /** Things that change or change hands, each in story order and in shooting order. */
 export function trackBlocks(plan: Plan): Block[] {
-  const changing = plan.tracks.filter(
-    (track) => new Set(track.inStory.map((entry) => `${entry.stateIn}/${entry.by.join()}/${entry.absent}`)).size > 1,
-  );
+  const changing = plan.tracks.filter(isChanging);
   if (changing.length === 0) return [];
   const rows = changing.map(
     (track): TableRow => ({
@@ -137,6 +146,17 @@ export function trackBlocks(plan: Plan): Block[] {
       rows,
     },
   ];
+}
+
+/** A state, an absence, or a garment that goes from one body to another: what merely changes hands is no change. */
+function isChanging(track: ContinuityTrack): boolean {
+  const looks = new Set(track.inStory.flatMap((entry) => [entry.stateIn, entry.stateOut]));
+  const wearers = new Set(
+    track.inStory
+      .filter((entry) => entry.worn || entry.absent)
+      .map((entry) => (entry.absent ? 'nobody' : entry.by.join())),
+  );
+  return looks.size > 1 || wearers.size > 1;
 }
 
 function entryWords(entry: TrackEntry): Inline {

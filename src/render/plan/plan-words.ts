@@ -7,12 +7,15 @@ import type { Breakdown } from '../../breakdown/types.js';
 import type { PlanDay } from '../../plan/day-types.js';
 import type { Need } from '../../plan/need-types.js';
 import type { Slot } from '../../plan/slot-types.js';
-import type { Inline } from '../layout/kit.js';
-import { italic } from '../layout/kit.js';
 
 /** `Fri 12 March`; a dash when there is no date. */
 export function dateWords(date: CalendarDate | null): string {
   return date === null ? '–' : formatShortDate(date);
+}
+
+/** `Fri 12 Mar`, for narrow columns; a dash when there is no date. */
+export function narrowDate(date: CalendarDate | null): string {
+  return date === null ? '–' : formatShortDate(date).replace(/(\p{L}{3})\p{L}*$/u, '$1');
 }
 
 /** `EUR 12.50`; an empty text for no amount. */
@@ -68,17 +71,7 @@ export function dayHead(day: PlanDay): string {
   return `Shooting day ${day.number} of ${day.of}, ${formatShortDate(day.date)}`;
 }
 
-/** What nobody said and the tool assumed, in italics. */
-export function assumed(text: string): Inline {
-  return italic(`assumed: ${text}`);
-}
-
 /** `own`, `borrow` …, or what is to be decided. */
 export function sourceWords(source: string | null): string {
   return source ?? 'not decided';
-}
-
-/** A list in words: `a, b and c`. */
-export function andWords(words: readonly string[]): string {
-  return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }

@@ -1,15 +1,14 @@
 import type { PlanDay } from '../../plan/day-types.js';
 import type { PlanLine } from '../../plan/line-types.js';
-import type { Use } from '../../plan/need-types.js';
 import type { Plan } from '../../plan/plan-types.js';
-import { type Block, bold, type Inline, stateWords, type TableRow, tick } from '../layout/kit.js';
+import { type Block, bold, stateWords, type TableRow, tick } from '../layout/kit.js';
 import { dayHead } from './plan-words.js';
 
 const columns = [
   { head: 'Out', width: 24 },
   { head: 'On set', width: 38 },
   { head: 'Back', width: 28 },
-  { head: 'Scene', width: 36 },
+  { head: 'Scenes', width: 44 },
   { head: 'What', share: 2 },
   { head: 'Which copies', share: 1.4 },
   { head: 'How it looks', share: 1.6 },
@@ -42,35 +41,29 @@ function dayTable(day: PlanDay, lines: readonly PlanLine[]): Block {
     : { kind: 'table', columns, rows, tight: true };
 }
 
+/** One row for each thing and look on that day: its scenes, the copies that go, who has it in hand. */
 function rowsOf(line: PlanLine, scenes: ReadonlySet<string>): TableRow[] {
-  return line.need.uses.flatMap((use, index) => {
-    if (!scenes.has(use.scene)) return [];
-    const copies = line.need.copies[index] ?? [];
-    return [
-      {
-        cells: [
-          tick,
-          tick,
-          tick,
-          use.slot.label,
-          bold(howMany(line, use, copies)),
-          copyWords(copies),
-          stateWords(use.stateIn, use.stateOut),
-          use.by.join(', '),
-        ],
-      },
-    ];
+  if (line.department === 'kit') return [];
+  const here = line.need.uses
+    .map((use, index) => ({ use, copies: line.need.copies[index] ?? [] }))
+    .filter(({ use }) => scenes.has(use.scene));
+  const looks = [...new Set(here.map(({ use }) => stateWords(use.stateIn, use.stateOut)))];
+  return looks.map((look) => {
+    const same = here.filter(({ use }) => stateWords(use.stateIn, use.stateOut) === look);
+    const copies = [...new Set(same.flatMap((one) => one.copies))];
+    const count = Math.max(copies.length, ...same.map(({ use }) => use.count));
+    const what = count > 1 ? `${count} × ${line.name}` : line.name;
+    const shown = line.need.recommended > 1 || line.element?.label ? copyWords(copies) : '';
+    const who = [...new Set(same.flatMap(({ use }) => use.by))].join(', ');
+    return {
+      cells: [tick, tick, tick, same.map(({ use }) => use.slot.label).join(', '), bold(what), shown, look, who],
+    };
   });
 }
 
-function howMany(line: PlanLine, use: Use, copies: readonly string[]): string {
-  const count = copies.length > 0 ? copies.length : use.count;
-  return count > 1 ? `${count} × ${line.name}` : line.name;
-}
-
 /** `LOG-1`, `LOG-1, LOG-2`, `LETTER-1 to LETTER-11`. */
-export function copyWords(copies: readonly string[]): Inline {
-  if (copies.length < 4) return copies.join(', ');
+export function copyWords(copies: readonly string[]): string {
+  if (copies.length < 3) return copies.join(', ');
   const numbers = copies.map((name) => Number(/(\d+)$/.exec(name)?.[1]));
   const inRow = numbers.every((one, index) => index === 0 || one === (numbers[index - 1] as number) + 1);
   return inRow ? `${copies[0]} to ${copies.at(-1)}` : copies.join(', ');

@@ -24,7 +24,7 @@ export function taskBlocks(
       cells: [
         tick,
         whenWords(task),
-        ...(withWho ? [helperWords(task.who, book)] : []),
+        ...(withWho ? [task.kind === 'shoot' ? 'everyone' : helperWords(task.who, book)] : []),
         task.late ? [bold('LATE: '), task.what] : task.what,
       ],
     }),

@@ -1,5 +1,5 @@
 import { renderDocument } from '../pdf/render-document.js';
-import { propPackParts } from '../plan/pack-blocks.js';
+import { propPackParts, withFront } from '../plan/pack-blocks.js';
 import type { Render } from '../types.js';
 import { readFirstBlocks } from '../words/read-first.js';
 import { indexScenes } from '../words/scene-list-words.js';
@@ -27,8 +27,7 @@ export const renderProps: Render = async (input) => {
     file: 'props.pdf',
     name: 'Props',
     blocks: [
-      ...readFirstBlocks(breakdown, index, { title: 'Props', howTo, categories }),
-      ...parts.front,
+      ...withFront(readFirstBlocks(breakdown, index, { title: 'Props', howTo, categories }), parts.front),
       ...runningBlocks(breakdown, index),
       ...changingBlocks(breakdown, index),
       ...paperBlocks(breakdown, index),
