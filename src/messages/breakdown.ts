@@ -12,7 +12,7 @@ export const breakdownMessages = {
   ),
   'element-without-category': define<{ name: string }>('info', 'A mark without a category', ({ name }) => ({
     reason: `Nothing says what kind of thing "${name}" is: it is listed as a prop.`,
-    hint: `Add a line at the end of the script, with a blank line before it: [${name}]: prop "…", or costume, dressing, food …`,
+    hint: `Say it behind the brackets, [${name}](prop), or in a line at the end of the script: [${name}]: prop "…".`,
   })),
   'state-read-as': define<{ typed: string; name: string }>(
     'info',
