@@ -32,6 +32,10 @@ export const lineMessages = {
     reason: `Expected \`(${extension})\` behind the name, found it without parentheses.`,
     hint: `It is read as meant; write \`(${extension})\`.`,
   })),
+  'cue-parenthesis-open': define<{ text: string }>('info', 'A parenthesis behind a name left open', ({ text }) => ({
+    reason: 'Expected `)` behind the name, found none.',
+    hint: `It is read as meant; write \`${text}\`.`,
+  })),
   'speech-on-one-line': define<{ name: string }>('info', 'A name and words on one line', ({ name }) => ({
     reason: `Expected ${name} on a line of its own, found the words behind a colon; the line is read as action.`,
     hint: `If ${name} speaks, write the name on one line and the words on the next.`,
@@ -43,6 +47,10 @@ export const lineMessages = {
   'speech-without-words': define<{ name: string }>('info', 'A speech that is only a parenthetical', ({ name }) => ({
     reason: `Expected words that ${name} says, found only a line in parentheses.`,
     hint: 'Write the words on the next line, without a blank line between.',
+  })),
+  'line-may-be-scene': define<{ text: string }>('info', 'A line of capitals that may be a scene', ({ text }) => ({
+    reason: `Expected INT or EXT before a place and a time, found \`${text}\`; the line is read as action.`,
+    hint: `If it is a scene, write \`INT. ${text}\` or \`EXT. ${text}\`.`,
   })),
   'transition-inside': define<{ text: string }>('info', 'A transition without blank lines round it', ({ text }) => ({
     reason: `Expected a blank line before and after \`${text}\`, found text right beside it.`,

@@ -58,9 +58,11 @@ export const sceneMessages = {
     reason: 'Expected a place behind INT or EXT, found none.',
     hint: 'Write where the scene plays: `INT. KITCHEN - DAY`.',
   })),
-  'heading-no-time': define('warning', 'A heading without a time', () => ({
+  'heading-no-time': define<{ meant: string | null }>('warning', 'A heading without a time', ({ meant }) => ({
     reason: 'Expected a time such as DAY or NIGHT at the end of the heading, found none.',
-    hint: 'Write ` - DAY`, ` - NIGHT` or another time of day behind the place.',
+    hint: meant
+      ? `Write ${meant} if that is meant, else \` - DAY\`, \` - NIGHT\` or another time of day behind the place.`
+      : 'Write ` - DAY`, ` - NIGHT` or another time of day behind the place.',
   })),
   'light-carried-far': define<{ light: string; from: string }>(
     'info',
@@ -80,6 +82,6 @@ export const sceneMessages = {
   })),
   'text-before-scene': define('warning', 'Text before the first scene', () => ({
     reason: 'Expected a scene heading before the first action or speech, found text.',
-    hint: 'It prints, but belongs to no scene; write `## INT. … - DAY` above it.',
+    hint: 'It prints, but belongs to no scene; write `## INT. … - DAY` above it, or a title in the front matter.',
   })),
 } as const satisfies MessageTable;

@@ -1,10 +1,16 @@
 import type { RawLine } from './raw-line.js';
 import { lineText, type SourceText } from './source-text.js';
 
-/** Lines with no blank line between them, or a page break alone. */
-export type Chunk =
-  | { readonly kind: 'lines'; readonly lines: readonly RawLine[] }
-  | { readonly kind: 'page break'; readonly line: RawLine };
+/** Lines with no blank line between them. */
+export interface LineChunk {
+  readonly kind: 'lines';
+  readonly lines: readonly RawLine[];
+  /** True for a title with its author at the very start: nobody speaks there. */
+  readonly isTitle: boolean;
+}
+
+/** What stands between blank lines. */
+export type Chunk = LineChunk | { readonly kind: 'page break'; readonly line: RawLine };
 
 /** The script's lines in chunks, and its notes, which stand between lines without parting them. */
 export interface ChunkedLines {
@@ -23,7 +29,7 @@ export function groupLines(
   const notes: RawLine[] = [];
   let open: RawLine[] = [];
   const close = () => {
-    if (open.length > 0) chunks.push({ kind: 'lines', lines: open });
+    if (open.length > 0) chunks.push({ kind: 'lines', lines: open, isTitle: chunks.length === 0 && isTitle(open) });
     open = [];
   };
   for (const line of lines) {
@@ -40,6 +46,10 @@ export function groupLines(
   }
   close();
   return { chunks, notes };
+}
+
+function isTitle(lines: readonly RawLine[]): boolean {
+  return lines[1] !== undefined && /^(?:(?:a|an)\s)?(?:[\p{L}-]+\s){0,3}by\s+\S/iu.test(lines[1].text);
 }
 
 function hasBlankBetween(above: number, below: number, isBlank: (line: number) => boolean): boolean {

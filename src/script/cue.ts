@@ -10,9 +10,11 @@ export interface CueShape {
   readonly name: string;
   readonly extensions: readonly string[];
   readonly voice: VoiceKind;
-  /** True when a colon closed the line, or an extension stood without its parentheses. */
+  /** True when a colon closed the line; true when an extension stood without its parentheses. */
   readonly colon: boolean;
   readonly bare: boolean;
+  /** True when a parenthesis behind the name was left open. */
+  readonly unclosed: boolean;
 }
 
 /** At most this many characters (rule L7). */
@@ -30,9 +32,10 @@ export function readCue(line: string, isCastName: (name: string) => boolean): Cu
   const colon = /[^:]:$/.test(text);
   const closed = colon ? text.slice(0, -1).trimEnd() : text;
   if (closed.length > longestCue) return null;
-  const { name: full, extensions: bracketed } = takeExtensions(closed);
+  const unclosed = /\S\s*\([^()]*$/.test(closed);
+  const { name: full, extensions: bracketed } = takeExtensions(unclosed ? `${closed})` : closed);
   const bareMatch = bracketed.length === 0 ? bareExtension(full) : null;
-  const name = bareMatch ? bareMatch.name : full;
+  const name = (bareMatch ? bareMatch.name : full).replace(/\s+/g, ' ');
   const extensions = bareMatch ? [bareMatch.extension] : bracketed;
   if (!(isCastName(name) || isCueName(name))) return null;
   return {
@@ -42,6 +45,7 @@ export function readCue(line: string, isCastName: (name: string) => boolean): Cu
     voice: voiceOf(extensions),
     colon,
     bare: bareMatch !== null,
+    unclosed,
   };
 }
 
@@ -97,11 +101,13 @@ function splitExtensions(inside: string): string[] {
 }
 
 function foldExtension(text: string): string {
-  return text
+  const plain = text
     .trim()
-    .replace(/[\u2019\u2018]/g, "'")
+    .replace(/[\u2018\u2019]/g, "'")
     .replace(/\s+/g, ' ')
     .toUpperCase();
+  // `V. O.` is V.O.
+  return plain.replace(/(^|[\s.])(\p{L}\.) (?=\p{L}\.)/gu, '$1$2');
 }
 
 function canonical(extension: string): string {

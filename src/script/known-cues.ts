@@ -18,7 +18,7 @@ export function collectCues(chunks: readonly Chunk[], cast: readonly Person[]): 
   const isCastName = (name: string) => castNames.has(foldName(name));
   const counts = new Map<string, number>();
   for (const chunk of chunks) {
-    if (chunk.kind !== 'lines') continue;
+    if (chunk.kind !== 'lines' || chunk.isTitle) continue;
     const cue = cueAt(chunk.lines, 0, isCastName);
     if (cue) counts.set(cueKey(cue), (counts.get(cueKey(cue)) ?? 0) + 1);
   }

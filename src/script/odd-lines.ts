@@ -6,6 +6,7 @@ import { endsSpeech, isKnownCue, type KnownCues } from './known-cues.js';
 import { readSceneLine, smallLetterScene } from './line-kinds.js';
 import type { MarkContext } from './marks.js';
 import type { RawLine } from './raw-line.js';
+import { readTime } from './time-of-day.js';
 
 interface OddContext extends MarkContext {
   readonly cues: KnownCues;
@@ -15,6 +16,8 @@ interface OddContext extends MarkContext {
 export function checkActionLine(line: RawLine, before: RawLine | null, context: OddContext): void {
   const { messages } = context;
   const written = smallLetterScene(line);
+  if (before === null && mayBeScene(line.text))
+    messages.push(sayScript('line-may-be-scene', { text: line.text }, line.at));
   if (written !== null) messages.push(sayScript('heading-small-letters', { written }, line.at));
   const name = written === null ? speakerOnOneLine(line.text, context.cues) : null;
   if (name !== null) messages.push(sayScript('speech-on-one-line', { name }, line.at));
@@ -22,6 +25,13 @@ export function checkActionLine(line: RawLine, before: RawLine | null, context: 
   if (line.stray === 'item' && first && before !== null && readSceneLine(before) === null) {
     messages.push(sayScript('line-not-in-item', undefined, line.at));
   }
+}
+
+/** Capitals, and a dash before a time: `KITCHEN - DAY`. */
+function mayBeScene(text: string): boolean {
+  if (text.length > 80 || /\p{Ll}/u.test(text)) return false;
+  const parts = text.split(/\s[-\u2010-\u2015]+\s/);
+  return parts.length > 1 && readTime(parts[parts.length - 1] as string) !== null && !isNeverCue(parts[0] as string);
 }
 
 /** `NORA: hello` on one line. */

@@ -28,6 +28,14 @@ interface Surround {
   readonly opensItem: boolean;
 }
 
+/** A line of a block: whether it is the block's first, and the offset where its text begins. */
+interface LinePlace {
+  readonly line: number;
+  readonly isFirst: boolean;
+  readonly depth: number;
+  readonly content: number;
+}
+
 interface Job {
   readonly node: RootContent;
   readonly around: Surround;
@@ -147,7 +155,8 @@ class LinePrinter {
         printSegment(builder, this.#forPrint, { start: from, end: Math.min(segment.end, end), style: segment.style });
         if (segment.end > end) break;
       }
-      this.#addLine(builder, line, line === firstLine, depth, content === -1 ? end : content, around);
+      const place = { line, isFirst: line === firstLine, depth, content: content === -1 ? end : content };
+      this.#addLine(builder, place, around);
     }
   }
 
@@ -164,25 +173,18 @@ class LinePrinter {
     }
   }
 
-  #addLine(
-    builder: StretchBuilder,
-    line: number,
-    first: boolean,
-    depth: number,
-    content: number,
-    around: Surround,
-  ): void {
+  #addLine(builder: StretchBuilder, place: LinePlace, around: Surround): void {
+    const { line, isFirst, depth, content } = place;
     const start = lineStart(this.#source, line);
-    const before = this.#forPrint.slice(start, content).replaceAll(privateCharacter, ' ');
-    const quoted = around.quotes > 0;
-    const behindQuotes = before.replace(/^[\s>]+/, '');
-    const sign = first ? behindQuotes.replace(/[*_\\]+$/, '').trim() : '';
+    const text = this.#source.text.slice(start, lineEnd(this.#source, line));
+    const textAt = start + text.length - text.trimStart().length;
+    const behindQuotes = isFirst && content > textAt ? this.#beforeText(textAt, content) : '';
+    const sign = behindQuotes.replace(/[*_\\]+$/, '').trim();
     const stretch = builder.finish();
     if (stretch.text === '' && sign === '') return;
-    const opens = first && around.opensItem && depth === 0;
-    const stray = first ? null : strayUnder(this.#source.text.slice(start, lineEnd(this.#source, line)), around);
-    const isNote = quoted && stray !== 'note';
-    const source = this.#source.text.slice(start, lineEnd(this.#source, line));
+    const stray = isFirst ? null : strayUnder(text, around);
+    const isNote = around.quotes > 0 && stray !== 'note';
+    const opens = isFirst && around.opensItem && depth === 0;
     this.#lines.push({
       ...stretch,
       kind: isNote ? 'note' : depth > 0 ? 'heading' : opens ? 'item' : 'text',
@@ -190,10 +192,16 @@ class LinePrinter {
       depth,
       sign,
       signAt: content - behindQuotes.length,
-      itemLine: !first && around.opensItem && stray === null && !quoted,
+      itemLine: !isFirst && around.opensItem && stray === null && around.quotes === 0,
       stray,
-      at: rangeAt(this.#source, start + source.length - source.trimStart().length, start + source.trimEnd().length),
+      at: rangeInLine(this.#source, line, textAt, start + text.trimEnd().length),
     });
+  }
+
+  /** What stands on a line before its text, quote signs and private text aside: the sign of a list or heading. */
+  #beforeText(from: number, content: number): string {
+    const before = this.#forPrint.slice(from, content).replaceAll(privateCharacter, ' ');
+    return before.replace(/^[\s>]+/, '');
   }
 }
 

@@ -1,5 +1,5 @@
 import { sayScript } from '../messages/script.js';
-import type { Chunk } from './chunks.js';
+import type { Chunk, LineChunk } from './chunks.js';
 import { cueAt, isKnownCue, type KnownCues } from './known-cues.js';
 import { isTransition, itemSign, readOmitted, readSceneLine, type SceneLine } from './line-kinds.js';
 import { type MarkContext, readMarks } from './marks.js';
@@ -25,7 +25,7 @@ export function readBlocks(chunks: readonly Chunk[], context: BlockContext): Pie
     if (chunk.kind === 'page break') pieces.push({ kind: 'page break', at: chunk.line.at });
     else {
       checkLoneCue(chunk.lines, chunks[index + 1] ?? null, context);
-      new ChunkReader(chunk.lines, context, pieces).read();
+      new ChunkReader(chunk, context, pieces).read();
     }
   });
   return pieces;
@@ -33,13 +33,15 @@ export function readBlocks(chunks: readonly Chunk[], context: BlockContext): Pie
 
 class ChunkReader {
   #lines: readonly RawLine[];
+  #isTitle: boolean;
   #context: BlockContext;
   #pieces: Piece[];
   /** True where a paragraph begins: at the first line, and behind a heading or transition. */
   #fresh = true;
 
-  constructor(lines: readonly RawLine[], context: BlockContext, pieces: Piece[]) {
-    this.#lines = lines;
+  constructor(chunk: LineChunk, context: BlockContext, pieces: Piece[]) {
+    this.#lines = chunk.lines;
+    this.#isTitle = chunk.isTitle;
     this.#context = context;
     this.#pieces = pieces;
   }
@@ -112,6 +114,7 @@ class ChunkReader {
 
   #cueAt(at: number) {
     const { cues, messages } = this.#context;
+    if (this.#isTitle) return null;
     const cue = cueAt(this.#lines, at, cues.isCastName);
     if (cue === null || this.#fresh) return cue;
     if (!isKnownCue(cue, cues)) return null;

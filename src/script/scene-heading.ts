@@ -3,7 +3,7 @@ import type { Range } from '../base/text-range.js';
 import { sayScript } from '../messages/script.js';
 import { type SettingRow, settings } from '../trade/settings.js';
 import { takeSceneNumber } from './scene-number.js';
-import { endsInLight, lightIn, readTime, trailingTime } from './time-of-day.js';
+import { endsInLight, lightIn, nearestTime, readTime, trailingTime } from './time-of-day.js';
 import type { Light, Line, Setting } from './types.js';
 
 /** A heading taken apart, before the light is carried from the scene above. */
@@ -71,7 +71,7 @@ export function readHeading(
     );
   }
   if (split.placeParts.length === 0) messages.push(sayScript('heading-no-place', undefined, line.at));
-  if (split.time === null) messages.push(sayScript('heading-no-time', undefined, line.at));
+  if (split.time === null) messages.push(sayScript('heading-no-time', { meant: meantTime(split.placeParts) }, line.at));
   return {
     text: text.replace(/\s+/g, ' ').toUpperCase(),
     number: start.number,
@@ -121,7 +121,7 @@ function splitHeading(rest: string): SplitHeading {
   const times = parts.slice(first, last + 1);
   return {
     placeParts: parts.slice(0, first),
-    time: times.join(' - '),
+    time: times.map(plainTime).join(' - '),
     light: times.map(lightIn).find((light) => light !== null) ?? null,
     qualifiers: [...parts.slice(last + 1), ...inside],
     loose: false,
@@ -142,12 +142,22 @@ function firstOfTimes(parts: readonly string[], last: number): number {
   return first;
 }
 
+/** A time word without the signs that hang on to it. */
+function plainTime(time: string): string {
+  return time.replace(/^[-\u2010-\u2015\u2212]+\s*|[.,;:]+$/g, '');
+}
+
+/** The time word that the last part behind a dash is a letter or two from; null when none is near. */
+function meantTime(parts: readonly string[]): string | null {
+  return parts.length > 1 ? nearestTime(parts[parts.length - 1] as string) : null;
+}
+
 /** No part is a time: look for one at the end of the place, or in the parenthesis. */
 function withoutTimePart(parts: readonly string[], inside: readonly string[]): SplitHeading {
   const tail = parts[parts.length - 1];
   const length = tail === undefined ? 0 : trailingTime(tail);
   if (tail !== undefined && length > 0) {
-    const time = tail.slice(tail.length - length).replace(/^[-\u2010-\u2015\u2212]+\s*|[.,;:]+$/g, '');
+    const time = plainTime(tail.slice(tail.length - length));
     const placePart = tail.slice(0, tail.length - length).replace(/[\s.,;:\-\u2010-\u2015\u2212]+$/, '');
     const placeParts = [...parts.slice(0, -1), placePart].filter((part) => part !== '');
     return { placeParts, time, light: lightIn(time), qualifiers: inside, loose: true };

@@ -53,6 +53,7 @@ function needsSign(line: RawLine): boolean {
 
 function sayCueOddities(cue: CueShape, line: RawLine, context: SpeechContext): void {
   if (cue.colon) context.messages.push(sayScript('cue-colon', { name: cue.name }, line.at));
+  if (cue.unclosed) context.messages.push(sayScript('cue-parenthesis-open', { text: cue.text }, line.at));
   if (cue.bare) {
     context.messages.push(sayScript('cue-bare-extension', { extension: cue.extensions[0] ?? '' }, line.at));
   }

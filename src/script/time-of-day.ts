@@ -1,3 +1,4 @@
+import { editDistance } from '../base/nearest.js';
 import { timeModifiers, timeWords } from '../trade/time-words.js';
 import type { Light } from './types.js';
 
@@ -53,6 +54,13 @@ export function endsInLight(part: string): boolean {
 
 function lastWord(part: string): string {
   return foldTime(part).split(' ').pop() as string;
+}
+
+/** The time word that a text of five letters or more is at most two letters from, a shorter one a single letter. */
+export function nearestTime(part: string): string | null {
+  const folded = foldTime(part);
+  const tolerance = folded.length < 5 ? 1 : 2;
+  return [...lights.keys()].find((word) => word[0] === folded[0] && editDistance(word, folded) <= tolerance) ?? null;
 }
 
 function foldTime(part: string): string {
