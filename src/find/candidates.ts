@@ -18,7 +18,13 @@ export function findCandidates(clauses: Clauses, lexicon: Lexicon): Candidate[] 
 
 function readPart(part: Part, clauses: Clauses, lexicon: Lexicon): Candidate[] {
   const kind = asSound(part, clauses, lexicon) ?? clauses.kindOf(part.phrase);
-  if (isPartOfVehicle(part, kind, clauses) || onlyMeasures(part, kind, clauses) || isColour(part, kind)) return [];
+  if (
+    isPartOfVehicle(part, kind, clauses) ||
+    onlyMeasures(part, kind, clauses) ||
+    isColour(part, kind) ||
+    isMeasureOfDoing(part, clauses)
+  )
+    return [];
   if (!isNothing(kind, part)) return [{ part, kind, signals: readSignals(part, clauses, lexicon) }];
   const whole = wholeOf(part, clauses, lexicon);
   return whole ? [{ ...whole, signals: readSignals(part, clauses, lexicon) }] : [];
@@ -35,6 +41,18 @@ function asSound({ phrase, role }: Part, clauses: Clauses, lexicon: Lexicon): Ki
   if (!heard || !is((tokens[last] as Token).lower, 'sound-adjectives')) return null;
   const known = clauses.kindOf(phrase);
   return /^[^s]/.test(known.letters) && known.source === 'list' ? null : { ...known, letters: 's', source: 'list' };
+}
+
+/** "page by page", "hand over hand": how it is done, not what is there. */
+function isMeasureOfDoing({ phrase }: Part, { sentence }: Clauses): boolean {
+  const { tokens } = sentence;
+  const word = tokens[phrase.head]?.lower;
+  const joins = (at: number) => /^(?:by|to|over|after)$/.test(tokens[at]?.lower ?? '');
+  if (phrase.determiner !== null || phrase.modifiers.length > 0) return false;
+  return (
+    (joins(phrase.end) && tokens[phrase.end + 1]?.lower === word) ||
+    (joins(phrase.start - 1) && tokens[phrase.start - 2]?.lower === word)
+  );
 }
 
 /** "glows orange", "one red, one brown". */

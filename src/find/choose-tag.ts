@@ -41,6 +41,15 @@ function isOtherName(drafts: readonly Draft[], at: number): boolean {
   return !first && /\p{Ll}/u.test(text);
 }
 
+/** "can" helps a verb only where a verb may follow it: "a tin can and" has none. */
+const canHelp = (next: Draft | undefined) =>
+  next !== undefined &&
+  (next.uses.verb?.form === 'base' ||
+    next.uses.adverb ||
+    next.uses.closed === 'pronoun' ||
+    next.person !== null ||
+    next.uses.closed === 'auxiliary');
+
 const movingWords = new Set('out off in over up down back around away on'.split(' '));
 
 function chooseClosed(
@@ -53,7 +62,7 @@ function chooseClosed(
   const draft = drafts[at] as Draft;
   const previous = before.at(-1)?.tag ?? null;
   const next = drafts[at + 1];
-  if (closed === 'auxiliary' && reading.phrase === 'open' && draft.uses.noun?.entry.core) return 'noun';
+  if (closed === 'auxiliary' && draft.lower === 'can' && (reading.phrase === 'open' || !canHelp(next))) return 'noun';
   if (closed === 'preposition' && draft.uses.particle && (!next || !startsPhrase(next) || previous === 'adverb'))
     return movingWords.has(draft.lower) && previous === 'verb'
       ? 'particle'
@@ -109,20 +118,20 @@ function inPhrase(drafts: readonly Draft[], at: number, before: readonly Token[]
     return 'verb';
   if (previous?.tag === 'adjective' && uses.verb && !uses.noun && uses.adjective < 0 && uses.verb.form === 's')
     return 'verb';
-  const more = next !== undefined && canBeNoun(next) && !(uses.noun?.entry.core && verbFollows(drafts, at + 1));
+  const more =
+    next !== undefined && canBeNoun(next) && !(uses.noun && verbFollows(drafts, at + 1, uses.noun.entry.core !== ''));
   if (uses.noun && !(more && isModifier(uses))) return 'noun';
   if (uses.adjective >= 0 || (uses.verb && uses.verb.form !== 's')) return 'adjective';
   return 'noun';
 }
 
 /** "An orderly holds it": the word after the head is the verb, not one more noun. */
-function verbFollows(drafts: readonly Draft[], at: number): boolean {
+function verbFollows(drafts: readonly Draft[], at: number, known: boolean): boolean {
   const verb = (drafts[at] as Draft).uses.verb;
-  return (
-    verb?.form === 's' &&
-    (afterVerb(drafts[at + 1]) || verb.share >= 5) &&
-    !canBeNoun(drafts[at + 1] ?? (drafts[at] as Draft))
-  );
+  const next = drafts[at + 1];
+  const object = /^(?:determiner|possessive)$/.test(next?.uses.closed ?? '');
+  if (!known && !(object && (verb?.share ?? 0) >= 4)) return false;
+  return verb?.form === 's' && (afterVerb(next) || verb.share >= 5) && !canBeNoun(next ?? (drafts[at] as Draft));
 }
 
 function isModifier(uses: WordUses): boolean {
@@ -205,7 +214,8 @@ function finiteVerb(drafts: readonly Draft[], at: number, previous: Token | null
     return null;
   if (previous?.tag === 'noun') return afterVerb(next) || verb.share >= 2 ? 'verb' : null;
   if (previous?.tag === 'punctuation' || previous?.tag === 'conjunction') {
-    if (next && /^[,.;]/.test(next.text)) return verb.share >= 7 ? 'verb' : null;
+    const chain = next?.text === ',' && drafts[at + 2]?.uses.verb?.form === 's' && drafts[at + 2]?.uses.noun === null;
+    if (next && /^[,.;]/.test(next.text)) return verb.share >= 7 || chain ? 'verb' : null;
     if (next && /^(?:determiner|possessive|number|pronoun)$/.test(next.uses.closed ?? '')) return 'verb';
     return afterVerb(next) ? (verb.share >= 2 ? 'verb' : null) : verb.share >= 5 ? 'verb' : null;
   }
@@ -216,7 +226,8 @@ function asNominal(drafts: readonly Draft[], at: number, previous: Token | null)
   const { uses } = drafts[at] as Draft;
   const next = drafts[at + 1];
   const more = next !== undefined && canBeNoun(next);
-  if (uses.adjective >= 5 && (more || !uses.noun || previous?.tag === 'auxiliary')) return 'adjective';
+  const said = previous?.tag === 'auxiliary' || previous?.tag === 'pronoun';
+  if (uses.adjective >= 5 && (more || !uses.noun || said)) return 'adjective';
   if (uses.adjective >= 4 && !more && previous?.tag === 'noun' && !uses.noun?.entry.core) return 'adjective';
   if (uses.noun) return 'noun';
   if (uses.adjective >= 0) return 'adjective';

@@ -138,6 +138,7 @@ export const eventRules: readonly EventRule[] = [
       (f.hit !== 'thing' || f.named('object-stunts')) &&
       !(f.doer === 'nobody' && f.deed.participle) &&
       !(f.deed.participle && /^(?:sprawl|stumble|slip|bolt)$/.test(f.deed.lemma)) &&
+      !(f.deed.lemma === 'slip' && f.object !== null) &&
       !/^(?:away|through)$/.test(f.rest[0] ?? ''),
   },
   {
@@ -177,7 +178,7 @@ export const eventRules: readonly EventRule[] = [
       ) ||
         f.subjectIn('breaking')) &&
       !/^[es]/.test(f.subject?.letters ?? '') &&
-      (f.subject?.letters ?? 'x') !== '',
+      ((f.subject?.letters ?? 'x') !== '' || f.subjectIn('breaking')),
   },
   {
     category: 'effects',

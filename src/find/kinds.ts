@@ -49,7 +49,18 @@ export function findKind(tokens: readonly Token[], phrase: Phrase, lexicon: Lexi
   }
   return entry
     ? kindOf(entry, head.lemma, phrase.head, entry)
-    : { letters: '', source: 'unknown', share: 0, head: head.lemma, from: phrase.head, classes: [] };
+    : { ...nothing, letters: isThingLike(head) ? 'p' : '', head: head.lemma, from: phrase.head };
+}
+
+const nothing: Omit<Kind, 'head' | 'from'> = { letters: '', source: 'unknown', share: 0, classes: [] };
+
+/** A word of no list may be a thing, save for what ends like an idea, a person's name or a figure. */
+function isThingLike(head: Token): boolean {
+  return (
+    head.tag === 'noun' &&
+    /^[\p{Ll}-]{3,}$/u.test(head.text) &&
+    !/(?:ness|ity|tion|sion|ment|ance|ence|ship|hood|ism|dom|ing|ology|ly)s?$/.test(head.lower)
+  );
 }
 
 /** The entry of a head; of a hyphened word that the lexicon lacks, that of its last part. */

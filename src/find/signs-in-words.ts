@@ -60,7 +60,9 @@ export function readWords(part: Part, clauses: Clauses, lexicon: Lexicon): Signs
       phrase.determiner?.lower === 'no' ||
       part.preposition === 'without' ||
       (part.preposition === 'out of' && part.deed?.lemma === 'run'),
-    ofNothing: of('of-nothing'),
+    ofNothing:
+      of('of-nothing') ||
+      /^(?:smell|reek|stink|taste|speak|talk|dream|think|made|sound|complain|warn)\w* of$/.test(part.preposition ?? ''),
     ofQuantity: measured || part.preposition === 'full of',
     ofPart: of('parts-of'),
     ofContents: ofHead !== null && !measured && !of('parts-of') && contents,

@@ -119,6 +119,8 @@ function follow(reading: Reading, tag: Tag, draft: Draft, before: Tag | null): v
     case 'other':
       return;
     default:
+      // A new noun phrase after "in the pit" is no longer in the preposition's reach.
+      if (reading.phrase === 'headed') reading.inPreposition = false;
       reading.phrase = 'open';
   }
 }

@@ -45,7 +45,7 @@ function analyse(word: string, lexicon: Lexicon): WordUses {
   const classes = entry?.classes ?? [];
   const closed = closedClasses.find(([name]) => classes.includes(name))?.[1] ?? null;
   return {
-    closed: closed ?? (/^\d/.test(word) ? 'number' : null),
+    closed: closed ?? (isNumber(word, lexicon) ? 'number' : null),
     noun: asNoun(word, lexicon),
     verb: asVerb(word, lexicon),
     adjective: entry?.adjective ?? compoundAdjective(word),
@@ -54,6 +54,12 @@ function analyse(word: string, lexicon: Lexicon): WordUses {
     preposition: classes.includes('prepositions'),
     shape: /^'[a-z]+$/.test(word) ? 'tail' : /^[^\p{L}\p{N}]/u.test(word) ? 'sign' : 'word',
   };
+}
+
+/** "40", "twenty-two". */
+function isNumber(word: string, lexicon: Lexicon): boolean {
+  if (/^\d/.test(word)) return true;
+  return word.includes('-') && word.split('-').every((part) => lexicon.find(part)?.classes.includes('numbers'));
 }
 
 /** A hyphenated word that ends like a participle or an adjective is one: half-eaten, blood-red. */

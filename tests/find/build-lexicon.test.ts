@@ -23,7 +23,11 @@ describe('the derived lexicon', () => {
   });
 
   it('holds every word of our lists', () => {
-    const held = new Set(shipped('lexicon.bin').split('\n').map((line) => line.split('\t')[0]));
+    const held = new Set(
+      shipped('lexicon.bin')
+        .split('\n')
+        .map((line) => line.split('\t')[0]),
+    );
     const missing: string[] = [];
     for (const list of readLists().values()) {
       for (const line of list.split('\n')) {

@@ -57,6 +57,7 @@ const cases: readonly (readonly [id: string, yes: readonly string[], no: readonl
       'A shot. He drops.',
       'Ines cocks the hammer.',
       'Ines aims at Tom.',
+      'The stranger draws.',
       'Two armed men wait.',
       'NORA\nDrop the gun.',
     ],
@@ -100,6 +101,7 @@ const cases: readonly (readonly [id: string, yes: readonly string[], no: readonl
       'A candle on the sill.',
       'The bin is burning.',
       'Tom strikes a match.',
+      'In the dark, a match.',
       'Tom lights his pipe.',
     ],
     [
@@ -134,9 +136,14 @@ const cases: readonly (readonly [id: string, yes: readonly string[], no: readonl
       'Two men climb over the moving train.',
       'Ines climbs into the duct.',
     ],
-    ['Nora climbs into bed.', 'The ladder in her tights.', 'Nora climbs into the cab.'],
+    [
+      'Nora climbs into bed.',
+      'The ladder in her tights.',
+      'Tom throws it out of the window.',
+      'Nora climbs into the cab.',
+    ],
   ],
-  ['H12', ['A helicopter circles.'], ['A paper plane lands on the desk.']],
+  ['H12', ['A helicopter circles.'], ['A paper plane lands on the desk.', 'She folds the letter into a plane.']],
   ['H13', ['A drone hovers over the yard.'], ['The drone of the fridge.']],
   [
     'H15',

@@ -18,15 +18,17 @@ interface Example {
 
 /** The lexicon as if part of our lists had never been written: what unseen scripts are like. */
 function thin(lexicon: Lexicon, seed: number): Lexicon {
-  const drops = (word: string) => {
+  const lot = (word: string) => {
     let hash = seed * 7919;
     for (const sign of word) hash = (hash * 31 + sign.charCodeAt(0)) % 1_000_003;
-    return hash % 10 < 3;
+    return hash % 20;
   };
   return {
     find: (word) => {
       const entry = lexicon.find(word);
-      return entry?.core && drops(word) ? { ...entry, core: '', classes: entry.classes.filter((name) => name !== 'weak') } : entry;
+      if (!entry?.core || lot(word) > 6) return entry;
+      const plain = { ...entry, core: '', classes: entry.classes.filter((name) => name !== 'weak') };
+      return lot(word) > 0 ? plain : entry.verb < 0 && entry.adjective < 0 ? null : { ...plain, wordnet: '', share: 0, noun: false };
     },
   };
 }

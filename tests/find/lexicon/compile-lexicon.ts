@@ -122,12 +122,14 @@ function addVerbs(net: WordNet, row: (word: string) => Row): void {
 /** A plural that WordNet has as a word of its own (the game of cards) hides the thing of our lists (a card). */
 function dropPlurals(rows: ReadonlyMap<string, Row>): void {
   for (const [word, one] of rows) {
-    if (one.core || !word.endsWith('s') || !nounBases(word).some((base) => base !== word && rows.get(base)?.core))
+    if (one.core || !word.endsWith('s') || !nounBases(word).some((base) => base !== word && isKnown(rows.get(base))))
       continue;
     one.wordnet = '';
     one.noun = false;
   }
 }
+
+const isKnown = (row: Row | undefined) => row !== undefined && (row.core !== '' || row.classes.includes('body'));
 
 /** Verbs of our lists that WordNet does not have. */
 function addOwnVerbs(rows: ReadonlyMap<string, Row>): void {
