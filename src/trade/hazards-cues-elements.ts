@@ -12,6 +12,7 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
       near: 'strike strikes light lights lit box burn burns flame flares flare candle cigarette head',
       notNear: 'football tennis cricket boxing referee',
     }),
+    noun('match', { prev: 'a', next: '.', notNear: 'football tennis cricket' }),
     noun('torch', { near: 'flame flames burn burns burning flaming pitch', notNear: 'battery electric' }),
     noun('fire flame flames', {
       notPrev: 'under open opens friendly rapid cease old',

@@ -133,7 +133,7 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
     phrase(
       'over the edge|edge of the|hang from|dangle from|over the railing|over the balcony|at the top of the tower|out of the window',
       {
-        near: 'cliff roof platform building ledge drop quarry window railing balcony leans climbs climb jump jumps lean hangs dangles hang dangle bridge sits fall falls PERSON',
+        near: 'cliff roof platform building ledge drop quarry window railing balcony leans climbs climb jump jumps lean hangs dangles hang dangle bridge sits fall falls',
         notNear:
           'bed table desk seat chair bath stage lake river look looks stare stares gaze gazes town village field wood woods page crowd frame',
       },

@@ -72,7 +72,7 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
     }),
     noun('plane', {
       heading: true,
-      notNear: 'toy model paper wood carpenter shaving tree ticket distant',
+      notNear: 'fold folds folded toy model paper wood carpenter shaving tree ticket distant',
       notNext: 'tree ticket tickets',
     }),
     phrase('hot-air balloon|hot air balloon'),

@@ -1,5 +1,5 @@
 import { noun, phrase, state, verb } from './cue.js';
-import { certain, type Implication, implies, likely, question, questionOnce, task } from './implication.js';
+import { ask, certain, type Implication, implies, likely, question, questionOnce, task } from './implication.js';
 import { blood } from './shared-cues.js';
 
 const worn = 'PERSON GARMENT hair BODY';
@@ -55,6 +55,20 @@ export const body: readonly Implication[] = [
     ],
     { questions: [question('is-it-blood', 'Is it blood that shows here?', 'BLOODY')] },
   ),
+  implies(
+    9,
+    'is-it-hurt',
+    [
+      phrase(
+        'press ~ to ~ side|clutch ~ side|hold ~ side|hand to ~ side|pressed to his side|pressed to her side|clutches ~ stomach',
+        { subject: 'PERSON', notNear: 'laughter laughing laughs bag' },
+      ),
+    ],
+    { questions: [question('is-there-blood', 'Is there a wound, and is blood seen?', 'BLOODY')] },
+  ),
+  implies(10, 'open-wound', [noun('wound gash graze', { notNear: 'pride ego car old healed' })], {
+    elements: [ask('stage blood', 'makeup', 'blood bandage', true)],
+  }),
   implies(
     10,
     'wound',

@@ -52,14 +52,16 @@ export const costume: readonly Implication[] = [
     'uniform-in-public',
     [
       noun('policeman policewoman constable cop paramedic soldier firefighter sentry patrolman'),
-      phrase('police officer|police officers|police uniform|army uniform|in uniform'),
-      noun('uniform', { near: 'police army guard soldier officer prison paramedic military' }),
+      phrase('police officer|police officers|police uniform|army uniform|in uniform', {
+        notNear: 'photograph photo picture portrait painting',
+      }),
+      noun('uniform', {
+        near: 'police army guard soldier officer prison paramedic military',
+        notNear: 'photograph photo picture portrait painting',
+      }),
     ],
     {
-      tasks: [
-        task('Uniform: what does the law allow? Invented badges, a coat over it between takes.'),
-        caution('Names of real offices and services need leave.'),
-      ],
+      tasks: [task('Uniform: what does the law allow? Invented badges, a coat over it between takes.')],
     },
   ),
   implies(60, 'officer-dress', [phrase('police officer|police officers')], {
@@ -129,7 +131,7 @@ export const costume: readonly Implication[] = [
         notNear:
           'boxing phone bell key keys circus bath smoke onion telephone doorbell tree stone gas stones fairy finger-food',
         notNext: 'road binder main pull tone fingers',
-        notPrev: 'boxing bullfighting a-the',
+        notPrev: 'it boxing bullfighting a-the',
       }),
       noun('glasses', {
         near: 'nose wear wears wearing reading face eyes polish polishes pushes removes puts lens thick takes',

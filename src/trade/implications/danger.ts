@@ -104,7 +104,7 @@ export const danger: readonly Implication[] = [
     43,
     'crash',
     [
-      verb('crash collide ram skid plough flip overturn', {
+      verb('crash collide ram plough flip overturn', {
         subject: 'VEHICLE bike bicycle motorcycle train cart',
         notNear: 'door',
       }),

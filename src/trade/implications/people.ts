@@ -64,7 +64,8 @@ export const people: readonly Implication[] = [
     52,
     'occasion',
     [
-      noun('party wedding funeral reception wake banquet feast', {
+      phrase('wedding reception', { heading: true }),
+      noun('party wedding funeral wake banquet feast', {
         heading: true,
         notPrev: 'search third political rescue labour conservative',
         notNear: 'election politics search',

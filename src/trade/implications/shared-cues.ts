@@ -70,6 +70,12 @@ export const shotsHeard: readonly Cue[] = [
     notPrev: 'camera close wide establishing aerial drone long tracking single double last',
     notNear: 'down downs drink drinks whisky tequila vodka glass bar pours orders knocks take takes photo lens ball',
   }),
+  verb('draw', {
+    subject: 'PERSON',
+    object: 'NONE',
+    next: '. ,',
+    notNear: 'curtain pencil picture sketch near close back',
+  }),
   phrase('cock the hammer|cock the gun|take aim', { subject: 'PERSON', notNear: 'camera ball dart' }),
   verb('aim', {
     subject: 'PERSON',

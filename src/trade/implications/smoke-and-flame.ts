@@ -43,6 +43,12 @@ export const smokeAndFlame: readonly Implication[] = [
         subject: 'PERSON',
         object: 'PAPER letter photo photograph book house car barn shed evidence file candle',
       }),
+      verb('light', {
+        subject: 'PERSON',
+        object:
+          'corner tarpaulin curtain curtains paper edge letter rag half halves bonfire campfire fire fuse newspaper photograph',
+        notObject: 'face',
+      }),
       noun('bonfire campfire blaze inferno brazier'),
       state('burning flaming blazing', {
         object: 'car house barn orchard building wreck torch can bin paper letter van wood boat field forest room',
@@ -121,9 +127,12 @@ export const smokeAndFlame: readonly Implication[] = [
     90,
     'light-goes',
     [
-      phrase('lights go out|light goes out|power goes out|power cuts out|plunged into darkness|goes dark', {
-        notNear: 'screen phone sky',
-      }),
+      phrase(
+        'lamp ~ dies|light ~ dies|lights die|lamp goes out|torch dies|lights go out|light goes out|power goes out|power cuts out|plunged into darkness|goes dark',
+        {
+          notNear: 'screen phone sky',
+        },
+      ),
       noun('blackout power-cut', { notNear: 'curtain blind' }),
     ],
     {

@@ -34,17 +34,17 @@ export const waterAndIntimacy: readonly Implication[] = [
     [
       verb('swim', { subject: 'PERSON', notNear: 'eyes head vision' }),
       verb('wade', { subject: 'PERSON', notNear: 'paper papers paperwork argument crowd' }),
-      verb('dive plunge jump fall leap step walk', {
+      verb('dive plunge jump fall leap step walk drop slide', {
         subject: 'PERSON',
-        near: 'into in',
+        next: 'into in off',
+        near: 'river lake sea pond pool canal water harbour tide',
         notNear: 'boat bag pocket',
-        object: 'river lake sea pond pool',
       }),
       phrase(
         'through the ice|into the river|into the lake|into the sea|into the pond|into the pool|into the water|in the shallows|waist-deep|knee-deep|chest-deep|treads water|under water|underwater|swept away',
         {
           subject: 'PERSON',
-          notNear: 'stone pebble stares looks gazes stare look gaze throws drops tosses flings skims',
+          notNear: 'stone pebble stares looks gazes stare look gaze throws tosses flings skims',
         },
       ),
       verb('drown', { subject: 'PERSON', notNear: 'sorrow paperwork noise' }),
