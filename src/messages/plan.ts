@@ -67,6 +67,16 @@ export const planMessages = {
       hint: 'Get a double, or change the order of the days.',
     }),
   ),
+  'plan-copies-few': define<{ name: string; decided: number; minimum: number; why: string }>(
+    'warning',
+    'Fewer copies decided than the scenes need',
+    ({ name, decided, minimum, why }) => ({
+      reason: `Expected at least ${minimum} of "${name}", found ${decided} decided: ${why}.`,
+      hint: 'Raise "copies" in the book, shoot the scenes in another order, or take fewer takes.',
+      actual: String(decided),
+      expected: [String(minimum)],
+    }),
+  ),
   'plan-helper-unknown': define<{ id: string; near: string | null }>(
     'warning',
     'A helper that the book does not name',

@@ -16,6 +16,7 @@ const checks: readonly Check[] = [
   checkDays,
   checkLight,
   checkDrying,
+  checkCopies,
   checkMoney,
 ];
 
@@ -81,6 +82,14 @@ function checkDrying(plan: Plan, book: Book): Diagnostic[] {
         book.elements.find((entry) => entry.id === one.element)?.at,
       ),
     );
+}
+
+function checkCopies(plan: Plan): Diagnostic[] {
+  return plan.lines.flatMap(({ need, element }) => {
+    const { decided, minimum } = need;
+    if (decided === null || decided >= minimum || element?.source === 'cut') return [];
+    return [sayPlan('plan-copies-few', { name: need.name, decided, minimum, why: need.minimumReason }, element?.at)];
+  });
 }
 
 function checkMoney(plan: Plan, book: Book): Diagnostic[] {

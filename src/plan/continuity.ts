@@ -1,5 +1,6 @@
 import { foldName } from '../base/slug.js';
 import type { Breakdown } from '../breakdown/types.js';
+import { categoryOf } from '../trade/categories.js';
 import type { ContinuityTrack, Duty, TrackEntry } from './continuity-types.js';
 import type { ShootingOrder } from './shooting-order.js';
 import { type Appearance, listAppearances } from './uses.js';
@@ -12,8 +13,11 @@ import { type Appearance, listAppearances } from './uses.js';
 export function trackContinuity(breakdown: Breakdown, order: ShootingOrder): ContinuityTrack[] {
   const appearances = listAppearances(breakdown);
   const names = nameThings(breakdown);
+  // A sound or a stunt has no looks to match.
+  const unseen = new Set(breakdown.elements.filter((one) => !categoryOf(one.category).bought).map((one) => one.id));
+  const seen = new Set([...names.keys()].filter((id) => !unseen.has(id)));
   return [...appearances]
-    .filter(([, list]) => list.length > 1)
+    .filter(([id, list]) => list.length > 1 && seen.has(id))
     .map(([id, list]) => makeTrack(id, names.get(id) ?? id, list, order))
     .sort((a, b) => (a.inStory[0] as TrackEntry).storyOrder - (b.inStory[0] as TrackEntry).storyOrder);
 }

@@ -131,6 +131,8 @@ function countKept(
   const label = labelCopies(entry.name, element);
   const best = planCopies(uses, 'at best', convert, label);
   const careful = planCopies(uses, 'careful', convert, label);
+  // Whoever gets fewer than is advised hopes for the best, and is told what that takes.
+  const isTight = (element?.copies ?? careful.count) < careful.count;
   const extra = listSpares(entry, uses, element, ground);
   const spares = extra.length > 0 ? Math.max(...extra.map((one) => one.count)) : 0;
   return {
@@ -139,8 +141,8 @@ function countKept(
     minimumReason: explainMinimum(uses, best, takes),
     recommended: careful.count + spares,
     recommendedReason: explainRecommended(uses, best, careful, extra, takes, spare),
-    conversions: careful.count === best.count ? best.conversions : careful.conversions,
-    copies: careful.copies,
+    conversions: isTight ? best.conversions : careful.conversions,
+    copies: isTight ? best.copies : careful.copies,
   };
 }
 

@@ -10,8 +10,8 @@ import { amountWords, dateWords, helperWords, narrowDate, sourceWords } from './
 const columns = [
   { head: '', width: 12 },
   { head: 'What', share: 2.4 },
-  { head: 'Scenes', share: 0.8 },
-  { head: 'First needed', width: 74 },
+  { head: 'Scenes', width: 48 },
+  { head: 'First needed', width: 68 },
   { head: 'Need', width: 34 },
   { head: 'Have', width: 32 },
   { head: 'Get', width: 34 },
