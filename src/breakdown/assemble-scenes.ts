@@ -1,5 +1,6 @@
 import { eighths } from '../base/eighths.js';
 import { categoryOf } from '../trade/categories.js';
+import type { Answers } from './answers.js';
 import { dressingKey } from './carry-dressing.js';
 import type { CostumePlot } from './costume-plot.js';
 import { doubtDays } from './day-doubts.js';
@@ -34,7 +35,7 @@ export interface AssembleInput {
   readonly things: readonly (readonly Thing[])[];
   readonly states: FollowedStates;
   readonly ids: ReadonlyMap<Identity, string>;
-  readonly answers: ReadonlyMap<string, string>;
+  readonly answers: Answers;
 }
 
 type Bare = Omit<BreakdownScene, 'questions' | 'comesFrom' | 'goesTo'>;

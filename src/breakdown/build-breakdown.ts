@@ -2,6 +2,7 @@ import type { Diagnostic } from '../base/diagnostic.js';
 import type { Finds } from '../find/types.js';
 import type { Pages } from '../page/types.js';
 import type { Script } from '../script/types.js';
+import { questionIds, readAnswers, saysNo } from './answers.js';
 import { assembleScenes } from './assemble-scenes.js';
 import { carryThings } from './carry-things.js';
 import { type CostumeInput, plotCostumes } from './costume-plot.js';
@@ -15,7 +16,6 @@ import { checkOpeningNotes } from './opening-notes.js';
 import { type PeopleInScenes, tellPeople } from './people-in-scenes.js';
 import { gatherPeople } from './people-index.js';
 import { findPlaces, type ScenePlace } from './places.js';
-import { readAnswers } from './questions.js';
 import { readRefusals, strikeRefused, tellRefusals } from './refusals.js';
 import { totalScreenTime } from './screen-time.js';
 import { type Sightings, sightThings } from './sight-things.js';
@@ -66,12 +66,12 @@ function runPasses(script: Script, pages: Pages, finds: Finds) {
   const answers = readAnswers(ground);
   // 2. Who is there, and where it plays.
   const people = gatherPeople(ground);
-  const present = tellPeople(ground, people);
-  const places = findPlaces(ground.scenes);
+  const present = tellPeople(ground, people, answers);
+  const places = findPlaces(ground.scenes, answers);
   // 3. What marks, notes and finds speak of.
   const sightings = sightThings(ground, people);
   // 4. When it plays.
-  const reckoned = reckonStoryDays(dayInputs(ground, present, places));
+  const reckoned = reckonStoryDays(dayInputs(ground, present, places), answers);
   const order = inStoryOrder(reckoned.map(({ day }) => day));
   // 5. What people wear.
   const costumes = plotCostumes(
@@ -84,8 +84,11 @@ function runPasses(script: Script, pages: Pages, finds: Finds) {
   const base = { ground, people, present, places, refusals, sightings, reckoned, order, costumes, answers };
   const carried = carryThings(base);
   // 7. In which state.
-  const states = followStates(carried.stateInputs, order);
-  return { ...base, things: carried.scenes, states, ids: nameElements(carried.identities) };
+  const ids = nameElements(carried.identities);
+  const states = followStates(carried.stateInputs, order, (identity, scene) =>
+    saysNo(answers, questionIds.state(ids.get(identity) as string, scene.id)),
+  );
+  return { ...base, things: carried.scenes, states, ids };
 }
 
 function dayInputs(ground: Ground, present: PeopleInScenes, places: readonly ScenePlace[]): DayInput[] {

@@ -13,6 +13,8 @@ export interface DressingInput {
   readonly set: string;
   /** `D` for the main line, the label of the flashback otherwise. */
   readonly series: string;
+  /** True for a flashback of which the writer answered that what stands there today stood there then. */
+  readonly borrows: boolean;
   readonly things: readonly Thing[];
   readonly refuses: (name: string) => boolean;
 }
@@ -44,10 +46,13 @@ export function carryDressing(inputs: readonly DressingInput[]): Thing[][] {
       if (taken) obtain(gone, key, () => new Map<Identity, number>()).set(taken, order);
     }
   });
-  return inputs.map(({ set, series, things, refuses }, order) => {
+  return inputs.map(({ set, series, borrows, things, refuses }, order) => {
     const key = `${series} ${set}`;
     const here = new Set(things.map(({ identity }) => identity));
-    const standing = [...(sets.get(key)?.values() ?? [])].filter(({ thing }) => !here.has(thing.identity));
+    const today = borrows ? [...(sets.get(`D ${set}`)?.values() ?? [])] : [];
+    const own = sets.get(key) ?? new Map<Identity, Standing>();
+    const all = [...own.values(), ...today.filter(({ thing }) => !own.has(thing.identity))];
+    const standing = all.filter(({ thing }) => !here.has(thing.identity));
     const left = standing.filter(({ thing }) => order <= (gone.get(key)?.get(thing.identity) ?? order));
     return left.filter(({ thing }) => !refuses(thing.identity.name)).map(carry);
   });

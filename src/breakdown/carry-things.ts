@@ -1,5 +1,6 @@
 import { foldName } from '../base/slug.js';
 import { categoryOf } from '../trade/categories.js';
+import { type Answers, questionIds, saysYes } from './answers.js';
 import { carryDressing, dressingKey } from './carry-dressing.js';
 import { carryInHand } from './carry-in-hand.js';
 import type { CostumePlot, Dressed } from './costume-plot.js';
@@ -25,6 +26,7 @@ export interface CarryInput {
   readonly sightings: Sightings;
   readonly costumes: CostumePlot;
   readonly refusals: Refusals;
+  readonly answers: Answers;
 }
 
 export interface CarriedThings {
@@ -70,13 +72,22 @@ function wornThings(things: readonly Thing[], dressed: readonly Dressed[]): Thin
   });
 }
 
-function dressingOf({ places, reckoned, ground, order, refusals }: CarryInput, things: readonly (readonly Thing[])[]) {
+function dressingOf(
+  { places, reckoned, ground, order, refusals, answers }: CarryInput,
+  things: readonly (readonly Thing[])[],
+) {
+  const setOf = (index: number) =>
+    dressingKey((ground.scenes[index] as SceneGround).scene.heading.setting, places[index]?.wholeKey ?? '');
+  const seriesOf = (index: number) => lineOf((reckoned[index] as Reckoned).day);
+  const older = ground.scenes.filter(({ id }) => saysYes(answers, questionIds.past(id))).map(({ index }) => index);
+  const borrowing = new Set(older.map((index) => `${seriesOf(index)} ${setOf(index)}`));
   const inputs = order.map((index) => {
     const scene = ground.scenes[index] as SceneGround;
     return {
       ground: scene,
-      set: dressingKey(scene.scene.heading.setting, places[index]?.wholeKey ?? ''),
-      series: lineOf((reckoned[index] as Reckoned).day),
+      set: setOf(index),
+      series: seriesOf(index),
+      borrows: borrowing.has(`${seriesOf(index)} ${setOf(index)}`),
       things: things[index] ?? [],
       refuses: (name: string) => isRefused(refusals, index, name),
     };

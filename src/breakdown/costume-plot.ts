@@ -1,4 +1,6 @@
 import type { Diagnostic } from '../base/diagnostic.js';
+import { slug } from '../base/slug.js';
+import { type Answers, questionIds, saysNo } from './answers.js';
 import { Closets, type Outfit, type Piece } from './closet.js';
 import { type CostumeEvent, gatherCostumeEvents } from './costume-events.js';
 import { type CostumeNote, dressByNote, dressInList } from './dress-by-notes.js';
@@ -55,7 +57,7 @@ export function plotCostumes(
   ground: Ground,
   inputs: readonly CostumeInput[],
   register: ElementRegister,
-  answers: ReadonlyMap<string, string>,
+  answers: Answers,
 ): CostumePlot {
   const closets = new Closets(register);
   const messages: Diagnostic[] = [];
@@ -66,7 +68,8 @@ export function plotCostumes(
   const latest = new Map<string, Outfit>();
   const dressed = inputs.map((input) => {
     closets.turnTo(input.day.label);
-    const dress = new SceneDress(input, closets);
+    const isNoChange = (person: string) => saysNo(answers, questionIds.change(slug(person), input.ground.id));
+    const dress = new SceneDress(input, closets, isNoChange);
     for (const presence of input.presences) {
       const { name } = presence.person;
       const stays = kept(input.ground, name) ? (latest.get(name) ?? null) : null;

@@ -1,3 +1,4 @@
+import { type Answers, questionIds } from './answers.js';
 import type { SceneGround } from './ground.js';
 import { pushTo } from './grouping.js';
 import type { DayDoubt } from './questions.js';
@@ -10,7 +11,7 @@ import type { Reckoned } from './story-days.js';
 export function doubtDays(
   scenes: readonly SceneGround[],
   reckoned: readonly Reckoned[],
-  answers: ReadonlyMap<string, string>,
+  answers: Answers,
 ): ReadonlyMap<number, DayDoubt> {
   const unsure = new Map<string, SceneGround[]>();
   for (const scene of scenes) {
@@ -19,12 +20,8 @@ export function doubtDays(
   }
   const doubts = new Map<number, DayDoubt>();
   for (const [first, ...others] of unsure.values()) {
-    if (!first || [first, ...others].some(({ id }) => answers.has(dayQuestionId(id)))) continue;
-    doubts.set(first.index, { id: dayQuestionId(first.id), others: others.map(({ label }) => label) });
+    if (!first || [first, ...others].some(({ id }) => answers.has(questionIds.day(id)))) continue;
+    doubts.set(first.index, { id: questionIds.day(first.id), others: others.map(({ label }) => label) });
   }
   return doubts;
-}
-
-function dayQuestionId(scene: string): string {
-  return `day-${scene}`;
 }

@@ -46,9 +46,14 @@ interface Track {
 
 /**
  * Follows the states of things in story order. A state is kept until it changes; a new story day keeps it and asks; a flashback starts
- * from none and gives none back. `order` lists scene indexes as the story runs.
+ * from none and gives none back. `order` lists scene indexes as the story runs; `isOver` tells where the writer answered that a state is
+ * gone.
  */
-export function followStates(inputs: readonly StateInput[], order: readonly number[]): FollowedStates {
+export function followStates(
+  inputs: readonly StateInput[],
+  order: readonly number[],
+  isOver: (identity: Identity, scene: SceneGround) => boolean,
+): FollowedStates {
   const lines = new Map<string, Map<Identity, Track>>();
   const spans: Map<Identity, StateSpan>[] = inputs.map(() => new Map());
   const doubts: StateDoubt[] = [];
@@ -58,7 +63,9 @@ export function followStates(inputs: readonly StateInput[], order: readonly numb
     const tracks = lines.get(line) ?? new Map<Identity, Track>();
     lines.set(line, tracks);
     for (const thing of input.things) {
-      const track = tracks.get(thing.identity) ?? null;
+      const kept = tracks.get(thing.identity) ?? null;
+      const track = kept && isOver(thing.identity, input.ground) ? null : kept;
+      if (!track) tracks.delete(thing.identity);
       const result = followOne(thing, input, track);
       spans[index]?.set(thing.identity, result.span);
       doubts.push(...result.doubts);

@@ -1,12 +1,14 @@
+import { slug } from '../base/slug.js';
+import { type Answers, questionIds, saysYes } from './answers.js';
 import type { SceneGround } from './ground.js';
 import type { PeopleInScenes } from './people-in-scenes.js';
 import type { ScenePlace } from './places.js';
-import { type NightDoubt, nightQuestionId } from './questions.js';
+import type { NightDoubt } from './questions.js';
 import type { StoryDay } from './types.js';
 
 /** True for a person and a scene of a new day when the writer answered that the clothes stay on. */
-export function keepsClothes(answers: ReadonlyMap<string, string>): (scene: SceneGround, person: string) => boolean {
-  return (scene, person) => /^(?:yes|same|the same)\b/i.test(answers.get(nightQuestionId(person, scene.id)) ?? '');
+export function keepsClothes(answers: Answers): (scene: SceneGround, person: string) => boolean {
+  return (scene, person) => saysYes(answers, questionIds.clothes(slug(person), scene.id));
 }
 
 interface NightInput {
@@ -30,7 +32,7 @@ export function doubtNights(inputs: readonly NightInput[], present: PeopleInScen
       last.set(person.id, input);
       if (!before || before.day.number === input.day.number || !mayHaveStayed(before, input)) continue;
       if (isDressed(input.ground, person.name)) continue;
-      const id = nightQuestionId(person.name, input.ground.id);
+      const id = questionIds.clothes(slug(person.name), input.ground.id);
       doubts.push({ id, person: person.name, before: before.ground.label, line: cast.mentions[0]?.line ?? 0 });
     }
     return doubts;

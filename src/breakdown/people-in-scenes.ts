@@ -1,13 +1,16 @@
 import type { Diagnostic } from '../base/diagnostic.js';
 import { foldName } from '../base/slug.js';
 import { sayBreakdown } from '../messages/breakdown.js';
+import { readNumber } from '../trade/number-words.js';
+import { type Answers, questionIds } from './answers.js';
 import { countExtras } from './extras.js';
 import type { Ground } from './ground.js';
 import { makeNameMatcher, type NameMatcher } from './name-matcher.js';
 import type { PeopleIndex } from './people-index.js';
 import { type Presence, tellPresence } from './presence.js';
+import { indexOfWords } from './same-thing.js';
 import type { SceneExtra } from './types.js';
-import { readUnnamed, type Unnamed } from './unnamed.js';
+import { readUnnamed, standFor, type Unnamed } from './unnamed.js';
 
 /** The people of one scene. */
 export interface ScenePeople {
@@ -28,7 +31,7 @@ export interface PeopleInScenes {
 }
 
 /** Tells who is in every scene: cast seen or heard, and extras. */
-export function tellPeople(ground: Ground, people: PeopleIndex): PeopleInScenes {
+export function tellPeople(ground: Ground, people: PeopleIndex, answers: Answers): PeopleInScenes {
   const matcher = makeNameMatcher(
     people,
     ground.scenes.flatMap(({ actions }) => actions),
@@ -41,20 +44,41 @@ export function tellPeople(ground: Ground, people: PeopleIndex): PeopleInScenes 
   let before: readonly Presence[] = [];
   const scenes = ground.scenes.map((scene) => {
     const named = tellPresence(scene, people, matcher);
-    const unnamed = readUnnamed(scene, before, seenOf(named));
+    const unnamed = correctUnnamed(readUnnamed(scene, before, seenOf(named)), scene.id, before, answers);
     const heard = named.filter(({ person }) => !unnamed?.read.some((one) => one.person === person));
     const presences = [...(unnamed?.read ?? []), ...heard];
     before = seenOf(presences);
     return {
       presences,
       unnamed,
-      extras: countExtras(scene, people, presences, defined),
+      extras: countByAnswers(countExtras(scene, people, presences, defined), scene.id, answers),
       seen: new Set(before.map(({ person }) => person.name)),
     };
   });
   const seenIds = (scene: number) =>
     (scenes[scene]?.presences ?? []).filter(({ cast }) => cast.presence === 'seen').map(({ person }) => person.id);
   return { scenes, matcher, seenIds, messages: tellSpeakers(scenes) };
+}
+
+/** The writer's answer to who it is: a no takes the guess back, a name of the scene before puts that person in. */
+function correctUnnamed(
+  unnamed: Unnamed | null,
+  scene: string,
+  before: readonly Presence[],
+  answers: Answers,
+): Unnamed | null {
+  const answer = unnamed ? answers.get(questionIds.unnamed(scene)) : undefined;
+  if (!unnamed || answer === undefined || /^yes\b/i.test(answer)) return unnamed;
+  const named = before.filter(({ person }) => person.names.some((name) => indexOfWords(answer, name) >= 0));
+  return { ...unnamed, read: named.map((presence) => standFor(presence, unnamed.word, unnamed.at)) };
+}
+
+/** A number answered to how many there are is their count. */
+function countByAnswers(extras: readonly SceneExtra[], scene: string, answers: Answers): SceneExtra[] {
+  return extras.map((extra) => {
+    const [word = ''] = (answers.get(questionIds.count(extra.id, scene)) ?? '').split(/\s/);
+    return extra.count === null ? { ...extra, count: readNumber(word) } : extra;
+  });
 }
 
 function seenOf(presences: readonly Presence[]): readonly Presence[] {

@@ -1,4 +1,5 @@
 import { foldName, slug } from '../base/slug.js';
+import { type Answers, questionIds, saysYes } from './answers.js';
 import { isTimePart } from './day-cues.js';
 import type { SceneGround } from './ground.js';
 import { pushTo } from './grouping.js';
@@ -23,8 +24,22 @@ export interface PlaceDoubt {
   readonly second: string;
 }
 
-/** Gives every scene its place. Stops, apostrophes, articles and case make no second place. */
-export function findPlaces(scenes: readonly SceneGround[]): ScenePlace[] {
+/** Gives every scene its place. Stops, apostrophes, articles and case make no second place, nor does a slip that the writer owned to. */
+export function findPlaces(scenes: readonly SceneGround[], answers: Answers): ScenePlace[] {
+  const places = readPlaces(scenes);
+  const same = doubtPlaces(places).filter(({ second }) => saysYes(answers, questionIds.place(slug(second))));
+  if (same.length === 0) return places;
+  const meant = new Map(same.map(({ first, second }) => [placeKey(second), placeKey(first)]));
+  const known = new Map(places.map((place) => [place.key, place] as const));
+  return places.map((place) => {
+    const other = known.get(meant.get(place.key) ?? '');
+    if (!other) return place;
+    const { id, name, key } = other;
+    return { ...place, id, name, key, wholeKey: key + place.wholeKey.slice(place.key.length) };
+  });
+}
+
+function readPlaces(scenes: readonly SceneGround[]): ScenePlace[] {
   const ids = new Set<string>();
   const known = new Map<string, { id: string; name: string }>();
   return scenes.map(({ scene: { heading } }) => {

@@ -1,8 +1,8 @@
-import { slug } from '../base/slug.js';
+import type { Answers } from './answers.js';
 import type { CostumeDoubt } from './costume-plot.js';
 import { askElements, askFinder } from './element-questions.js';
 import type { StateDoubt } from './follow-states.js';
-import { type Ground, notesOf, type SceneGround } from './ground.js';
+import type { SceneGround } from './ground.js';
 import type { PlaceDoubt } from './places.js';
 import type { Unclear } from './sight-finds.js';
 import { askStory } from './story-questions.js';
@@ -42,23 +42,8 @@ export interface NightDoubt {
   readonly line: number;
 }
 
-/** Ids of the questions that an `answer` note settles anywhere in the script. */
-export function readAnswers(ground: Ground): ReadonlyMap<string, string> {
-  const notes = [ground.script.notes, ...ground.scenes.map(({ scene }) => scene.notes)];
-  const answers = notes.flatMap((list) => notesOf(list, 'answer'));
-  return new Map(answers.map(({ question, line }) => [answeredId(question), line]));
-}
-
-/** The id that an `answer` note names, without the sign that may part it from the line. */
-export function answeredId(question: string): string {
-  return question
-    .trim()
-    .replace(/[;:,]+$/, '')
-    .toLowerCase();
-}
-
 /** Writes the open questions of a scene: decisions about the story first, then things, then work; what is answered is left out. */
-export function askQuestions(doubts: SceneDoubts, answers: ReadonlyMap<string, string>): Question[] {
+export function askQuestions(doubts: SceneDoubts, answers: Answers): Question[] {
   const questions = [...askStory(doubts), ...askElements(doubts), ...askFinder(doubts)];
   const ids = new Set<string>();
   return questions.filter(({ id }) => {
@@ -66,9 +51,4 @@ export function askQuestions(doubts: SceneDoubts, answers: ReadonlyMap<string, s
     ids.add(id);
     return true;
   });
-}
-
-/** The id of the question whether clothes are kept overnight; an answer that begins with yes keeps them. */
-export function nightQuestionId(person: string, scene: string): string {
-  return `clothes-${slug(person)}-${scene}`;
 }

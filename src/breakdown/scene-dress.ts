@@ -18,6 +18,8 @@ export class SceneDress {
   constructor(
     readonly input: CostumeInput,
     readonly closets: Closets,
+    /** True for people of whom the writer answered that they do not change here. */
+    private readonly isNoChange: (person: string) => boolean,
   ) {}
 
   /** A person is seen: in what is on from an earlier scene of the day, else in a new change. */
@@ -192,7 +194,7 @@ export class SceneDress {
         ? []
         : worn
       : worn.filter((piece) => piece.known === 'found' && areRivals(piece.identity, identity));
-    if (rivals.length === 0) return;
+    if (rivals.length === 0 || this.isNoChange(figure.person)) return;
     const { person } = figure;
     const { index } = this.input.ground;
     const before = rivals.map((rival) => rival.identity.name).join(', ');

@@ -1,5 +1,5 @@
+import { answeredId } from './answers.js';
 import { notesOf, type SceneGround } from './ground.js';
-import { answeredId } from './questions.js';
 import type { SceneNote } from './types.js';
 
 /** The notes that speak to everyone, and the answers that were given, in their order. */

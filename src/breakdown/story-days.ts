@@ -1,3 +1,4 @@
+import { type Answers, questionIds, saysNo } from './answers.js';
 import { type DayCues, readDayCues } from './day-cues.js';
 import { notesOf, type SceneGround } from './ground.js';
 import { type DayContext, type DayMark, storyDayRules, type Verdict } from './story-day-rules.js';
@@ -22,8 +23,8 @@ export interface Reckoned {
 }
 
 /** Gives every scene its story day, with the reason in words. The first rule that fires wins; a note comes before all. */
-export function reckonStoryDays(inputs: readonly DayInput[]): Reckoned[] {
-  const clock = new StoryClock(inputs);
+export function reckonStoryDays(inputs: readonly DayInput[], answers: Answers): Reckoned[] {
+  const clock = new StoryClock(inputs, answers);
   return inputs.map((input, index) => clock.reckon(input, index));
 }
 
@@ -38,7 +39,10 @@ class StoryClock {
   private readonly cues: readonly DayCues[];
   private readonly lastClosing: number;
 
-  constructor(private readonly inputs: readonly DayInput[]) {
+  constructor(
+    private readonly inputs: readonly DayInput[],
+    private readonly answers: Answers,
+  ) {
     this.cues = inputs.map(({ ground }, index) => readDayCues(ground.scene, inputs[index - 1]?.ground.scene ?? null));
     this.lastClosing = this.cues.findLastIndex(({ present }) => present !== null);
   }
@@ -47,12 +51,19 @@ class StoryClock {
     const cues = this.cues[index] as DayCues;
     if (cues.present && !cues.flashback) this.opened = false;
     const context = this.contextOf(input, index, cues);
-    const verdict = decide(context);
+    const verdict = this.correct(decide(context), input.ground.id);
     this.remember(input, index, cues, verdict);
     const label = `${verdict.series}${verdict.number}`;
     const day = { label, series: verdict.series, number: verdict.number, reason: verdict.reason, sure: verdict.sure };
     const before = cues.unbroken && index > 0 ? index - 1 : null;
     return { day, continues: verdict.continues ?? before, unbroken: cues.unbroken };
+  }
+
+  /** A weak reason gives way to the writer's answer: a no makes it the next day, or the main line. */
+  private correct(verdict: Verdict, scene: string): Verdict {
+    if (verdict.sure || !saysNo(this.answers, questionIds.day(scene))) return verdict;
+    const number = verdict.series === 'F' ? (this.main?.number ?? 1) : verdict.number + 1;
+    return { series: 'D', number, reason: 'an answer says that it is another day', sure: true };
   }
 
   private contextOf(input: DayInput, index: number, cues: DayCues): DayContext {

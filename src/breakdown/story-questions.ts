@@ -1,4 +1,5 @@
 import { slug } from '../base/slug.js';
+import { questionIds } from './answers.js';
 import type { SceneDoubts } from './questions.js';
 import type { Question } from './types.js';
 
@@ -20,8 +21,12 @@ const questionKinds: readonly Ask[] = [
   askPastDressing,
 ];
 
-function story(id: string, text: string, line: number, settle: string, element: string | null = null): Question {
-  return { id, text, line, settle, kind: 'story', element };
+/**
+ * A decision about the story. The first thing to type stands in straight quotes, another way in curly ones, so that a list of questions
+ * can show the first by itself.
+ */
+function story(id: string, text: string, line: number, settle: string): Question {
+  return { id, text, line, settle, kind: 'story', element: null };
 }
 
 function* askDay({ ground, day, doubtfulDay }: SceneDoubts) {
@@ -32,7 +37,7 @@ function* askDay({ ground, day, doubtfulDay }: SceneDoubts) {
   const text = `Is this still ${day.label}? Read so because: ${day.reason}.${more}`;
   const settle =
     others.length > 0
-      ? `Type "> answer: ${id} yes" for all, or "> day: ${day.number + 1}" where a new day begins.`
+      ? `Type "> answer: ${id} yes" for all, or “> day: ${day.number + 1}” where a new day begins.`
       : `Type "${note}", or the right day.`;
   yield story(id, text, headingLine(ground), settle);
 }
@@ -47,21 +52,21 @@ function* askUnnamed({ ground, unnamed }: SceneDoubts) {
   const read = unnamed.read.map(({ person }) => person.name).join(' and ');
   const text = `Who is "${unnamed.word}" at the start of this scene?${read ? ` Read as ${read}.` : ''}`;
   const settle = `Type "> cast: ${read || 'the name'}", or write the name in the line.`;
-  yield story(`who-${ground.id}`, text, unnamed.at.start.line, settle);
+  yield story(questionIds.unnamed(ground.id), text, unnamed.at.start.line, settle);
 }
 
 function* askNights({ nights }: SceneDoubts) {
   for (const { id, person, before, line } of nights) {
     const text = `A new day for ${person} after the night of ${before}: still the same clothes?`;
-    yield story(id, text, line, `Type "> answer: ${id} yes, the same clothes", or "> ${person}: wears …".`);
+    yield story(id, text, line, `Type "> answer: ${id} yes, the same clothes", or “> ${person}: wears …”.`);
   }
 }
 
 function* askChanges({ ground, costumes }: SceneDoubts) {
   for (const { person, before, now, line } of costumes) {
     const text = `${person} was in ${before} and is now in ${now}: read as a change of costume. Is it one?`;
-    const settle = `Type "> ${person}: changes to ${now}, …", or "> ${person}: wears …".`;
-    yield story(`change-${slug(person)}-${ground.id}`, text, line, settle);
+    const settle = `Type "> ${person}: changes to ${now}, …", or “> ${person}: wears …”.`;
+    yield story(questionIds.change(slug(person), ground.id), text, line, settle);
   }
 }
 
@@ -72,7 +77,7 @@ function* askStates({ ground, states }: SceneDoubts) {
       ? `The ${name} was "${state}" in ${since}; the words here say "${words}". Which is it?`
       : `Is the ${name} still "${state}" on this day, as in ${since}?`;
     const settle = `Type "> ${name}: ${words ?? state}", or its state here.`;
-    yield story(`state-${id}-${ground.id}`, text, line, settle, id);
+    yield story(questionIds.state(id, ground.id), text, line, settle);
   }
 }
 
@@ -80,7 +85,7 @@ function* askCounts({ ground, extras }: SceneDoubts) {
   for (const { id, name, count, line } of extras) {
     if (count !== null || !isPlural(name)) continue;
     const text = collective.test(name) ? `How many people is the ${name}?` : `How many ${name}?`;
-    yield story(`count-${id}-${ground.id}`, text, line, `Type "> extras: 6 ${name}" with the number you want.`);
+    yield story(questionIds.count(id, ground.id), text, line, `Type "> extras: 6 ${name}" with the number you want.`);
   }
 }
 
@@ -94,18 +99,18 @@ function* askPlace({ ground, place }: SceneDoubts) {
   if (!place) return;
   const text = `Are "${place.first}" and "${place.second}" one place?`;
   const settle = 'Write the name the same way in every heading, or answer that there are two.';
-  yield story(`place-${slug(place.second)}`, text, headingLine(ground), settle);
+  yield story(questionIds.place(slug(place.second)), text, headingLine(ground), settle);
 }
 
 function* askPastDressing({ ground, pastDressing }: SceneDoubts) {
   if (pastDressing.length === 0) return;
-  const id = `past-${ground.id}`;
+  const id = questionIds.past(ground.id);
   const text = `In this flashback, which of this place's dressing is there yet: ${pastDressing.join(', ')}?`;
   yield story(
     id,
     text,
     headingLine(ground),
-    `Type "> dressing: …" for what is there, or "> answer: ${id} none of it".`,
+    `Type "> dressing: …" for what is there, or “> answer: ${id} none of it”.`,
   );
 }
 

@@ -33,7 +33,8 @@ export function readUnnamed(
   return { word, at, read: fitting ? missing.map((presence) => standFor(presence, word, at)) : [] };
 }
 
-function standFor({ person, cast }: Presence, word: string, at: Range): Presence {
+/** A presence that a pronoun stands for, as the finder's own reading. */
+export function standFor({ person, cast }: Presence, word: string, at: Range): Presence {
   const mentions = [{ words: word, line: at.start.line, at }];
   return {
     person,
