@@ -1,5 +1,5 @@
 import { type Cue, category, noun, phrase, state, verb } from './implications/cue.js';
-import { blows, fights, shots, shotsHeard } from './implications/shared-cues.js';
+import { blows, fights, shotHeard, shots, weaponDrawn } from './implications/shared-cues.js';
 
 /** What raises the hazards of force: weapons, fights, explosions, height, crime in view. */
 export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
@@ -13,7 +13,8 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
     noun('gunshot gunfire muzzle', { notNear: 'dog horse strap' }),
     noun('bullet bullets', { notPrev: 'silver magic', notNext: 'point points train' }),
     ...shots,
-    ...shotsHeard,
+    ...shotHeard,
+    ...weaponDrawn,
     phrase('at gunpoint|starting pistol'),
     phrase(
       'drop the gun|drop the rifle|drop the pistol|put the gun down|put down the gun|put that gun|lower the gun|drop that gun|give me the gun|put the rifle down',

@@ -63,13 +63,18 @@ export const shots: readonly Cue[] = [
   noun('gunshot gunfire', { notPrev: 'distant', notNear: 'distance' }),
 ];
 
-/** A gun that is heard or aimed, without a word for it. */
-export const shotsHeard: readonly Cue[] = [
+/** A shot that is heard. */
+export const shotHeard: readonly Cue[] = [
   noun('shot', {
     next: '.',
     notPrev: 'camera close wide establishing aerial drone long tracking single double last',
-    notNear: 'down downs drink drinks whisky tequila vodka glass bar pours orders knocks take takes photo lens ball',
+    notNear:
+      'down downs drink drinks whisky tequila vodka glass bar pours orders knocks take takes photo lens ball far off distance',
   }),
+];
+
+/** A weapon that is drawn or aimed, without a word for it. */
+export const weaponDrawn: readonly Cue[] = [
   verb('draw', {
     subject: 'PERSON',
     object: 'NONE',

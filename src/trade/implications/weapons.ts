@@ -1,6 +1,6 @@
 import { noun, verb } from './cue.js';
 import { caution, certain, type Implication, implies, likely, task } from './implication.js';
-import { shots, shotsHeard } from './shared-cues.js';
+import { shotHeard, shots, weaponDrawn } from './shared-cues.js';
 
 /** Rows 15 to 18: guns and blades. */
 export const weapons: readonly Implication[] = [
@@ -18,7 +18,11 @@ export const weapons: readonly Implication[] = [
       tasks: [task('Weapon: on the weapon list and call sheet, in a locked box, police told.', 'certain')],
     },
   ),
-  implies(16, 'shot', [...shots, ...shotsHeard], {
+  implies(15, 'weapon-drawn', weaponDrawn, {
+    elements: [likely('replica gun', 'props', 'WEAPON BLADE bow crossbow', true)],
+    tasks: [task('Drawn or aimed at someone: never at the person; find the angle.', 'certain')],
+  }),
+  implies(16, 'shot', [...shots, ...shotHeard], {
     elements: [
       certain(
         'replica gun',
