@@ -38,4 +38,6 @@ export const questionIds = {
   count: (extra: string, scene: string) => `count-${extra}-${scene}`,
   place: (place: string) => `place-${place}`,
   past: (scene: string) => `past-${scene}`,
+  which: (thing: string, scene: string) => `which-${thing}-${scene}`,
+  need: (element: string, scene: string) => `need-${element}-${scene}`,
 } as const;

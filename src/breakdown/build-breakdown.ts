@@ -61,15 +61,15 @@ export function buildBreakdown(
 function runPasses(script: Script, pages: Pages, finds: Finds) {
   // 1. Lay script, pages and finds side by side, without what the writer refused.
   const whole = layGround(script, pages, finds);
-  const refusals = readRefusals(whole);
+  const answers = readAnswers(whole);
+  const refusals = readRefusals(whole, answers);
   const ground = strikeRefused(whole, refusals);
-  const answers = readAnswers(ground);
   // 2. Who is there, and where it plays.
   const people = gatherPeople(ground);
   const present = tellPeople(ground, people, answers);
   const places = findPlaces(ground.scenes, answers);
   // 3. What marks, notes and finds speak of.
-  const sightings = sightThings(ground, people);
+  const sightings = sightThings(ground, people, answers);
   // 4. When it plays.
   const reckoned = reckonStoryDays(dayInputs(ground, present, places), answers);
   const order = inStoryOrder(reckoned.map(({ day }) => day));

@@ -1,4 +1,5 @@
 import { slug } from '../base/slug.js';
+import { questionIds } from './answers.js';
 import type { SceneDoubts } from './questions.js';
 import type { Question, SceneElement } from './types.js';
 
@@ -12,12 +13,12 @@ export function* askElements({ ground, elements, unclear }: SceneDoubts): Genera
     const text = `Which one is "${find.words}": ${names.join(' or ')}?`;
     const settle = `Mark it with its name: [${find.words}][${names[0]}].`;
     yield {
-      id: `which-${slug(find.name)}-${ground.id}`,
+      id: questionIds.which(slug(find.name), ground.id),
       text,
       line: find.at.start.line,
       settle,
       kind: 'element',
-      element: find.name,
+      element: null,
     };
   }
   const asked = elements.filter((one) => isDoubtful(one)).sort((a, b) => (b.confidence ?? 0) - (a.confidence ?? 0));
@@ -30,7 +31,7 @@ export function* askElements({ ground, elements, unclear }: SceneDoubts): Genera
       known === 'implied'
         ? `Yes: "> ${category}: ${name}". No: "> no: ${name}".`
         : `Yes: put [${words}] in brackets. No: "> no: ${name}".`;
-    yield { id: `need-${id}-${ground.id}`, text, line, settle, kind: 'element', element: id };
+    yield { id: questionIds.need(id, ground.id), text, line, settle, kind: 'element', element: id };
   }
 }
 

@@ -1,8 +1,10 @@
 import type { Diagnostic } from '../base/diagnostic.js';
+import { slug } from '../base/slug.js';
 import type { Range } from '../base/text-range.js';
 import type { Finds } from '../find/types.js';
 import { sayBreakdown } from '../messages/breakdown.js';
 import type { Note } from '../script/types.js';
+import { type Answers, questionIds, saysNo } from './answers.js';
 import { type Ground, notesOf, type SceneGround } from './ground.js';
 import { coreName, isStruckBy, singular } from './same-thing.js';
 import type { Sighting } from './sighting.js';
@@ -22,10 +24,13 @@ export interface Refusals {
   readonly all: readonly Refusal[];
 }
 
-/** Reads the `no` notes of a script. A note before the first scene holds everywhere. */
-export function readRefusals(ground: Ground): Refusals {
+/** Reads the `no` notes of a script, and the answers that say no. A note before the first scene holds everywhere. */
+export function readRefusals(ground: Ground, answers: Answers): Refusals {
   const everywhere = refusalsOf(ground.script.notes, null);
-  const local = ground.scenes.map(({ scene, index }) => refusalsOf(scene.notes, index));
+  const local = ground.scenes.map((scene) => [
+    ...refusalsOf(scene.scene.notes, scene.index),
+    ...refusedByAnswer(scene, answers),
+  ]);
   const wide = [...everywhere, ...local.flat().filter(({ scene }) => scene === null)];
   const here = local.map((list) => [...list.filter(({ scene }) => scene !== null), ...wide]);
   return { inScene: (scene) => here[scene] ?? [], all: [...everywhere, ...local.flat()] };
@@ -35,6 +40,14 @@ function refusalsOf(notes: readonly Note[], scene: number | null): Refusal[] {
   return notesOf(notes, 'no').flatMap(({ names, everywhere, at }) =>
     names.map((name) => ({ name, at, scene: everywhere ? null : scene, used: false })),
   );
+}
+
+/** A no to the question whether a scene needs a thing. */
+function refusedByAnswer({ index, id, scene, finds }: SceneGround, answers: Answers): Refusal[] {
+  const at = scene.heading.at;
+  return finds.elements
+    .filter(({ name }) => saysNo(answers, questionIds.need(slug(name), id)))
+    .map(({ name }) => ({ name, at, scene: index, used: true }));
 }
 
 /** True when a thing is refused in a scene; remembers that the refusal was of use. */

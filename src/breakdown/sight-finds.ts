@@ -1,7 +1,7 @@
 import type { Find } from '../find/types.js';
 import type { ElementRegister, Identity } from './element-register.js';
 import { pushTo } from './grouping.js';
-import { coreName, headOf, sameThing, singular } from './same-thing.js';
+import { coreName, headOf, indexOfWords, sameThing, singular } from './same-thing.js';
 import { type Sighting, sight } from './sighting.js';
 
 /** Names under which the finder met declared things: `null` when one name met two. */
@@ -22,9 +22,15 @@ export interface Joined {
 
 /**
  * Joins the finds of a scene with its marks and notes. A find that a mark covers, or that can only mean a declared thing of the
- * scene, is that thing: it gives category, person, count and state, and never doubles it. The rest is returned as left over.
+ * scene, is that thing: it gives category, person, count and state, and never doubles it. The rest is returned as left over. `answered`
+ * gives the writer's answer to which of several things a find is.
  */
-export function joinFinds(finds: readonly Find[], declared: readonly Sighting[], names: FoundNames): Joined {
+export function joinFinds(
+  finds: readonly Find[],
+  declared: readonly Sighting[],
+  names: FoundNames,
+  answered: (find: Find) => string | null,
+): Joined {
   const sightings: Sighting[] = [];
   const left: Find[] = [];
   const unclear: Unclear[] = [];
@@ -32,7 +38,7 @@ export function joinFinds(finds: readonly Find[], declared: readonly Sighting[],
   for (const find of finds) {
     if (find.category === 'cast' || find.category === 'extras') continue;
     const mark = find.known === 'found' ? covering(find, declared) : null;
-    const meant = mark ? [mark.identity] : meanings(find, declared);
+    const meant = mark ? [mark.identity] : choose(meanings(find, declared), answered(find));
     const [identity, ...others] = meant;
     if (!identity) {
       left.push(find);
@@ -49,6 +55,12 @@ export function joinFinds(finds: readonly Find[], declared: readonly Sighting[],
     if (find.known === 'found' && !isAnother(find)) learnName(find.name, identity, names);
   }
   return { sightings, left, unclear };
+}
+
+/** The one of several things that an answer names; all of them without one. */
+function choose(meant: readonly Identity[], answer: string | null): readonly Identity[] {
+  const named = answer === null ? [] : meant.filter(({ name }) => indexOfWords(answer, name) >= 0);
+  return named.length === 1 ? named : meant;
 }
 
 /** Names what is left over: a thing of that name declared elsewhere, else a found thing of its own. */

@@ -1,6 +1,8 @@
 import type { Diagnostic } from '../base/diagnostic.js';
-import { foldName } from '../base/slug.js';
+import { foldName, slug } from '../base/slug.js';
+import type { Find } from '../find/types.js';
 import { sayBreakdown } from '../messages/breakdown.js';
+import { type Answers, questionIds } from './answers.js';
 import { ElementRegister, type Identity } from './element-register.js';
 import { type Ground, notesOf } from './ground.js';
 import { obtain, pushTo } from './grouping.js';
@@ -20,7 +22,7 @@ export interface Sightings {
 }
 
 /** Sights things in three rounds over the script: what marks and notes declare, what finds add to those, and what is only found. */
-export function sightThings(ground: Ground, people: PeopleIndex): Sightings {
+export function sightThings(ground: Ground, people: PeopleIndex, answers: Answers): Sightings {
   const register = new ElementRegister(ground.script);
   const messages: Diagnostic[] = [];
   const garments = garmentNames(ground);
@@ -36,7 +38,10 @@ export function sightThings(ground: Ground, people: PeopleIndex): Sightings {
     declared[index]?.push(...notes.sightings);
   });
   const names: FoundNames = new Map();
-  const joined = ground.scenes.map(({ finds }, index) => joinFinds(finds.elements, declared[index] ?? [], names));
+  const joined = ground.scenes.map(({ finds, id }, index) => {
+    const answered = ({ name }: Find) => answers.get(questionIds.which(slug(name), id)) ?? null;
+    return joinFinds(finds.elements, declared[index] ?? [], names, answered);
+  });
   const scenes = joined.map(({ sightings, left }, index) => [
     ...(declared[index] ?? []),
     ...sightings,

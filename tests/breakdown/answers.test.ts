@@ -72,6 +72,25 @@ describe('answers', () => {
     expect(clothesOf(scenes, 'NORA')).toEqual(['1: blue dress', '1: blue dress (carried), red dress']);
   });
 
+  it('to which of two things, and to whether a thing is needed', () => {
+    const told: Told = {
+      elements: [
+        { name: 'key', category: 'props', words: 'The key' },
+        { name: 'ribbon', category: 'props', words: 'A ribbon', confidence: 0.5 },
+      ],
+    };
+    const body = 'A [brass key](prop) and an [iron key](prop). The key turns. A ribbon.';
+    const open = breakDown(script(`INT. BAR - DAY | ${body}`), told).scenes;
+    expect(openIds(open)).toEqual(['which-key-int-bar-day', 'need-ribbon-int-bar-day']);
+    const notes = '> answer: which-key-int-bar-day; the iron key | > answer: need-ribbon-int-bar-day; no | ';
+    const { scenes } = breakDown(script(`INT. BAR - DAY | ${notes}${body}`), told);
+    expect(openIds(scenes)).toEqual([]);
+    expect(scenes[0]?.elements.map(({ name, mentions }) => `${name} ${mentions.length}`)).toEqual([
+      'brass key 1',
+      'iron key 2',
+    ]);
+  });
+
   it('to a number of people are the count', () => {
     const told: Told = { people: [{ name: 'sailors', kind: 'extras', words: 'Sailors' }] };
     const { scenes } = breakDown(
