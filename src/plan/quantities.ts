@@ -216,7 +216,10 @@ function explainRecommended(
   const onCamera = uses
     .filter((use) => use.onCamera === 'copy each take')
     .map((use) => describeSpare(takes(use.scene).times * use.count, ratio(1), spare));
-  const blocks = careful.blocks.filter((block) => !best.blocks.includes(block));
+  // The same obstacle with hours at their worst is said once.
+  const obstacle = (block: string) => block.slice(0, block.lastIndexOf(': '));
+  const said = new Set(best.blocks.map(obstacle));
+  const blocks = careful.blocks.filter((block) => !said.has(obstacle(block)));
   const reasons = [...onCamera, ...blocks, ...extra.map((one) => `${counted(one.count, 'spare')}: ${one.reason}`)];
   return reasons.length > 0 ? [...new Set(reasons)].join('; ') : 'as the strict minimum';
 }

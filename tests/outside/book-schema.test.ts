@@ -8,7 +8,7 @@ import { bookTemplate } from '../../src/book/template.js';
 import { fullBook } from '../book/full-book.js';
 
 const file = new URL('../../src/book/book.schema.json', import.meta.url);
-if (process.env['UPDATE_SCHEMA']) writeFileSync(file, printBookSchema());
+if (process.env.UPDATE_SCHEMA) writeFileSync(file, printBookSchema());
 const schema = JSON.parse(readFileSync(file, 'utf8'));
 const validate = new Ajv2020({ strict: false, allErrors: true }).compile(schema);
 
@@ -67,9 +67,8 @@ describe('the published schema of the book, against the validator ajv', () => {
       for (const [name, value] of Object.entries(node)) visit(value, `${path}.${name}`);
     };
     const describedBy = (node: Record<string, unknown>): boolean =>
-      typeof node['description'] === 'string' ||
-      (typeof node['$ref'] === 'string' &&
-        describedBy(schema.$defs[(node['$ref'] as string).split('/').at(-1) as string]));
+      typeof node.description === 'string' ||
+      (typeof node.$ref === 'string' && describedBy(schema.$defs[(node.$ref as string).split('/').at(-1) as string]));
     visit(schema, '');
     expect(bare).toEqual([]);
   });

@@ -93,6 +93,19 @@ describe('what must change overnight', () => {
   });
 });
 
+describe('tasks that come in crowds', () => {
+  it('are one a day and helper: to decide, and to pack', () => {
+    const plan = planOf(
+      { scenes: [{ things: { key: {}, bag: {}, cup: {} } }] },
+      'days:\n  - { date: 2027-03-12, scenes: [1] }\nhelpers:\n  kim: { does: [props] }\n',
+    );
+    expect(plan.tasks.filter((task) => task.kind !== 'shoot').map((task) => [task.id, task.what])).toEqual([
+      ['decide/kim/props/1', 'decide where these come from, and order them: bag, 2 × cup, key'],
+      ['pack/kim/props/1', 'pack: bag, cup, key'],
+    ]);
+  });
+});
+
 describe('tasks', () => {
   const book = `prep: { starts: 2027-02-22 }
 helpers:
@@ -118,8 +131,8 @@ elements:
       '2027-03-08 sam fit coat',
       '2027-03-08 kim coat: dye (2 h), then 2 days to dry or settle',
       '2027-03-10 kim fetch key (the museum), photograph its condition',
-      '2027-03-11 kim pack key',
-      '2027-03-11 sam pack coat',
+      '2027-03-11 kim pack: key',
+      '2027-03-11 sam pack: coat',
       '2027-03-12 - shooting day 1 of 1: scenes 1',
       '2027-03-15 kim key: back with the museum today',
     ]);
