@@ -163,4 +163,42 @@ export const judgedPages: readonly JudgedPages[] = [
     dangers: ['', 'H1 H5', 'H5 H9 H14'],
     notDangers: ['H1 H9', 'H9 H20', 'H7'],
   },
+  {
+    file: 'quiet-house',
+    pages: 2,
+    right: [
+      [2, 'bedding'],
+      [2, 'pen'],
+      [2, 'song or tune to be cleared'],
+    ],
+    must: [[2, 'pen']],
+    dangers: ['H11', '', '', ''],
+    notDangers: ['H21 H1', 'H1', 'H20 H7', 'H3'],
+  },
+  {
+    file: 'the-drop',
+    pages: 2,
+    right: [
+      [1, 'matches or lighter'],
+      [1, 'dry costume double'],
+      [1, 'crash mat'],
+      [2, 'cover garments and a robe'],
+    ],
+    must: [[1, 'dry costume double']],
+    dangers: ['H1 H3 H9 H14', 'H1 H3 H5 H7 H8 H11 H14 H19', 'H20'],
+    notDangers: ['H20', 'H10', 'H15'],
+  },
+  {
+    file: 'hollow-hill',
+    pages: 1,
+    right: [
+      [1, 'fire extinguisher'],
+      [1, 'music for playback'],
+      [1, 'song or tune to be cleared'],
+      [2, 'fire extinguisher'],
+    ],
+    must: [[1, 'fire extinguisher']],
+    dangers: ['H8 H14 H15', 'H2 H5 H8 H15', 'H3 H5 H15 H17'],
+    notDangers: ['H1', 'H1 H3', 'H1 H9'],
+  },
 ];
