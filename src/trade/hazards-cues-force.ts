@@ -10,7 +10,7 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
       notNext: 'metal dog fire',
     }),
     noun('sniper gunman'),
-    noun('gunshot gunfire muzzle', { notNear: 'dog horse strap' }),
+    noun('gunshot gunfire', { notNear: 'dog horse strap' }),
     noun('bullet bullets', { notPrev: 'silver magic', notNext: 'point points train' }),
     ...shots,
     ...shotHeard,
@@ -151,7 +151,7 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
     ),
     noun('police', { modifier: true, heading: true, notNear: 'grammar' }),
     noun('uniform', { near: 'police army guard soldier officer security paramedic military' }),
-    noun('soldier paramedic', { notNear: 'toy lead tin' }),
+    noun('soldier paramedic', { notNear: 'toy lead tin toast egg eggs' }),
     verb('handcuff arrest', { object: 'PERSON wrist wrists' }),
   ],
 };

@@ -1,4 +1,5 @@
 import type { Tag, Token } from '../reading.js';
+import { isPerson } from './word-list.js';
 
 const inPhrase: ReadonlySet<Tag> = new Set(['noun', 'name', 'adjective', 'determiner', 'possessive', 'number']);
 const heads: ReadonlySet<Tag> = new Set(['noun', 'name', 'pronoun']);
@@ -26,6 +27,21 @@ export function phraseStart(tokens: readonly Token[], head: number): number {
 
 /** The head of the subject of the verb at `verb`, or null when the clause has none. */
 export function findSubject(tokens: readonly Token[], verb: number): Token | null {
+  return findLeader(tokens, verb) ?? findNearest(tokens, verb);
+}
+
+/** "The queen, moss in her hair, eats": behind a comma the person at the head of the clause acts. */
+function findLeader(tokens: readonly Token[], verb: number): Token | null {
+  let before = verb - 1;
+  while (before >= 0 && light.has((tokens[before] as Token).tag)) before--;
+  if (tokens[before]?.text !== ',') return null;
+  let start = before;
+  while (start > 0 && !/^[.;:!?—–]$/.test((tokens[start - 1] as Token).text)) start--;
+  const head = phraseHead(tokens, start);
+  return head !== null && head < before && isPerson(tokens[head] as Token) ? (tokens[head] as Token) : null;
+}
+
+function findNearest(tokens: readonly Token[], verb: number): Token | null {
   let at = verb - 1;
   let adjacent = true;
   while (at >= 0) {

@@ -1,7 +1,7 @@
 import type { Sentence, Token } from '../reading.js';
 import { findDescribed, findObjects, findSubject, phraseStart } from './clause.js';
 import type { CueIndex, IndexedCue, Where } from './cue-index.js';
-import { holds, type WordList } from './word-list.js';
+import { holds, isPerson, openWordList, type WordList } from './word-list.js';
 
 /** A cue that stands in a sentence. */
 export interface CueMatch<Owner> {
@@ -127,8 +127,21 @@ function aroundNoun(tokens: readonly Token[], at: number, modifier: boolean, inH
   // Words of a place in capitals are tagged by chance.
   if (!isNoun && !inHeading) return null;
   if (!modifier && next?.tag === 'noun' && token.lower === token.lemma) return null;
+  if (isOwnerOnly(tokens, at)) return null;
   return { subject: null, objects: [], first: modifierStart(tokens, at), last: at, core: at };
 }
+
+/** "a child's raincoat" is no child, "the child's hand" is one. */
+function isOwnerOnly(tokens: readonly Token[], at: number): boolean {
+  const next = tokens[at + 1];
+  if (next?.tag !== 'possessive' || !/^['’]/.test(next.text)) return false;
+  const token = tokens[at] as Token;
+  const owned = findObjects(tokens, at + 1)[0];
+  return owned !== undefined && !holds(bodyParts, owned) && (isPerson(token) || holds(beasts, token));
+}
+
+const bodyParts = openWordList('BODY');
+const beasts = openWordList('ANIMALS VERMIN');
 
 /** A thing in capitals may have been taken for a name. */
 function isShouted(token: Token): boolean {

@@ -10,7 +10,7 @@ function dressOf(id: string, trade: string, garment: string, unless: string, str
     id,
     [
       noun(trade, {
-        notNear: 'photo portrait statue poster series locomotive coal tender',
+        notNear: 'photo portrait statue poster series locomotive coal tender toast egg eggs toy tin',
         notNext: 'station car office bag appointment surgery officer record dog',
       }),
     ],
@@ -51,7 +51,9 @@ export const costume: readonly Implication[] = [
     60,
     'uniform-in-public',
     [
-      noun('policeman policewoman constable cop paramedic soldier firefighter sentry patrolman'),
+      noun('policeman policewoman constable cop paramedic soldier firefighter sentry patrolman', {
+        notNear: 'toast egg toy tin',
+      }),
       phrase('police officer|police officers|police uniform|army uniform|in uniform', {
         notNear: 'photograph photo picture portrait painting',
       }),

@@ -54,7 +54,7 @@ export const food: readonly Implication[] = [
       verb('drain', { subject: 'PERSON', object: 'VESSEL ALCOHOL' }),
       verb('toast', { subject: 'PERSON', notObject: 'bread bun marshmallow crumpet bagel hand hands' }),
       phrase(
-        'take a sip|takes a sip|take a swig|takes a gulp|raise ~ glass|raises ~ glass|clink glasses|clinks glasses|knocks back|knock back|downs ~ pint|downs ~ glass',
+        'take a sip|takes a sip|take a swig|takes a gulp|raise ~ glass|raises ~ glass|clink glasses|clinks glasses|downs ~ pint|downs ~ glass',
       ),
     ],
     {

@@ -39,7 +39,12 @@ export const people: readonly Implication[] = [
   implies(
     50,
     'group',
-    [noun('CROWD', { notPrev: 'one two three four five six a an another single lone each every the' })],
+    [
+      noun('CROWD', {
+        notNear: 'toast egg eggs toy lead tin',
+        notPrev: 'one two three four five six a an another single lone each every the',
+      }),
+    ],
     {
       tasks: [task(extras)],
     },

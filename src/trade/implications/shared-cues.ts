@@ -95,7 +95,7 @@ export const closeness: readonly Cue[] = [
   verb('kiss', {
     subject: 'PERSON',
     notObject:
-      'hand cheek forehead ring photo photograph picture letter cross baby head ball ticket knuckles medal trophy ground cup fingers dog cat crucifix hair top crown',
+      'hand cheek forehead ring photo photograph picture letter cross baby head ball ticket knuckles medal trophy ground cup fingers dog cat crucifix hair top crown arm elbow wrist shoulder knee foot nose',
     notNear: 'goodnight good-night baby',
   }),
   noun('kiss', { notNear: 'cheek forehead blow blows hand' }),
@@ -136,6 +136,12 @@ export const fights: readonly Cue[] = [
 
 /** A blow, which can be cheated. */
 export const blows: readonly Cue[] = [
+  verb('kick', {
+    subject: 'PERSON',
+    object: 'NONE',
+    notNext: 'off back in out about around at up',
+    notNear: 'ball baby water swimming legs',
+  }),
   verb('slap kick hit beat shove strike', {
     subject: 'PERSON',
     object: 'PERSON face cheek shin jaw stomach ribs',

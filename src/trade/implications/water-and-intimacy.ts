@@ -41,7 +41,7 @@ export const waterAndIntimacy: readonly Implication[] = [
         notNear: 'boat bag pocket',
       }),
       phrase(
-        'through the ice|into the river|into the lake|into the sea|into the pond|into the pool|into the water|in the shallows|waist-deep|knee-deep|chest-deep|treads water|under water|underwater|swept away',
+        'through the ice|up to ~ chin|up to ~ waist|up to ~ neck|into the river|into the lake|into the sea|into the pond|into the pool|into the water|in the shallows|waist-deep|knee-deep|chest-deep|treads water|under water|underwater|swept away',
         {
           subject: 'PERSON',
           notNear: 'stone pebble stares looks gazes stare look gaze throws tosses flings skims',

@@ -9,7 +9,10 @@ export const wordGroups: Readonly<Record<string, string>> = {
     professor librarian clerk secretary manager boss owner landlord landlady tenant lawyer judge witness thief robber burglar killer attacker
     intruder prisoner guard officer constable detective inspector cop police soldier captain sergeant priest vicar nun monk singer dancer
     musician actor actress artist painter photographer reporter player runner rider swimmer climber hiker tourist beggar tramp elder
-    porter usher conductor courier boyfriend girlfriend lover victim figure others everyone everybody someone somebody anyone nobody half`,
+    porter usher conductor courier boyfriend girlfriend lover victim figure queen king prince princess knight servant maid butler duke witch wizard pirate cowboy bandit
+    outlaw gunman sniper thug bouncer trainer referee hunter keeper ranger shepherd rabbi imam dealer trader merchant shopkeeper vendor
+    assistant intern lodger caretaker janitor cleaner hairdresser barber tailor sculptor writer author poet scientist pharmacist agent spy
+    mayor president minister inmate hitchhiker commuter cyclist jogger surfer diver astronaut chief leader member others everyone everybody someone somebody anyone nobody half`,
   BODY: `hand finger thumb arm elbow wrist fist leg knee foot toe heel face cheek chin forehead brow head hair ear eye nose mouth lip tongue
     tooth throat neck shoulder back chest stomach belly hip skin palm temple knuckle nail scalp shin ankle thigh`,
   GARMENT: `coat jacket overcoat raincoat cloak cape shirt blouse t-shirt tee vest waistcoat jumper sweater pullover cardigan hoodie sweatshirt
