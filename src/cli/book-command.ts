@@ -48,6 +48,8 @@ async function runBook(file: string, named: string | undefined, session: Session
 async function save(target: string, result: { text: string; added: string[] }, session: Session): Promise<void> {
   try {
     await session.host.writeFile(target, result.text);
+    const { printBookSchema } = await import('../book/book-schema.js');
+    await session.host.writeFile(schemaBeside(target), printBookSchema());
     session.host.out(`${target}: ${result.added.length} added.\n${result.added.map((one) => `  ${one}\n`).join('')}`);
   } catch (error) {
     if (!(error instanceof FileTrouble)) throw error;
@@ -55,6 +57,11 @@ async function save(target: string, result: { text: string; added: string[] }, s
     session.host.error(reportMessages([message], { texts: {}, file: '', colour: session.host.colour.error }));
     session.exit(exitCodes.files);
   }
+}
+
+/** Where the first line of a book sends an editor for the names that the book knows. */
+function schemaBeside(book: string): string {
+  return book.replace(/[^/\\]*$/, 'book.schema.json');
 }
 
 function hasErrors(messages: readonly Diagnostic[]): boolean {
