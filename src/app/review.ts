@@ -35,13 +35,13 @@ export function listReview(breakdown: Breakdown, script: Script): readonly Revie
 export function writeAnswer(item: ReviewItem, answer: ReviewAnswer, script: Script): readonly Insertion[] {
   const { element, question } = item;
   if (answer.kind === 'no') {
-    return [noteUnder(question.line, element ? `no: ${element.name}` : `answer: ${question.id}; no`, script)];
+    return [noteUnder(item, element ? `no: ${element.name}` : `answer: ${question.id}; no`, script)];
   }
   if (answer.kind === 'words' || !element) {
-    const text = answer.kind === 'words' ? answer.text : 'yes';
-    return [noteUnder(question.line, `answer: ${question.id}; ${text}`, script)];
+    const text = answer.kind === 'words' ? answer.text.replaceAll('<!--', '\\<!--') : 'yes';
+    return [noteUnder(item, `answer: ${question.id}; ${text}`, script)];
   }
-  return markWords(element, script) ?? [noteUnder(question.line, noteOf(element), script)];
+  return markWords(element, script) ?? [noteUnder(item, noteOf(element), script)];
 }
 
 /** Brackets around an element's own name where it stands plainly in the source; null when it does not. */
@@ -65,11 +65,22 @@ function noteOf(element: SceneElement): string {
   return `${element.category}: ${count}${element.name}${element.by ? ` (${element.by})` : ''}`;
 }
 
-/** A note in a paragraph of its own, under the paragraph that holds a line. */
-function noteUnder(line: number, note: string, script: Script): Insertion {
+/** A note in a paragraph of its own, under the paragraph that holds the question's line, and in the question's scene. */
+function noteUnder({ question, scene }: ReviewItem, note: string, script: Script): Insertion {
   const lines = script.source.split('\n');
-  let last = line;
-  while (last < lines.length && (lines[last] ?? '').trim() !== '') last++;
-  const length = (lines[last - 1] ?? '').length;
-  return { at: { line: last, column: length + 1 }, text: `\n\n> ${note}` };
+  const next = script.scenes[scene.order]?.heading.at.start.line ?? Number.POSITIVE_INFINITY;
+  let last = question.line;
+  let read = lines.slice(scene.at.start.line - 1, last).join('\n');
+  const goesOn = () => (lines[last] ?? '').trim() !== '' || isPrivate(read);
+  while (last < lines.length && last + 1 < next && goesOn()) {
+    read += `\n${lines[last] ?? ''}`;
+    last++;
+  }
+  const gap = (lines[last] ?? '').trim() === '' ? '' : '\n';
+  return { at: { line: last, column: (lines[last - 1] ?? '').length + 1 }, text: `\n\n> ${note}${gap}` };
+}
+
+/** True when a text ends inside private text: what is put in there would be private too. */
+function isPrivate(text: string): boolean {
+  return text.lastIndexOf('<!--') > text.lastIndexOf('-->');
 }

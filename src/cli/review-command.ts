@@ -2,6 +2,7 @@ import type { Command } from 'commander';
 import { analyse, readLexicon } from '../app/analyse.js';
 import { listReview, type ReviewAnswer, type ReviewItem, writeAnswer } from '../app/review.js';
 import { type Insertion, insertInto } from '../app/text-edits.js';
+import type { Diagnostic } from '../base/diagnostic.js';
 import { FileTrouble } from '../host/types.js';
 import { sayCommand } from '../messages/command.js';
 import { exitCodes } from './exit-codes.js';
@@ -21,6 +22,7 @@ export function addReviewCommand(program: Command, session: Session): void {
 
 async function runReview(file: string, session: Session): Promise<void> {
   const { host } = session;
+  if (file === '-') return refuse(sayCommand('review-needs-file', undefined), exitCodes.usage, session);
   const input = await readInput(file, session);
   if (!input) return;
   const { analysis, messages } = analyse(input.bytes, input.name, readLexicon(host));
@@ -75,9 +77,12 @@ async function save(file: string, input: Input, insertions: readonly Insertion[]
     return true;
   } catch (error) {
     if (!(error instanceof FileTrouble)) throw error;
-    const message = sayCommand('file-not-written', { path: file, why: error.message });
-    session.host.error(reportMessages([message], { texts: {}, file: '', colour: session.host.colour.error }));
-    session.exit(exitCodes.files);
+    refuse(sayCommand('file-not-written', { path: file, why: error.message }), exitCodes.files, session);
     return false;
   }
+}
+
+function refuse(message: Diagnostic, code: number, { host, exit }: Session): void {
+  host.error(reportMessages([message], { texts: {}, file: '', colour: host.colour.error }));
+  exit(code);
 }

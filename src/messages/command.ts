@@ -41,6 +41,10 @@ export const commandMessages = {
       hint: 'Close the program that holds it open, or copy it to a folder where you may write.',
     }),
   ),
+  'review-needs-file': define('error', 'a review needs a file', () => ({
+    reason: 'Expected the name of a script, found `-`: a review writes the answers into the file.',
+    hint: 'Save the script, then type `prepwright review my-film.md`.',
+  })),
   'name-unknown': define<{ name: string; nearest: string | null }>(
     'error',
     'nothing has that name',

@@ -14,13 +14,23 @@ export interface TestHost extends Host {
   readonly written: Map<string, OutputFile['content']>;
 }
 
-/** A host in memory: files are handed in, outputs are kept, nothing touches the disk but the package's own data. */
+/**
+ * A host in memory: files are handed in, `-` holds what is typed, outputs are kept, nothing touches the disk but the
+ * package's own data.
+ */
 export function createTestHost(
   files: Readonly<Record<string, string | Uint8Array>> = {},
   env: Record<string, string> = {},
 ): TestHost {
   const printed = { out: '', error: '' };
   const written = new Map<string, OutputFile['content']>();
+  const typed = String(files['-'] ?? '')
+    .split('\n')
+    .slice(0, -1);
+  const refuseBelowFile = (name: string) => {
+    const file = Object.keys(files).find((one) => name.startsWith(`${one}/`));
+    if (file) throw new FileTrouble(name, 'a part of the path is a file, not a folder');
+  };
   return {
     cwd: '/',
     env,
@@ -34,17 +44,24 @@ export function createTestHost(
     error: (text) => {
       printed.error += text;
     },
-    ask: async () => null,
+    ask: async (prompt) => {
+      printed.out += prompt;
+      return typed.shift() ?? null;
+    },
     readFile: async (name) => {
       const content = files[name];
       if (content === undefined) throw new FileTrouble(name, 'there is no such file or folder');
       return typeof content === 'string' ? new TextEncoder().encode(content) : content;
     },
     exists: async (name) => files[name] !== undefined,
-    writeFile: async (name, content) => void written.set(name, content),
+    writeFile: async (name, content) => {
+      refuseBelowFile(name);
+      written.set(name, content);
+    },
     readData: (file) => fs.readFileSync(path.join(packageRoot, file)),
     readFont: readFontFile,
     writeAll: async (folder, outputs) => {
+      refuseBelowFile(`${folder}/`);
       for (const output of outputs) written.set(`${folder}/${output.name}`, output.content);
     },
     today: () => '2026-04-01',

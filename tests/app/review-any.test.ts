@@ -1,0 +1,39 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { scriptLike, tidyScript } from '../support/any-script.js';
+import { isOnlyAddedTo, questionsOf, reviewText } from './review-text.js';
+
+const lineEnd = fc.constantFrom('\n', '\r\n', '\r');
+const mark = fc.constantFrom('', '\ufeff');
+const typed = fc.constantFrom('n', 'y', 'two of them, please', '> [x] "no": yes; (no)');
+
+describe('any script under review', () => {
+  it('keeps every character, and asks nothing twice', async () => {
+    let asked = 0;
+    const property = fc.asyncProperty(
+      fc.oneof(tidyScript, scriptLike),
+      typed,
+      lineEnd,
+      mark,
+      async (lines, answer, end, bom) => {
+        const text =
+          bom +
+          lines
+            .replace(/^\ufeff+/, '')
+            .replace(/\r\n?/g, '\n')
+            .replaceAll('\n', end);
+        const open = await questionsOf(text);
+        const { exit, text: after } = await reviewText(text, () => answer);
+        if (exit === 1) return;
+        asked += open.size;
+        expect(exit).toBe(0);
+        expect(isOnlyAddedTo(text, after)).toBe(true);
+        expect(after.match(/\r\n|\r|\n/g)?.filter((one) => one !== end) ?? []).toEqual([]);
+        const still = [...(await questionsOf(after)).keys()].filter((id) => open.has(id));
+        expect(still).toEqual([]);
+      },
+    );
+    await fc.assert(property, { numRuns: 60 });
+    expect(asked).toBeGreaterThan(30);
+  });
+});
