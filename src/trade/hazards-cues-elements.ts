@@ -2,7 +2,7 @@ import { type Cue, noun, phrase, state, verb } from './implications/cue.js';
 import { lightingUp, smoking } from './implications/shared-cues.js';
 
 const flameNouns =
-  'candle candles bonfire campfire torchlight brazier blowtorch sparkler lighter matchbox matchstick inferno blaze embers oil-lamp tealight candelabra incense hearth';
+  'candle candles candlelight firelight taper bonfire campfire torchlight brazier blowtorch sparkler lighter matchbox matchstick inferno blaze embers oil-lamp tealight candelabra incense hearth';
 
 /** What raises the hazards of fire, air, water, cold, power and bad places. */
 export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
@@ -20,7 +20,7 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
       notNext: 'question questions escape engine alarm door exit station drill truck extinguisher brigade hydrant',
     }),
     noun('pipe', { near: 'smoke smokes puff puffs tobacco light lights lit clench teeth stem relights mouth' }),
-    noun('cigarette cigar', {
+    noun('cigarette cigar cigarillo cheroot zippo', {
       notNear: 'drain water gas leak burst plumbing radiator sewer under',
       notNext: 'machine packet case',
     }),
@@ -40,7 +40,7 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
     ...lightingUp,
     ...smoking,
     phrase(
-      'catch fire|on fire|set fire to|set ~ alight|set ~ ablaze|burst into flames|oil lamp|paraffin lamp|storm lantern|strike a match|gas burner|gas ring',
+      'incense stick|catch fire|on fire|set fire to|set ~ alight|set ~ ablaze|burst into flames|oil lamp|paraffin lamp|storm lantern|strike a match|gas burner|gas ring',
       {},
     ),
   ],

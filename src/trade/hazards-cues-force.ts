@@ -83,6 +83,7 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
       subject: 'PERSON',
     }),
     noun('stunt'),
+    phrase('topple toward|topple onto|plummet from|crash down on|comes down on top of'),
     phrase('tie PERSON to|tied to a|tied to the|bind ~ wrists|bind ~ hands|plastic bag over|noose around', {
       notNear: 'boat dog horse apron post rope',
     }),
@@ -105,7 +106,9 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
       },
     ),
     noun('bomb bombs', { notPrev: 'bath photo cherry', notNext: 'shelter' }),
-    phrase('light ~ fuse|blow up ~ car|blow up ~ bridge|blow up ~ house|petrol bomb|sets off a banger|sparkler'),
+    phrase(
+      'light ~ fuse|blow up ~ car|blow up ~ bridge|blow up ~ house|petrol bomb|glitter cannon|confetti cannon|sets off a banger|sparkler',
+    ),
     noun('flare', { near: 'fire fires light lights distress red sea' }),
   ],
   H11: [

@@ -11,7 +11,7 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
       notPrev: 'UNREAL hot guinea',
     }),
     verb('saddle', { subject: 'PERSON' }),
-    phrase('on horseback|let the dog|drop the dog'),
+    phrase('on horseback|out of the saddle|in the saddle|into the saddle|let the dog|drop the dog'),
   ],
   H9: [
     verb('drive', {
@@ -36,7 +36,7 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
       notNear: 'toy model photo',
     }),
     phrase(
-      'behind the wheel|car crash|run over by|hit by a car|seat belt|car chase|slam on the brakes|start the engine|pull over|traffic ~ road|busy road|dual carriageway',
+      'behind the wheel|plough into|mount the kerb|mount the pavement|step on the gas|car crash|run over by|hit by a car|seat belt|car chase|slam on the brakes|start the engine|pull over|traffic ~ road|busy road|dual carriageway',
       { heading: true, notNear: 'boat mower' },
     ),
     noun('motorway highway', { heading: true, notNext: 'code' }),

@@ -17,7 +17,7 @@ export const inTheHand: readonly Implication[] = [
       verb('break', { subject: 'GLASSY', notNext: 'down up into off out in free', object: 'NONE' }),
       verb('break shatter smash', { subject: 'it', object: 'NONE', next: '.' }),
       phrase(
-        'in pieces on|lies in pieces|in shards|to smithereens|glass breaks|glass shatters|sound of breaking glass|broken glass',
+        'glass everywhere|brick ~ through|stone ~ through|in pieces on|lies in pieces|in shards|to smithereens|glass breaks|glass shatters|sound of breaking glass|broken glass',
       ),
     ],
     {

@@ -16,8 +16,10 @@ export const lightingUp: readonly Cue[] = [
 /** Tobacco that burns. */
 export const smoking: readonly Cue[] = [
   verb('smoke', { subject: 'PERSON', notObject: 'fish ham salmon meat bee bees' }),
-  verb('light', { object: 'cigarette cigarettes cigar pipe smoke joint roll-up fag cheroot' }),
-  phrase('take ~ drag|stub out|flick ~ butt|grind out ~ butt|flick ash|tap ash'),
+  verb('light', { object: 'cigarette cigarettes cigar cigarillo pipe smoke joint roll-up fag cheroot' }),
+  phrase(
+    'drag on ~ joint|drag on ~ cigarette|draw on ~ cigarette|pull on ~ cigarette|take ~ drag|stub out|flick ~ butt|grind out ~ butt|flick ash|tap ash',
+  ),
 ];
 
 /** Blood that is seen. */

@@ -2,14 +2,17 @@ import { noun, phrase, state, verb } from './cue.js';
 import { caution, certain, type Implication, implies, likely, question, task } from './implication.js';
 import { lightingUp, smoking } from './shared-cues.js';
 
-const lighting = 'lighter match matchbox lighters matches flint tinderbox';
+const lighting = 'lighter match matchbox lighters matches flint tinderbox zippo';
 
 /** Rows 1, 2 and 19 to 21: tobacco, fire, candles, stoves. */
 export const smokeAndFlame: readonly Implication[] = [
   implies(
     1,
     'lighting-up',
-    [...lightingUp, verb('light', { object: 'cigarette cigarettes cigar pipe smoke joint roll-up fag cheroot' })],
+    [
+      ...lightingUp,
+      verb('light', { object: 'cigarette cigarettes cigar cigarillo pipe smoke joint roll-up fag cheroot' }),
+    ],
     { elements: [likely('matches or lighter', 'props', lighting)] },
   ),
   implies(1, 'smoking', [...lightingUp, ...smoking, noun('cigarette roll-up cheroot')], {
@@ -86,7 +89,7 @@ export const smokeAndFlame: readonly Implication[] = [
     20,
     'candle',
     [
-      noun('candle candles oil-lamp taper tealight tea-light candelabra candlestick'),
+      noun('candle candles candlelight oil-lamp taper tealight tea-light candelabra candlestick'),
       phrase('oil lamp|paraffin lamp|kerosene lamp|storm lantern|paper lantern'),
     ],
     {

@@ -47,7 +47,7 @@ export const wordGroups: Readonly<Record<string, string>> = {
   BLADE: `knife blade razor axe axes sword dagger machete cleaver hatchet penknife scalpel bayonet scissors shears sickle scythe saw switchblade
     chisel spear arrow dart boathook meathook pitchfork`,
   FLAME:
-    'fire candle candles stove lamp lantern bonfire campfire torch match cigarette cigar pipe fuse stub lighter incense kindling firework',
+    'fire candle candles stove lamp lantern bonfire campfire torch match cigarette cigar cigarillo pipe fuse stub lighter incense kindling firework',
   BAG: `suitcase bag rucksack backpack case trunk holdall box duffel satchel briefcase crate basket handbag luggage hamper`,
   BEDS: 'bed bunk cot mattress sofa couch hammock futon',
   PLAYABLE: `piano guitar violin cello flute trumpet drum drums harp accordion fiddle organ keyboard banjo saxophone clarinet harmonica
