@@ -2,6 +2,7 @@ import { eighths } from '../base/eighths.js';
 import { categoryOf } from '../trade/categories.js';
 import type { Answers } from './answers.js';
 import { dressingKey } from './carry-dressing.js';
+import type { MakeUpDoubt } from './carry-make-up.js';
 import type { CostumePlot } from './costume-plot.js';
 import { doubtDays } from './day-doubts.js';
 import { categoryOfIdentity, type Identity } from './element-register.js';
@@ -36,6 +37,7 @@ export interface AssembleInput {
   readonly states: FollowedStates;
   readonly ids: ReadonlyMap<Identity, string>;
   readonly answers: Answers;
+  readonly makeUpDoubts: readonly MakeUpDoubt[];
 }
 
 type Bare = Omit<BreakdownScene, 'questions' | 'comesFrom' | 'goesTo'>;
@@ -95,7 +97,7 @@ function assembleScene(input: AssembleInput, ground: SceneGround): Bare {
 }
 
 function collectQuestions(input: AssembleInput, scenes: readonly Bare[]): Question[][] {
-  const { ground, places, reckoned, present, states, costumes, sightings, ids, answers } = input;
+  const { ground, places, reckoned, present, states, costumes, sightings, ids, answers, makeUpDoubts } = input;
   const nights = doubtNights(
     ground.scenes.map((scene, index) => ({
       ground: scene,
@@ -108,11 +110,15 @@ function collectQuestions(input: AssembleInput, scenes: readonly Bare[]): Questi
   const twins = new Map(doubtPlaces(places).map((doubt) => [doubt.scene, doubt] as const));
   const stateDoubts = new Map<number, (typeof states.doubts)[number][]>();
   for (const doubt of states.doubts) pushTo(stateDoubts, doubt.scene, doubt);
+  const makeUp = new Map<number, (typeof makeUpDoubts)[number][]>();
+  for (const doubt of makeUpDoubts) pushTo(makeUp, doubt.scene, doubt);
   const costumeDoubts = new Map<number, (typeof costumes.doubts)[number][]>();
   for (const doubt of costumes.doubts) pushTo(costumeDoubts, doubt.scene, doubt);
   const past = dressingBeforeFlashbacks(input);
   const declared = new Set(
-    [...ids].filter(([{ known }]) => known === 'marked' || known === 'noted').map(([, id]) => id),
+    [...ids]
+      .filter(([{ known, definition }]) => known === 'marked' || known === 'noted' || definition !== null)
+      .map(([, id]) => id),
   );
   return ground.scenes.map((scene, index) => {
     const { storyDay, extras, elements } = scenes[index] as Bare;
@@ -122,6 +128,8 @@ function collectQuestions(input: AssembleInput, scenes: readonly Bare[]): Questi
       doubtfulDay: days.get(index) ?? null,
       extras,
       unnamed: present.scenes[index]?.unnamed ?? null,
+      lingering: present.scenes[index]?.lingering ?? [],
+      makeUp: (makeUp.get(index) ?? []).map((doubt) => ({ ...doubt, id: ids.get(doubt.identity) as string })),
       // What is marked or noted anywhere needs no yes or no where it is only found.
       elements: elements.filter(({ id }) => !declared.has(id)),
       states: (stateDoubts.get(index) ?? []).map((doubt) => ({ ...doubt, id: ids.get(doubt.identity) as string })),

@@ -6,7 +6,6 @@ import { questionIds, readAnswers, saysNo } from './answers.js';
 import { assembleScenes } from './assemble-scenes.js';
 import { carryThings } from './carry-things.js';
 import { type CostumeInput, plotCostumes } from './costume-plot.js';
-import { nameElements } from './element-ids.js';
 import { followStates } from './follow-states.js';
 import { type Ground, layGround } from './ground.js';
 import { listCast } from './list-cast.js';
@@ -84,11 +83,11 @@ function runPasses(script: Script, pages: Pages, finds: Finds) {
   const base = { ground, people, present, places, refusals, sightings, reckoned, order, costumes, answers };
   const carried = carryThings(base);
   // 7. In which state.
-  const ids = nameElements(carried.identities);
+  const { ids, makeUpDoubts } = carried;
   const states = followStates(carried.stateInputs, order, (identity, scene) =>
     saysNo(answers, questionIds.state(ids.get(identity) as string, scene.id)),
   );
-  return { ...base, things: carried.scenes, states, ids };
+  return { ...base, things: carried.scenes, states, ids, makeUpDoubts };
 }
 
 function dayInputs(ground: Ground, present: PeopleInScenes, places: readonly ScenePlace[]): DayInput[] {

@@ -3,7 +3,9 @@ import { categoryOf } from '../trade/categories.js';
 import { type Answers, questionIds, saysYes } from './answers.js';
 import { carryDressing, dressingKey } from './carry-dressing.js';
 import { carryInHand } from './carry-in-hand.js';
+import { carryMakeUp, type MakeUpDoubt } from './carry-make-up.js';
 import type { CostumePlot, Dressed } from './costume-plot.js';
+import { nameElements } from './element-ids.js';
 import { categoryOfIdentity, type Identity } from './element-register.js';
 import type { StateInput } from './follow-states.js';
 import type { Ground, SceneGround } from './ground.js';
@@ -32,8 +34,9 @@ export interface CarryInput {
 export interface CarriedThings {
   readonly scenes: readonly (readonly Thing[])[];
   readonly stateInputs: readonly StateInput[];
-  /** Everything that needs an id: things, and garments that are only said to be absent. */
-  readonly identities: readonly Identity[];
+  /** The ids of all things, and of garments that are only said to be absent. */
+  readonly ids: ReadonlyMap<Identity, string>;
+  readonly makeUpDoubts: readonly MakeUpDoubt[];
 }
 
 /** Adds to what each scene speaks of what is there by continuity alone. */
@@ -49,12 +52,18 @@ export function carryThings(input: CarryInput): CarriedThings {
       ...carryGarments(costumes.dressed[index] ?? [], here),
     ];
   });
+  const ids = nameElements(identitiesOf(dressed, costumes));
   const standing = dressingOf(input, dressed);
-  const furnished = dressed.map((things, index) => [...things, ...(standing[index] ?? [])]);
+  const makeUp = makeUpOf(input, dressed, ids);
+  const furnished = dressed.map((things, index) => [
+    ...things,
+    ...(makeUp.things[index] ?? []),
+    ...(standing[index] ?? []),
+  ]);
   const inHand = handOf(input, furnished);
   const scenes = furnished.map((things, index) => dropImpliedTwins([...things, ...(inHand[index] ?? [])]));
   const stateInputs = scenes.map((things, index) => stateInput(input, things, index));
-  return { scenes, stateInputs, identities: identitiesOf(scenes, costumes) };
+  return { scenes, stateInputs, ids, makeUpDoubts: makeUp.doubts };
 }
 
 /** What the costume pass knows of who wears a thing here wins over a single sighting: worn, or not on after all. */
@@ -97,6 +106,27 @@ function dressingOf(
     carried[order[position] as number] = list;
   });
   return carried;
+}
+
+function makeUpOf(
+  { ground, present, reckoned, order, refusals, answers }: CarryInput,
+  things: readonly (readonly Thing[])[],
+  ids: ReadonlyMap<Identity, string>,
+) {
+  const inputs = order.map((index) => ({
+    ground: ground.scenes[index] as SceneGround,
+    day: (reckoned[index] as Reckoned).day,
+    seen: present.scenes[index]?.seen ?? new Set<string>(),
+    things: things[index] ?? [],
+    idOf: (identity: Identity) => ids.get(identity) as string,
+    refuses: (name: string) => isRefused(refusals, index, name),
+  }));
+  const carried = carryMakeUp(inputs, answers);
+  const byScene: (readonly Thing[])[] = things.map(() => []);
+  carried.things.forEach((list, position) => {
+    byScene[order[position] as number] = list;
+  });
+  return { things: byScene, doubts: carried.doubts };
 }
 
 function handOf({ ground, present, reckoned, costumes, refusals }: CarryInput, things: readonly (readonly Thing[])[]) {

@@ -1,7 +1,6 @@
-import { foldName } from '../base/slug.js';
 import type { ElementRegister, Identity } from './element-register.js';
 import { obtain } from './grouping.js';
-import { sameThing } from './same-thing.js';
+import { isNamed, sameThing } from './same-thing.js';
 import type { Known } from './types.js';
 
 /** A garment in a change of costume. */
@@ -95,13 +94,13 @@ export class Closets {
     const declared = this.register.declaredAs(name);
     if (declared && (this.wearers.get(declared) ?? person) === person) return declared;
     if (declared && (declared.definition || declared.known === 'marked')) return declared;
-    const lent = this.lyingToday().find((one) => isNamed(one, name));
+    const lent = this.lyingToday().find((one) => isNamed(one.names, name));
     return lent ?? this.register.garment(name, person);
   }
 
   /** A garment of this exact name that the person has worn, or null. */
   known(name: string, person: string): Identity | null {
-    return [...(this.owned.get(person) ?? [])].find((one) => isNamed(one, name)) ?? null;
+    return [...(this.owned.get(person) ?? [])].find((one) => isNamed(one.names, name)) ?? null;
   }
 
   /** The one garment that a loose name can mean: among those worn now, else among all the person ever wore. */
@@ -119,7 +118,7 @@ export class Closets {
   /** The one garment of anyone, on or off, that a name can mean: of exactly this name, else the only one like it. */
   everWorn(name: string): Identity | null {
     const all = [...new Set([...this.owned.values()].flatMap((set) => [...set]))];
-    const [exact, ...others] = all.filter((one) => isNamed(one, name));
+    const [exact, ...others] = all.filter((one) => isNamed(one.names, name));
     return exact && others.length === 0 ? exact : onlyOne(all, name);
   }
 
@@ -131,10 +130,6 @@ export class Closets {
   private lyingToday(): Identity[] {
     return [...this.letGo].filter(([, day]) => day === this.today).map(([identity]) => identity);
   }
-}
-
-function isNamed(identity: Identity, name: string): boolean {
-  return identity.names.some((one) => foldName(one) === foldName(name));
 }
 
 function onlyOne(identities: readonly Identity[], name: string): Identity | null {

@@ -1,9 +1,8 @@
-import { foldName } from '../base/slug.js';
 import { sayBreakdown } from '../messages/breakdown.js';
 import type { Note } from '../script/types.js';
 import type { Identity } from './element-register.js';
 import { notesOf } from './ground.js';
-import { sameThing } from './same-thing.js';
+import { isNamed, sameThing } from './same-thing.js';
 import type { SceneDress } from './scene-dress.js';
 import { sight } from './sighting.js';
 
@@ -28,7 +27,7 @@ export function settleGarmentStates(dress: SceneDress): void {
     }
     const identity = worn[0]?.[1] ?? offBody(dress, note);
     if (worn.length === 0) sightings.push(sight(identity, 'noted', note.element, note.at));
-    if (!isNamed(identity, note.element)) {
+    if (!isNamed(identity.names, note.element)) {
       dress.messages.push(sayBreakdown('state-read-as', { typed: note.element, name: identity.name }, note.at));
     }
   }
@@ -37,7 +36,7 @@ export function settleGarmentStates(dress: SceneDress): void {
 /** The garments on people here that the note can mean, each with its wearer: those of exactly this name, else the only one like it. */
 function wornHere(dress: SceneDress, { element }: StateNote): (readonly [person: string, identity: Identity])[] {
   const worn = dress.wornPieces();
-  const exact = worn.filter(([, identity]) => isNamed(identity, element));
+  const exact = worn.filter(([, identity]) => isNamed(identity.names, element));
   if (exact.length > 0) return exact;
   const like = worn.filter(([, identity]) => sameThing(identity.name, element));
   return like.length === 1 ? like : [];
@@ -45,12 +44,8 @@ function wornHere(dress: SceneDress, { element }: StateNote): (readonly [person:
 
 function offBody(dress: SceneDress, { element }: StateNote): Identity {
   const here = [...new Set(dress.input.sightings.map(({ identity }) => identity))];
-  const exact = here.find((identity) => isNamed(identity, element));
+  const exact = here.find((identity) => isNamed(identity.names, element));
   const like = here.filter((identity) => sameThing(identity.name, element));
   const only = like.length === 1 ? like[0] : undefined;
   return exact ?? only ?? dress.closets.everWorn(element) ?? dress.closets.declare(element);
-}
-
-function isNamed({ names }: Identity, name: string): boolean {
-  return names.some((one) => foldName(one) === foldName(name));
 }

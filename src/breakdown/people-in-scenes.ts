@@ -5,6 +5,7 @@ import { readNumber } from '../trade/number-words.js';
 import { type Answers, questionIds } from './answers.js';
 import { countExtras } from './extras.js';
 import type { Ground } from './ground.js';
+import { findLingering, type Lingering, stayOn } from './lingering.js';
 import { makeNameMatcher, type NameMatcher } from './name-matcher.js';
 import type { PeopleIndex } from './people-index.js';
 import { type Presence, tellPresence } from './presence.js';
@@ -18,6 +19,8 @@ export interface ScenePeople {
   readonly extras: readonly SceneExtra[];
   /** Someone who is shown by a pronoun alone. */
   readonly unnamed: Unnamed | null;
+  /** People of the scene before who may still be there. */
+  readonly lingering: readonly Lingering[];
   /** Names of everyone seen. */
   readonly seen: ReadonlySet<string>;
 }
@@ -42,15 +45,19 @@ export function tellPeople(ground: Ground, people: PeopleIndex, answers: Answers
       .map(({ name, count }) => [foldName(name), count] as const),
   );
   let before: readonly Presence[] = [];
-  const scenes = ground.scenes.map((scene) => {
+  const scenes = ground.scenes.map((scene, index) => {
     const named = tellPresence(scene, people, matcher);
     const unnamed = correctUnnamed(readUnnamed(scene, before, seenOf(named)), scene.id, before, answers);
     const heard = named.filter(({ person }) => !unnamed?.read.some((one) => one.person === person));
-    const presences = [...(unnamed?.read ?? []), ...heard];
+    const first = [...(unnamed?.read ?? []), ...heard];
+    const lingering = findLingering(scene, ground.scenes[index - 1] ?? null, before, seenOf(first), matcher);
+    const staying = stayOn(lingering, scene, answers);
+    const presences = [...first.filter(({ person }) => !staying.some((one) => one.person === person)), ...staying];
     before = seenOf(presences);
     return {
       presences,
       unnamed,
+      lingering,
       extras: countByAnswers(countExtras(scene, people, presences, defined), scene.id, answers),
       seen: new Set(before.map(({ person }) => person.name)),
     };

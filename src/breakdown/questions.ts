@@ -1,8 +1,10 @@
 import type { Answers } from './answers.js';
+import type { MakeUpDoubt } from './carry-make-up.js';
 import type { CostumeDoubt } from './costume-plot.js';
 import { askElements, askFinder } from './element-questions.js';
 import type { StateDoubt } from './follow-states.js';
 import type { SceneGround } from './ground.js';
+import type { Lingering } from './lingering.js';
 import type { PlaceDoubt } from './places.js';
 import type { Unclear } from './sight-finds.js';
 import { askStory } from './story-questions.js';
@@ -17,6 +19,8 @@ export interface SceneDoubts {
   readonly doubtfulDay: DayDoubt | null;
   readonly extras: readonly SceneExtra[];
   readonly unnamed: Unnamed | null;
+  readonly lingering: readonly Lingering[];
+  readonly makeUp: readonly (MakeUpDoubt & { readonly id: string })[];
   readonly elements: readonly SceneElement[];
   readonly states: readonly (StateDoubt & { readonly id: string })[];
   readonly costumes: readonly CostumeDoubt[];

@@ -95,6 +95,12 @@ export function isAbsence(name: string): boolean {
   return /^(?:without|no)\s+\S/i.test(name);
 }
 
+/** True when a name is one of several, but for case, spaces and quotes. */
+export function isNamed(names: readonly string[], name: string): boolean {
+  const folded = foldName(name);
+  return names.some((one) => foldName(one) === folded);
+}
+
 /** Where a name stands in a text as whole words, case aside; -1 when it does not. */
 export function indexOfWords(text: string, name: string): number {
   const lower = text.toLowerCase();

@@ -13,9 +13,11 @@ type Ask = (doubts: SceneDoubts) => Iterable<Question>;
 const questionKinds: readonly Ask[] = [
   askDay,
   askUnnamed,
+  askLingering,
   askNights,
   askChanges,
   askStates,
+  askMakeUp,
   askCounts,
   askPlace,
   askPastDressing,
@@ -53,6 +55,27 @@ function* askUnnamed({ ground, unnamed }: SceneDoubts) {
   const text = `Who is "${unnamed.word}" at the start of this scene?${read ? ` Read as ${read}.` : ''}`;
   const settle = `Type "> cast: ${read || 'the name'}", or write the name in the line.`;
   yield story(questionIds.unnamed(ground.id), text, unnamed.at.start.line, settle);
+}
+
+function* askLingering({ ground, lingering }: SceneDoubts) {
+  for (const { presence, since } of lingering) {
+    const { id, name } = presence.person;
+    const text = `${name} was there in ${since}, and nothing says that ${name} leaves: still there, without a word?`;
+    yield story(questionIds.there(id, ground.id), text, headingLine(ground), `Type "> cast: ${name}" if so.`);
+  }
+}
+
+function* askMakeUp({ ground, makeUp }: SceneDoubts) {
+  for (const { id, identity, person, since, line } of makeUp) {
+    const question = questionIds.still(id, ground.id);
+    const text = `Is the ${identity.name} of ${person} still to be seen on this day, as in ${since}?`;
+    yield story(
+      question,
+      text,
+      line,
+      `Type "> answer: ${question} yes", or \u201c> makeup: \u2026\u201d as it looks now.`,
+    );
+  }
 }
 
 function* askNights({ nights }: SceneDoubts) {

@@ -69,3 +69,7 @@ export const noShortNames: ReadonlySet<string> = new Set(
   little big tall fat thin first second third man woman boy girl guard driver waiter clerk child teen kid guy lad lass the a an of and
   no red blue green black white grey north south east west`.split(/\s+/),
 );
+
+/** Words by which someone leaves a scene. Common practice of reading entrances and exits. */
+export const leavingWords =
+  /\b(?:leaves?|left|exits?|departs?|vanish(?:es)?|disappears?|flees?|bolts|(?:goes|walks?|runs?|storms?|slips?|steps?|climbs?|hurries|drives?|rides?|strides?|rushes|marches|stumbles?|crawls?|sneaks?|is led|is carried|is taken|is dragged) (?:out|off|away|outside|upstairs|downstairs|home)|(?:shuts|closes|slams) the door behind)\b/i;

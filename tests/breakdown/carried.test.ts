@@ -151,6 +151,51 @@ describe('things in hand', () => {
   });
 });
 
+describe('make-up', () => {
+  const wound = [
+    'INT. BAR - DAY | > makeup: cut on cheek (Nora) | Nora.',
+    'INT. HALL - DAY | Josef.',
+    'EXT. QUAY - NIGHT | Nora.',
+  ];
+
+  it('stays on the person for the story day; on the next day it is asked about', () => {
+    expect(thingsOf(null, ...wound, 'EXT. QUAY - NEXT MORNING | Nora.')).toEqual([
+      ['cut on cheek'],
+      [],
+      ['cut on cheek < int-bar-day'],
+      [],
+    ]);
+    const { scenes } = breakDown(script(...wound, 'EXT. QUAY - NEXT MORNING | Nora.'));
+    const asked = scenes.map(({ questions }) =>
+      questions.filter(({ id }) => id.startsWith('still-')).map(({ id }) => id),
+    );
+    expect(asked).toEqual([[], [], [], ['still-cut-on-cheek-ext-quay-next-morning']]);
+  });
+
+  it('goes on when the answer is yes, until a state says that it is gone', () => {
+    const yes = 'EXT. QUAY - NEXT MORNING | > answer: still-cut-on-cheek-ext-quay-next-morning; yes | Nora.';
+    const healed = 'INT. BAR - NIGHT | > cut on cheek: healed | Nora.';
+    expect(thingsOf(null, ...wound, yes, healed, 'INT. BAR - LATER | Nora.').slice(3)).toEqual([
+      ['cut on cheek < int-bar-day'],
+      ['cut on cheek'],
+      [],
+    ]);
+  });
+
+  it('that is only found stays when it is of a lasting kind', () => {
+    const told: Told = {
+      elements: [
+        { name: 'bruise', category: 'makeup', words: 'a bruise', by: 'NORA' },
+        { name: 'sweat', category: 'makeup', words: 'sweat', by: 'NORA' },
+      ],
+    };
+    expect(thingsOf(told, 'INT. BAR - DAY | Nora has a bruise, and sweat.', 'INT. BAR - LATER | Nora.')).toEqual([
+      ['bruise', 'sweat'],
+      ['bruise < int-bar-day'],
+    ]);
+  });
+});
+
 describe('links', () => {
   it('tie a scene to the nearest ones that must match it, in the line of the story', () => {
     const { scenes } = breakDown(

@@ -114,6 +114,27 @@ describe('people who are seen', () => {
     expect(second('Nora runs.', 'She drives. Nora hums.')).toEqual({ cast: ['NORA marked'], asked: [] });
   });
 
+  it('who were there a moment ago in the same place are asked about, unless they left', () => {
+    const next = (first: string, heading: string, note = '') => {
+      const { scenes } = breakDown(
+        `${cast('NORA: {}, JOSEF: {}')}${first}\n\n## 2. ${heading}\n\n${note}Nora reads.\n`,
+      );
+      const asked = scenes[1]?.questions.filter(({ id }) => id.startsWith('there-')).map(({ id }) => id);
+      return { asked, cast: scenes[1]?.cast.map(({ name, known }) => `${name} ${known}`) };
+    };
+    expect(next('Nora and Josef eat.', 'INT. KITCHEN - CONTINUOUS').asked).toEqual([
+      'there-josef-int-kitchen-continuous',
+    ]);
+    expect(next('Nora and Josef eat.', 'INT. HALL - CONTINUOUS').asked).toEqual([]);
+    expect(next('Nora and Josef eat.', 'INT. KITCHEN - NIGHT').asked).toEqual([]);
+    expect(next('Nora eats. Josef, pale, walks out.', 'INT. KITCHEN - CONTINUOUS').asked).toEqual([]);
+    const answer = '> answer: there-josef-int-kitchen-continuous; yes\n\n';
+    expect(next('Nora and Josef eat.', 'INT. KITCHEN - CONTINUOUS', answer)).toEqual({
+      asked: [],
+      cast: ['NORA marked', 'JOSEF noted'],
+    });
+  });
+
   it('are not those spoken of', () => {
     expect(peopleOf(`${cast('NORA: {}, JOSEF: {}')}JOSEF\nNora will come.\n`)).toEqual(['JOSEF seen*']);
   });
