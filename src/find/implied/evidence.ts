@@ -82,6 +82,7 @@ function fitsScene<Owner>(
   if (setting && scene && scene.heading.setting !== setting && scene.heading.setting !== 'INT/EXT') return false;
   if (onlySpoken && isActed(token.lemma)) return false;
   if (!nothingBefore) return true;
+  if (sentence.tokens.some(({ tag, start }) => tag === 'noun' && start < token.start)) return false;
   const here = sentence.place(token.start, token.end).start.offset;
   return !elements.some((find) => find.scene === sentence.scene && find.at.start.offset < here);
 }

@@ -89,7 +89,7 @@ export const telling: readonly Implication[] = [
       }),
     ],
     {
-      questions: [question('what-is-it', 'What is meant by "{object}"? Nothing before in this scene answers it.', '')],
+      questions: [question('what-is', 'What is meant by "{object}"? Nothing before in this scene answers it.', '')],
     },
   ),
   implies(
