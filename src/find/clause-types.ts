@@ -48,6 +48,8 @@ export interface Clauses {
   readonly colon: number | null;
   /** The person that a pronoun at a place means. */
   readonly resolve: Resolve;
+  /** True in a script that writes most of its nouns in capitals: then capitals say nothing. */
+  readonly shouting: boolean;
   /** What the words of a phrase make of it; kept once asked. */
   readonly kindOf: (phrase: Phrase) => Kind;
 }

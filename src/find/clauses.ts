@@ -6,7 +6,7 @@ import { addPhrase, verbAfter } from './place-phrase.js';
 import type { Sentence, Token } from './reading.js';
 
 /** Takes a sentence apart: its verbs with their subjects, its noun phrases with their parts in the clause. */
-export function readClauses(sentence: Sentence, resolve: Resolve, lexicon: Lexicon): Clauses {
+export function readClauses(sentence: Sentence, resolve: Resolve, lexicon: Lexicon, shouting = false): Clauses {
   const { tokens } = sentence;
   const phrases = new Map(findPhrases(tokens).map((phrase) => [phrase.start, phrase]));
   const parts: Part[] = [];
@@ -33,7 +33,15 @@ export function readClauses(sentence: Sentence, resolve: Resolve, lexicon: Lexic
     }
   }
   const colon = tokens.findIndex((token) => token.text === ':');
-  return { sentence, parts, deeds, colon: colon < 0 ? null : colon, resolve, kindOf: kindFinder(tokens, lexicon) };
+  return {
+    sentence,
+    parts,
+    deeds,
+    colon: colon < 0 ? null : colon,
+    resolve,
+    shouting,
+    kindOf: kindFinder(tokens, lexicon),
+  };
 }
 
 interface Help {

@@ -61,9 +61,19 @@ export function findElements(script: Script, lexicon: Lexicon): FoundElements {
 
 function takeApart(sentences: readonly Sentence[], lexicon: Lexicon): Clauses[] {
   const referents = learnReferents(sentences, lexicon);
+  const shouting = isShouting(sentences);
   return sentences
     .filter((one) => one.kind !== 'heading')
-    .map((sentence) => readClauses(sentence, referents.enter(sentence), lexicon));
+    .map((sentence) => readClauses(sentence, referents.enter(sentence), lexicon, shouting));
+}
+
+/** A script that writes more than a third of the nouns of its action in capitals uses them for everything. */
+function isShouting(sentences: readonly Sentence[]): boolean {
+  const nouns = sentences
+    .filter((one) => one.kind === 'action')
+    .flatMap(({ tokens }) => tokens.filter((token) => token.tag === 'noun'));
+  const loud = nouns.filter(({ text }) => text.length > 1 && text === text.toUpperCase() && /\p{Lu}/u.test(text));
+  return nouns.length > 0 && loud.length / nouns.length > 1 / 3;
 }
 
 interface Read {

@@ -78,7 +78,7 @@ export function readWords(part: Part, clauses: Clauses, lexicon: Lexicon): Signs
       head.lower === head.lemma &&
       has(lexicon, head.lemma, 'materials'),
     abstract: isAbstract(part.deed, tokens, lexicon),
-    capitals: isCapitals(tokens, phrase.head),
+    capitals: !clauses.shouting && isCapitals(tokens, phrase.head),
   };
 }
 

@@ -207,3 +207,14 @@ describe('other languages', () => {
     expect(findElements(script as NonNullable<typeof script>, lexicon).messages).toEqual([]);
   });
 });
+
+describe('capitals', () => {
+  it('are evidence where the writer uses them for few things', () => {
+    expect(listOf('Nora waits. A SHOT. Felix runs.')).toContain('shot (sound)');
+  });
+
+  it('say nothing in a script that shouts', () => {
+    const loud = 'THE ROOM IS a MESS of HOPE and TIME. NORA sees the POINT of the LINE. The CASE is a MATTER of FORM.';
+    expect(foundIn(loud).every((find) => !find.rules.includes('the writer put it in capitals'))).toBe(true);
+  });
+});
