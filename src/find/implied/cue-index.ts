@@ -17,6 +17,9 @@ export type Where = Exclude<
 /** A word cue ready to be matched at one of its words, with what it raises. */
 export interface IndexedCue<Owner> {
   readonly on: WordCue['on'];
+  /** For a phrase found by a later word: how many words stand before that, and its first. */
+  readonly anchor: number;
+  readonly opener: WordList;
   /** For a phrase: what must follow its first word, in order, each after at most `gap` other words. */
   readonly rest: readonly { readonly list: WordList; readonly gap: number }[];
   readonly limits: OpenLimits;
@@ -40,13 +43,23 @@ export function indexCues<Owner extends { readonly cues: readonly Cue[] }>(owner
       if (!isWordCue(cue)) continue;
       const limits = openLimits(cue.limits);
       for (const row of rowsOf(cue)) {
-        const indexed = { on: cue.on, rest: openRest(row), limits, owner };
-        for (const kind of kindsOf(cue.limits)) addTo(index[kind], row[0] as string, indexed);
+        const anchor = findAnchor(row);
+        const opener = openWordList(row[0] as string);
+        const indexed = { on: cue.on, anchor, opener, rest: openRest(row), limits, owner };
+        for (const kind of kindsOf(cue.limits)) addTo(index[kind], row[anchor] as string, indexed);
       }
     }
   }
   return index;
 }
+
+/** Phrases that begin with words of every sentence are looked up by their first word that is not one, for speed. */
+function findAnchor(row: readonly string[]): number {
+  const anchor = row.findIndex((word) => !everywhere.has(word));
+  return anchor > 0 && /^[\p{Ll}'-]+$/u.test(row[anchor] as string) ? anchor : 0;
+}
+
+const everywhere = new Set('a an the in on at to of his her their into out from up over under'.split(' '));
 
 function kindsOf({ heading, spoken, onlySpoken }: Limits): (keyof CueIndex<unknown>)[] {
   if (onlySpoken) return ['speech'];

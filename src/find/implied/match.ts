@@ -36,7 +36,9 @@ function matchWord<Owner>(
 ): void {
   if (cues === undefined) return;
   for (const cue of cues) {
-    const match = matchAt(sentence, at, cue);
+    const first = sentence.tokens[at - cue.anchor];
+    if (cue.anchor > 0 && !(first && holds(cue.opener, first))) continue;
+    const match = matchAt(sentence, at - cue.anchor, cue);
     if (match) matches.push(match);
   }
 }
