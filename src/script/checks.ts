@@ -77,16 +77,20 @@ export function checkNearNames(people: readonly Person[], blocks: Iterable<Block
   const known = new Map<string, Person>();
   const once: Person[] = [];
   for (const person of people) {
-    const folded = foldName(person.name);
-    if (person.from === 'cue' && (counts.get(folded) ?? 0) <= 1) once.push(person);
-    else
-      for (const name of person.names)
-        for (const key of nearKeys(foldName(name))) if (!known.has(key)) known.set(key, person);
+    const isOnce = person.from === 'cue' && (counts.get(foldName(person.name)) ?? 0) <= 1;
+    if (isOnce) once.push(person);
+    else addNearKeys(person, known);
   }
   return once.flatMap((person) => {
     const other = findNear(foldName(person.name), known);
     return other ? [sayScript('cue-near', { name: person.name, other: other.name }, person.at)] : [];
   });
+}
+
+function addNearKeys(person: Person, known: Map<string, Person>): void {
+  for (const key of person.names.flatMap((name) => nearKeys(foldName(name)))) {
+    if (!known.has(key)) known.set(key, person);
+  }
 }
 
 function countSpeeches(blocks: Iterable<Block>): Map<string, number> {

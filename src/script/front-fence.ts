@@ -1,5 +1,6 @@
 import type { Diagnostic } from '../base/diagnostic.js';
 import { sayScript } from '../messages/script.js';
+import { matchSceneStart } from './scene-heading.js';
 import { lineEnd, lineStart, lineText, rangeAt, type SourceText } from './source-text.js';
 
 /** The front matter's text and where the script begins behind it. */
@@ -9,7 +10,6 @@ export interface FrontFence {
   readonly end: number;
   /** Offset where the script begins. */
   readonly bodyStart: number;
-  readonly messages: readonly Diagnostic[];
 }
 
 /** Keys that front matter may have, in the order in which a writer meets them. */
@@ -29,22 +29,20 @@ export const frontKeys = [
 const knownKey = new RegExp(`^["']?(?:${frontKeys.join('|')})["']?\\s*:`, 'im');
 const anyKey = /^["']?[\p{L}][\p{L}\p{N} _-]*["']?\s*:(?:\s|$)/mu;
 
-/** Finds the front matter (rule L1); null when there is none. Messages that go without any come in `messages`. */
+/** Finds the front matter (rule L1), and says what is odd about where it begins and ends; null when there is none. */
 export function findFrontFence(source: SourceText): { fence: FrontFence | null; messages: readonly Diagnostic[] } {
   const first = firstTextLine(source);
   if (first === null || lineText(source, first).trimEnd() !== '---') return { fence: null, messages: [] };
   const close = closingLine(source, first);
   const end = close ?? firstBlankLine(source, first);
-  const yaml = source.text.slice(
-    lineStart(source, first + 1),
-    Math.max(lineStart(source, first + 1), lineStart(source, end)),
-  );
+  const yamlStart = lineStart(source, first + 1);
+  const yamlEnd = Math.max(yamlStart, lineStart(source, end));
   const at = rangeAt(source, lineStart(source, first), lineEnd(source, first));
-  const looksRight = startsWithKey(yaml, close !== null);
-  if (!looksRight) return { fence: null, messages: first === 1 ? [missing(close, at)] : [] };
-  const messages = oddities(source, first, close, at);
-  const bodyStart = close === null ? lineStart(source, end) : lineStart(source, close + 1);
-  return { fence: { start: lineStart(source, first + 1), end: lineStart(source, end), bodyStart, messages }, messages };
+  if (!startsWithKey(source.text.slice(yamlStart, yamlEnd), close !== null)) {
+    return { fence: null, messages: first === 1 ? [missing(close, at)] : [] };
+  }
+  const bodyStart = close === null ? yamlEnd : lineStart(source, close + 1);
+  return { fence: { start: yamlStart, end: yamlEnd, bodyStart }, messages: oddities(source, first, close, at) };
 }
 
 function missing(close: number | null, at: Diagnostic['place']): Diagnostic {
@@ -80,11 +78,19 @@ function firstTextLine(source: SourceText): number | null {
   return null;
 }
 
+/** The line that ends the front matter; null when a scene begins before one. */
 function closingLine(source: SourceText, first: number): number | null {
   for (let line = first + 1; line <= source.starts.length; line += 1) {
-    if (/^(?:---|\.\.\.)[ \t]*$/.test(lineText(source, line))) return line;
+    const text = lineText(source, line);
+    if (/^(?:---|\.\.\.)[ \t]*$/.test(text)) return line;
+    if (isSceneStart(text)) return null;
   }
   return null;
+}
+
+function isSceneStart(text: string): boolean {
+  const start = matchSceneStart(text.replace(/^#+\s*/, ''));
+  return start !== null && !start.row.inFull && start.written === start.written.toUpperCase();
 }
 
 function firstBlankLine(source: SourceText, first: number): number {

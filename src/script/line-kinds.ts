@@ -1,7 +1,8 @@
 import { transitions } from '../trade/transitions.js';
 import type { RawLine } from './raw-line.js';
-import { hasTime, matchSceneStart, type SceneStart } from './scene-heading.js';
+import { matchSceneStart, type SceneStart } from './scene-heading.js';
 import { sceneNumber } from './scene-number.js';
+import { hasTime } from './split-heading.js';
 
 const known = new Set(transitions.map((row) => row.written));
 const longestTransition = 60;
@@ -60,10 +61,11 @@ export function readSceneLine(line: RawLine): SceneLine | null {
     settingAt: found.settingAt + signs.length,
     restAt: found.restAt + signs.length,
   };
-  if (line.kind === 'heading' || signs !== '') return { start, glued: signs !== '' };
-  if (start.written !== start.written.toUpperCase()) return null;
+  // INTERIOR MONOLOGUE is no scene: the words in full need a time with them.
   if (start.row.inFull && !hasTime(line.text.slice(start.restAt))) return null;
-  return { start, glued: false };
+  const isHeading = line.kind === 'heading' || signs !== '';
+  if (!isHeading && start.written !== start.written.toUpperCase()) return null;
+  return { start, glued: signs !== '' };
 }
 
 /** The setting as typed when a line of action looks like a scene line in small letters; null otherwise. */

@@ -1,5 +1,6 @@
 import type { Definition as DefinitionNode, Heading, Paragraph, Parent, RootContent } from 'mdast';
 import type { Point, Range } from '../base/text-range.js';
+import { findCategory } from '../trade/categories.js';
 import type { MarkdownPiece } from './parse-markdown.js';
 import { flatSegments, printSegment, type Segment } from './print-segment.js';
 import { privateCharacter } from './private-text.js';
@@ -54,8 +55,10 @@ export function printLines(pieces: readonly MarkdownPiece[], source: SourceText,
       const { node, around } = job;
       if (node.type === 'paragraph' || node.type === 'heading') printer.addBlock(node, around);
       else if (node.type === 'thematicBreak') printer.addBreak(node, around);
-      else if (node.type === 'definition') definitions.push(printer.readDefinition(node));
-      else if (node.type === 'listItem' && node.children.length === 0) printer.addSigns(node, around, 'item');
+      else if (node.type === 'definition') {
+        if (around.quotes > 0 && !findCategory(node.url)) printer.addQuotedKey(node);
+        else definitions.push(printer.readDefinition(node));
+      } else if (node.type === 'listItem' && node.children.length === 0) printer.addSigns(node, around, 'item');
       else if ('children' in node) pushChildren(jobs, node as Parent, surround(node, around));
     }
   }
@@ -74,8 +77,11 @@ function pushChildren(jobs: Job[], parent: Parent, around: Surround): void {
 function surround(node: RootContent, around: Surround): Surround {
   if (node.type === 'blockquote') return { ...around, quotes: around.quotes + 1 };
   if (node.type === 'listItem') return { ...around, item: node.position?.start.column ?? 1, opensItem: true };
-  return { ...around, opensItem: around.opensItem };
+  return around;
 }
+
+/** What a line without text, sign or heading has. */
+const plainLine = { text: '', spans: [], literal: null, depth: 0, sign: '', itemLine: false, stray: null } as const;
 
 class LinePrinter {
   #source: SourceText;
@@ -112,6 +118,16 @@ class LinePrinter {
     };
   }
 
+  /** `> [lamp]: dented` is no definition but a note on the lamp: its words name no category. */
+  addQuotedKey(node: DefinitionNode): void {
+    const { start, line } = this.#placeOf(node);
+    const builder = new StretchBuilder();
+    printSegment(builder, this.#forPrint, { start, end: lineEnd(this.#source, line), style: 'plain' });
+    const stretch = builder.finish();
+    const { at } = this.#lineAt(line);
+    this.#lines.push({ ...plainLine, ...stretch, kind: 'note', line, signAt: start, at });
+  }
+
   /** Stars break the page; other rules print nothing (rule L11). */
   addBreak(node: RootContent, around: Surround): void {
     const isStars = this.#source.text[this.#placeOf(node).start] === '*';
@@ -122,19 +138,8 @@ class LinePrinter {
   addSigns(node: RootContent, around: Surround, kind: RawKind): void {
     const { start, end, line } = this.#placeOf(node);
     const sign = this.#source.text.slice(start, Math.min(end, lineEnd(this.#source, line))).trim();
-    this.#lines.push({
-      kind: around.quotes > 0 ? 'note' : kind,
-      line,
-      depth: 0,
-      sign,
-      signAt: start,
-      itemLine: false,
-      stray: null,
-      text: '',
-      spans: [],
-      literal: null,
-      at: rangeInLine(this.#source, line, start, start + sign.length),
-    });
+    const at = rangeInLine(this.#source, line, start, start + sign.length);
+    this.#lines.push({ ...plainLine, kind: around.quotes > 0 ? 'note' : kind, line, sign, signAt: start, at });
   }
 
   /** Each source line of a paragraph or heading. */
@@ -175,10 +180,8 @@ class LinePrinter {
 
   #addLine(builder: StretchBuilder, place: LinePlace, around: Surround): void {
     const { line, isFirst, depth, content } = place;
-    const start = lineStart(this.#source, line);
-    const text = this.#source.text.slice(start, lineEnd(this.#source, line));
-    const textAt = start + text.length - text.trimStart().length;
-    const behindQuotes = isFirst && content > textAt ? this.#beforeText(textAt, content) : '';
+    const { text, at } = this.#lineAt(line);
+    const behindQuotes = isFirst && content > at.start.offset ? this.#beforeText(at.start.offset, content) : '';
     const sign = behindQuotes.replace(/[*_\\]+$/, '').trim();
     const stretch = builder.finish();
     if (stretch.text === '' && sign === '') return;
@@ -194,8 +197,16 @@ class LinePrinter {
       signAt: content - behindQuotes.length,
       itemLine: !isFirst && around.opensItem && stray === null && around.quotes === 0,
       stray,
-      at: rangeInLine(this.#source, line, textAt, start + text.trimEnd().length),
+      at,
     });
+  }
+
+  /** A source line, and where it stands without the white space at its ends. */
+  #lineAt(line: number): { text: string; at: Range } {
+    const start = lineStart(this.#source, line);
+    const text = this.#source.text.slice(start, lineEnd(this.#source, line));
+    const first = start + text.length - text.trimStart().length;
+    return { text, at: rangeInLine(this.#source, line, first, Math.max(first, start + text.trimEnd().length)) };
   }
 
   /** What stands on a line before its text, quote signs and private text aside: the sign of a list or heading. */

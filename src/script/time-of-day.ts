@@ -1,4 +1,5 @@
 import { editDistance } from '../base/nearest.js';
+import { readNumber } from '../trade/number-words.js';
 import { timeModifiers, timeWords } from '../trade/time-words.js';
 import type { Light } from './types.js';
 
@@ -26,7 +27,7 @@ export function readTime(part: string): TimeMeaning | null {
     if (lights.has(word)) {
       known = true;
       light = lights.get(word) ?? light;
-    } else if (!modifiers.has(word) && !/^\d{1,4}$/.test(word)) return readClock(folded);
+    } else if (!modifiers.has(word) && readNumber(word) === null) return readClock(folded);
     if (isPair) at += 1;
   }
   return known ? { light, goesOn: light === null } : null;
