@@ -42,14 +42,14 @@ export function lightDay(
     location: id,
     name,
     times,
-    words: describeSun(times),
+    words: describeSun(times, book.goldenHour.value),
     windows,
     clashes: [...windows.flatMap((one) => judgeWindow(one, day)), ...judgeShared(windows, day)],
   };
 }
 
-/** The printed line of a day's Sun. */
-export function describeSun(times: SunTimes): string {
+/** The printed line of a day's Sun, with golden hour between the two heights that the book sets. */
+export function describeSun(times: SunTimes, golden: { readonly from: number; readonly to: number }): string {
   const at = (label: string, minutes: ClockMinutes | null) =>
     minutes === null ? [] : [`${label} ${formatClockTime(minutes)}`];
   const parts = [
@@ -58,7 +58,12 @@ export function describeSun(times: SunTimes): string {
     ...at('sunset', times.sunset),
     ...at('last light', times.lastLight),
   ];
-  return `${[...parts, ...(times.remark ? [times.remark] : [])].join(', ')}. Level horizon: a ridge may take 20 to 60 minutes more.`;
+  const span = (one: SunTimes['goldenMorning']) =>
+    one === null ? [] : [`${formatClockTime(one.from)} to ${formatClockTime(one.to)}`];
+  const spans = [...span(times.goldenMorning), ...span(times.goldenEvening)];
+  const hour = spans.length > 0 ? [`golden (Sun ${golden.from}° to ${golden.to}°) ${spans.join(' and ')}`] : [];
+  const remark = times.remark === null ? [] : [times.remark];
+  return `${[...parts, ...hour, ...remark].join(', ')}. Level horizon: a ridge may take 20 to 60 minutes more.`;
 }
 
 function windowOf({ scene, slot }: PlacedScene, times: SunTimes): LightWindow[] {

@@ -31,6 +31,7 @@ export type LineStatus =
   | 'wrong'
   | 'broken'
   | 'cancelled'
+  | 'replaced'
   | 'received'
   | 'checked'
   | 'ready'
@@ -90,4 +91,6 @@ export interface PlanLine {
   readonly who: string | null;
   readonly box: string | null;
   readonly note: string | null;
+  /** What must be known of the line: more here than needed, what it stands in for. */
+  readonly remarks: readonly string[];
 }

@@ -1,4 +1,4 @@
-import { type CalendarDate, formatShortDate, parseCalendarDate } from '../base/calendar-date.js';
+import { parseCalendarDate } from '../base/calendar-date.js';
 import type { Diagnostic } from '../base/diagnostic.js';
 import { reportStrangers } from '../book/add-to-book.js';
 import { matchEntries } from '../book/match-entries.js';
@@ -41,7 +41,14 @@ export function makePlan(breakdown: Breakdown, book: Book, today: string): { pla
   // 2. How many of each thing, in which states, with what conversions.
   const things = listThings(breakdown, book, order);
   // 3. What to get: packs, dates, cost and state of each line.
-  const ground = { breakdown, book, order, today: date, labels: labelScenes(breakdown.scenes) };
+  const ground = {
+    breakdown,
+    book,
+    order,
+    today: date,
+    labels: labelScenes(breakdown.scenes),
+    replaced: listReplaced(book),
+  };
   const lines = makePlanLines([...things, ...countAllBatteries(things, ground)], ground);
   // 4. The shooting days: load, rest, moves, hours of minors, light.
   const days = planDays(breakdown, book, order);
@@ -97,10 +104,11 @@ function listThings(breakdown: Breakdown, book: Book, order: ShootingOrder): Nee
   return [...elements, ...kit];
 }
 
-/** The date for a sheet, with the number of days until the first shooting day. */
-export function describeToday(plan: Plan): string {
-  const first = plan.days[0]?.date ?? null;
-  return first === null
-    ? formatShortDate(plan.today as CalendarDate)
-    : `${formatShortDate(plan.today)}; first shooting day ${formatShortDate(first)}`;
+/** Things that another one stands in for, with its name. */
+function listReplaced(book: Book): ReadonlyMap<string, string> {
+  return new Map(
+    [...book.elements, ...book.kit].flatMap((one) =>
+      one.replaces === null ? [] : [[one.replaces, one.name ?? one.id.replace(/-/g, ' ')] as const],
+    ),
+  );
 }

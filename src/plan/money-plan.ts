@@ -54,6 +54,7 @@ function isWithoutPrice(line: PlanLine): boolean {
   const source = line.source.value;
   return (
     line.need.toGet > 0 &&
+    line.status !== 'replaced' &&
     line.cost === null &&
     line.paid === null &&
     line.pooledWith === null &&

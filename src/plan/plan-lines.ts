@@ -20,6 +20,8 @@ export interface LineGround {
   readonly order: ShootingOrder;
   readonly today: CalendarDate;
   readonly labels: ReadonlyMap<string, string>;
+  /** Things that another one stands in for, with the name of that one. */
+  readonly replaced: ReadonlyMap<string, string>;
 }
 
 /** One need with what is known of it. */
@@ -66,12 +68,12 @@ function makeLine({ need, element, entry }: NeededThing, pack: PackCount, ground
     unitPrice: element?.price ?? null,
     per: element?.per ?? 'piece',
     cost:
-      element && !isPooled && element.source !== 'own' && element.source !== 'cut'
+      element && !isPooled && !ground.replaced.has(need.id) && element.source !== 'own' && element.source !== 'cut'
         ? costLine(element, units, words, book)
         : null,
     deposit: element?.deposit ?? null,
     dates,
-    status: judgeStatus(need, element, today),
+    status: ground.replaced.has(need.id) ? 'replaced' : judgeStatus(need, element, today),
     ...hire,
     ordered: element?.ordered ?? null,
     promised: element?.promised ?? null,
@@ -83,7 +85,23 @@ function makeLine({ need, element, entry }: NeededThing, pack: PackCount, ground
     who: element?.who ?? null,
     box: element?.box ?? null,
     note: element?.note ?? null,
+    remarks: listRemarks(need, element, ground.replaced),
   };
+}
+
+/** More here than needed, what stands in for what. */
+function listRemarks(need: Need, element: BookElement | null, replaced: ReadonlyMap<string, string>): string[] {
+  const wanted = need.decided ?? need.recommended;
+  const more = need.have - wanted;
+  const shot = need.uses.filter((use) => use.slot.day !== null).map((use) => use.slot.label);
+  const by = replaced.get(need.id);
+  const scenes = shot.length > 0 ? `; ask before it is swapped in scenes already shot (${shot.join(', ')})` : '';
+  return [
+    ...(need.have > 0 && more > 0 && wanted > 0 ? [`${more} more than needed: keep as spare, or give back`] : []),
+    ...(need.have > 0 && wanted === 0 ? [`no longer needed: give back or keep as spare`] : []),
+    ...(by ? [`${by} stands in for it${scenes}`] : []),
+    ...(element?.replaces ? [`stands in for ${element.replaces.replace(/-/g, ' ')}`] : []),
+  ];
 }
 
 /** From when to when a hired or lent thing is out: as the book says, else from the day it is packed to the day after its last scene. */

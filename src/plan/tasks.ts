@@ -159,7 +159,7 @@ function namedAmount({ need, name }: PlanLine): string {
 }
 
 function isWanted(line: PlanLine): boolean {
-  return line.status !== 'done without' && line.status !== 'not needed';
+  return line.status !== 'done without' && line.status !== 'not needed' && line.status !== 'replaced';
 }
 
 function convertTask(one: Overnight, index: number, lines: readonly PlanLine[], book: Book): Draft {

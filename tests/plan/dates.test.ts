@@ -114,3 +114,24 @@ describe('the state of a line', () => {
     expect(status(entry)).toBe(expected);
   });
 });
+
+describe('one thing in place of another', () => {
+  const scenes = { scenes: [{ things: { lantern: {} } }] };
+  it('keeps the old line, costs nothing for it, and says what stands in', () => {
+    const plan = planOf(
+      scenes,
+      `${day('2027-03-12')}elements:\n  lantern: { get: buy, price: 40 }\nkit:\n  torch: { get: buy, price: 12, need: 1, replaces: lantern }\n`,
+    );
+    expect(lineOf(plan, 'lantern')).toMatchObject({ status: 'replaced', cost: null });
+    expect(lineOf(plan, 'lantern').remarks[0]).toMatch(/^torch stands in for it; ask before it is swapped/);
+    expect(lineOf(plan, 'torch').remarks).toEqual(['stands in for lantern']);
+    expect(plan.money.stillToGet.minor).toBe(1200);
+    expect(plan.tasks.some((task) => task.elements.includes('lantern'))).toBe(false);
+  });
+
+  it('says when more is here than is needed, and never takes the record back', () => {
+    const line = lineOf(planOf(scenes, `${day('2027-03-12')}elements:\n  lantern: { get: buy, have: 4, paid: 40 }\n`), 'lantern');
+    // Needed 1, here 4: 3 more.
+    expect([line.need.have, line.remarks]).toEqual([4, ['3 more than needed: keep as spare, or give back']]);
+  });
+});

@@ -4,6 +4,10 @@ import { type Block, blank, bold, type Inline, stateWords } from '../layout/kit.
 import { sourceWords } from './plan-words.js';
 import { copyWords } from './pull-lists.js';
 
+/** Common practice of prop departments. */
+const handling =
+  'The first copy is for close-ups: right weight, readable, whole. A spare stands beside it. Rehearse, light and throw with a stand-in of the same shape; what is more than three metres away may be rough.';
+
 /** A thing has a card of its own from so many scenes, or when it changes, or when it has exact words. */
 const scenesForCard = 3;
 
@@ -13,6 +17,7 @@ export function objectCardBlocks(plan: Plan, isMine: (line: PlanLine) => boolean
   if (lines.length === 0) return [];
   return [
     { kind: 'heading', level: 2, text: 'Cards of the things that matter most', bookmark: 'Cards' },
+    { kind: 'paragraph', text: handling },
     ...lines.flatMap(card),
   ];
 }

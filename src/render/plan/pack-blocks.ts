@@ -4,6 +4,7 @@ import type { CategoryName } from '../../trade/categories.js';
 import type { Block } from '../layout/kit.js';
 import type { Production, RenderInput } from '../types.js';
 import type { SceneIndex } from '../words/scene-list-words.js';
+import { backgroundBlocks } from './background.js';
 import { comfortBlocks } from './comfort-kit.js';
 import { consumableBlocks } from './consumables.js';
 import { dressingOrderBlocks } from './dressing-order.js';
@@ -65,6 +66,7 @@ export function costumePackParts({ production, breakdown }: RenderInput, index: 
       ...consumableBlocks(plan, book, isWorn),
       ...overnightBlocks(production, (one) => plan.lines.some((line) => line.id === one.element && isWorn(line))),
       ...fittingBlocks(plan, (line) => line.need.category === 'costumes'),
+      ...backgroundBlocks(index),
       ...comfortBlocks(production, index),
       ...taskBlocks(plan, book, 'Your calendar', isTaskOf(production, isWorn), true),
       ...hireBlocks(plan, isWorn, 'Nothing hired is cut, dyed or let near blood; ask how it must be cleaned.'),

@@ -70,6 +70,7 @@ function purchaseRow(line: PlanLine, book: Production['book']): TableRow {
     [bold(line.name), known === '' ? '' : ` ${known}`],
     ...(line.description ? [line.description] : []),
     ...(line.note ? [line.note] : []),
+    ...line.remarks,
   ];
   const first = dates.needed === null ? dates.neededFor : `${narrowDate(dates.needed)}\n${dates.neededFor}`;
   const packs = line.pooledWith !== null ? 'shared' : line.packText === null ? '' : `${line.packs} × ${line.packText}`;
@@ -190,7 +191,7 @@ function purchaseCells(line: PlanLine, book: Production['book']): Cell[] {
     line.receipt,
     line.collect,
     line.back,
-    line.note,
+    joinCell([...(line.note ? [line.note] : []), ...line.remarks]),
     need.recommendedReason,
   ];
 }

@@ -21,8 +21,8 @@ import { createContext, labelOf, type SheetContext } from './sheet-context.js';
  * full for one page even when folded gets a message.
  */
 export async function renderSheets(input: RenderInput): Promise<Rendered> {
-  const { breakdown } = input;
-  const context = createContext(breakdown);
+  const { breakdown, production } = input;
+  const context = createContext(breakdown, production);
   const type = openType(input);
   const area = areaOf(breakdown.paper);
   const part = (blocks: readonly Block[], orientation: Orientation = 'portrait'): SetPart[] =>

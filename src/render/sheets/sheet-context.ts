@@ -1,11 +1,14 @@
 import { labelScenes, type SceneLabels } from '../../breakdown/scene-label.js';
 import type { Breakdown, BreakdownScene } from '../../breakdown/types.js';
 import type { Block } from '../layout/blocks.js';
+import type { Production } from '../types.js';
 
 /** What every part of the sheets may ask. */
 export interface SheetContext {
   readonly breakdown: Breakdown;
   readonly labels: SceneLabels;
+  /** Null when the script has no production book. */
+  readonly production: Production | null;
 }
 
 /**
@@ -14,8 +17,8 @@ export interface SheetContext {
  */
 export type Section = (scene: BreakdownScene, context: SheetContext, fold: number) => readonly Block[];
 
-export function createContext(breakdown: Breakdown): SheetContext {
-  return { breakdown, labels: labelScenes(breakdown.scenes) };
+export function createContext(breakdown: Breakdown, production: Production | null = null): SheetContext {
+  return { breakdown, labels: labelScenes(breakdown.scenes), production };
 }
 
 /** A scene's label on paper. */

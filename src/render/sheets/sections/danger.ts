@@ -1,6 +1,7 @@
 import type { BreakdownScene, SceneHazard } from '../../../breakdown/types.js';
 import type { Block, TableRow } from '../../layout/blocks.js';
 import { blank, bold, danger, type Inline, inlineRuns, italic } from '../../layout/inline.js';
+import { inChargeOf } from '../../plan/scene-day-words.js';
 import type { Section } from '../sheet-context.js';
 import { quoteWords } from '../sheet-words.js';
 
@@ -8,8 +9,12 @@ import { quoteWords } from '../sheet-words.js';
  * The danger box: always there, always framed. Folded once, what to read moves to the pages of cautions; twice, only the
  * first sentences of each precaution stay; three times, none.
  */
-export const writeDanger: Section = (scene, _context, fold) => [
-  { kind: 'frame', blocks: scene.hazards.length === 0 ? [nothingRaised] : raised(scene, fold) },
+export const writeDanger: Section = (scene, { production }, fold) => [
+  {
+    kind: 'frame',
+    blocks:
+      scene.hazards.length === 0 ? [nothingRaised] : raised(scene, fold, production && inChargeOf(scene, production)),
+  },
 ];
 
 const nothingRaised: Block = {
@@ -22,7 +27,8 @@ const reminder = 'Local codes and licensed people decide. There may be other dan
 const whole = 'General cautions: rules change, check them. ';
 const more = 'Full text: “Cautions” at the end. ';
 
-function raised(scene: BreakdownScene, fold: number): Block[] {
+function raised(scene: BreakdownScene, fold: number, charge: string | null): Block[] {
+  const inCharge: Inline = charge === null ? ['in charge ', blank(62)] : ['in charge ', bold(charge)];
   const { hazards } = scene;
   const columns = [{ head: '' }, { head: '', width: 104 }];
   const row = (cells: TableRow['cells']): Block => ({ kind: 'table', headed: false, columns, rows: [{ cells }] });
@@ -40,7 +46,6 @@ function raised(scene: BreakdownScene, fold: number): Block[] {
   ];
 }
 
-const inCharge: Inline = ['in charge ', blank(62)];
 const ruleAbove: Block = { kind: 'rule', weight: 'row' };
 
 function fullWords(hazard: SceneHazard, fold: number): Block[] {

@@ -1,11 +1,12 @@
 import { formatDuration } from '../../../base/duration.js';
 import type { BreakdownScene } from '../../../breakdown/types.js';
-import { blank, bold } from '../../layout/inline.js';
+import { bold } from '../../layout/inline.js';
 import { sizes } from '../../layout/measures.js';
+import { dayAndPlaceWords } from '../../plan/scene-day-words.js';
 import { labelOf, type Section, type SheetContext } from '../sheet-context.js';
 import { dayWords, headingSentence, pageWords, timeWords } from '../sheet-words.js';
 
-/** Which scene this is, in large type; its measures; the blanks for what only the plan knows. */
+/** Which scene this is, in large type; its measures; the day, the address and who answers for it, or blanks for them. */
 export const writeIdentity: Section = (scene, context) => [
   {
     kind: 'paragraph',
@@ -14,11 +15,7 @@ export const writeIdentity: Section = (scene, context) => [
     text: bold(`${sceneTitle(scene, context)}. ${headingSentence(scene)}.`),
   },
   { kind: 'paragraph', after: 7, text: measureWords(scene) },
-  {
-    kind: 'paragraph',
-    after: 8,
-    text: ['Shooting day ', blank(66), '   Address ', blank(172), '   In charge ', blank(96)],
-  },
+  { kind: 'paragraph', after: 8, text: dayAndPlaceWords(scene, context) },
 ];
 
 /** `Scene 12A`; in a script that numbers other scenes, `3rd scene, no number`. */
