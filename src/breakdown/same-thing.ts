@@ -3,15 +3,19 @@ import { measureWords } from '../trade/measure-words.js';
 
 /** A name taken apart: what the thing is, and the words that tell it from others of its kind. */
 interface NameParts {
+  /** Folded, without an article. */
+  readonly core: string;
   readonly head: string;
   readonly modifiers: readonly string[];
+  /** What a measure or a vessel holds: the brandy of `bottle of plum brandy`; null when it is no such thing. */
+  readonly content: string | null;
 }
 
 const articles = /^(?:the|a|an|his|her|their|its|my|our|your|this|that|these|those|some|another) /;
 
 /** A name without its article, folded: what finds and refusals are compared by. */
 export function coreName(name: string): string {
-  return foldName(name).replace(articles, '');
+  return partsOf(name).core;
 }
 
 /** One word in the singular, as far as English endings tell. */
@@ -39,17 +43,22 @@ const irregular = new Map([
 export function partsOf(name: string): NameParts {
   const known = remembered.get(name);
   if (known) return known;
-  const [front = ''] = coreName(name).split(/ (?:of|with|in|from|for|on|at) /);
+  const core = foldName(name).replace(articles, '');
+  const [front = ''] = core.split(/ (?:of|with|in|from|for|on|at) /);
   const words = front.split(' ');
   // A number at the end tells things of a kind apart: `calendar 1998` is a calendar.
-  const headAt = Math.max(
-    0,
-    words.findLastIndex((word) => !/^#?\d+$/.test(word)),
-  );
-  const parts = { head: singular(words[headAt] ?? ''), modifiers: words.filter((_, index) => index !== headAt) };
+  const lastWord = words.findLastIndex((word) => !/^#?\d+$/.test(word));
+  const headAt = Math.max(0, lastWord);
+  const modifiers = words.filter((_, index) => index !== headAt);
+  const parts = { core, head: singular(words[headAt] ?? ''), modifiers, content: contentOf(core) };
   if (remembered.size >= rememberAtMost) remembered.clear();
   remembered.set(name, parts);
   return parts;
+}
+
+function contentOf(core: string): string | null {
+  const [, vessel = '', content] = /^(?:.* )?(\S+) of (?:the |a |an )?(.+)$/.exec(core) ?? [];
+  return content !== undefined && measureWords.has(singular(vessel)) ? content : null;
 }
 
 // The same few names are compared with each other over and over; what a name falls into never changes.
@@ -66,13 +75,9 @@ export function headOf(name: string): string {
  * (`lantern` and `storm lantern`; never `brass key` and `iron key`). A measure or a vessel counts as what it holds.
  */
 export function sameThing(a: string, b: string): boolean {
-  return isSame(a, b) || isSame(contentOf(a) ?? a, b) || isSame(a, contentOf(b) ?? b);
-}
-
-/** What a measure or a vessel holds: the brandy of `bottle of plum brandy`; null when a name is no such thing. */
-function contentOf(name: string): string | null {
-  const [, vessel = '', content] = /^(?:.* )?(\S+) of (?:the |a |an )?(.+)$/.exec(coreName(name)) ?? [];
-  return content !== undefined && measureWords.has(singular(vessel)) ? content : null;
+  if (isSame(a, b)) return true;
+  const [left, right] = [partsOf(a).content, partsOf(b).content];
+  return (left !== null && isSame(left, b)) || (right !== null && isSame(a, right));
 }
 
 function isSame(a: string, b: string): boolean {
