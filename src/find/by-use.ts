@@ -84,7 +84,8 @@ const useRules: readonly UseRule[] = [
   {
     to: 'props',
     words: 'somebody handles it',
-    holds: (u) => /^[dk]/.test(u.letters) && u.inHand && !u.fixed,
+    holds: (u) =>
+      /^[dk]/.test(u.letters) && u.inHand && !u.fixed && (!u.use.touchedOnly || u.use.held || u.use.instrument),
   },
   {
     to: 'dressing',

@@ -228,7 +228,8 @@ function asNominal(drafts: readonly Draft[], at: number, previous: Token | null)
   const more = next !== undefined && canBeNoun(next);
   const said = previous?.tag === 'auxiliary' || previous?.tag === 'pronoun';
   if (uses.adjective >= 5 && (more || !uses.noun || said)) return 'adjective';
-  if (uses.adjective >= 4 && !more && previous?.tag === 'noun' && !uses.noun?.entry.core) return 'adjective';
+  const after = previous?.tag === 'noun' || previous?.tag === 'verb';
+  if (uses.adjective >= 4 && !more && after && !uses.noun?.entry.core) return 'adjective';
   if (uses.noun) return 'noun';
   if (uses.adjective >= 0) return 'adjective';
   if (uses.verb) return 'verb';

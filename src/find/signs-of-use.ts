@@ -22,6 +22,8 @@ export interface SignsOfUse {
   readonly standing: boolean;
   /** The place where something is: "on the X", "under the X". */
   readonly placed: boolean;
+  /** The verb touches it and leaves it where it is. */
+  readonly touchedOnly: boolean;
   readonly spokenOf: boolean;
   readonly unreal: boolean;
   /** The verb that governs it. */
@@ -57,6 +59,7 @@ export function readUse(part: Part, clauses: Clauses, lexicon: Lexicon): SignsOf
       own?.passive === false &&
       (does('handling') || /^(?:say|speak|nod|shout|whisper|smile|wink|walk|run)$/.test(own.lemma)),
     standing: part.role === 'subject' && does('hanging'),
+    touchedOnly: verb !== null && has(lexicon, verb, 'touching'),
     placed: root.role === 'preposition' && placing.test(root.preposition ?? ''),
     spokenOf: object && verb !== null && has(lexicon, verb, 'speaking-of'),
     unreal: deed?.unreal ?? false,
