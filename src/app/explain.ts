@@ -108,11 +108,13 @@ function explainInScene(scene: BreakdownScene, element: SceneElement, moves: rea
     ...(element.rules.length > 0 ? [`  because: ${element.rules.join('; ')}`] : []),
     ...(element.stateIn ? [`  comes in: ${element.stateIn}`] : []),
     ...(element.stateOut && element.stateOut !== element.stateIn ? [`  goes out: ${element.stateOut}`] : []),
-    ...moves.map(
-      (move) =>
-        `  line ${move.at.start.line}: ${move.kind}${move.from ? ` from ${move.from}` : ''}${move.to ? ` to ${move.to}` : ''}: ${quote(move.words)}`,
-    ),
+    ...moves.map((move) => `  line ${move.at.start.line}: ${describeMove(move)}: ${quote(move.words)}`),
   ];
+}
+
+function describeMove({ kind, from, to }: Move): string {
+  const toWhom = kind === 'handed over' ? ` to ${to}` : ` ${to}`;
+  return `${kind}${from ? ` from ${from}` : ''}${to ? toWhom : ''}`;
 }
 
 function explainPlace(place: PlaceEntry, breakdown: Breakdown): Explanation {
@@ -143,7 +145,7 @@ function explainScene(scene: BreakdownScene, { pages, finds }: Analysis): Explan
 }
 
 function explainTask(task: Task): string {
-  return `${task.kind} (${task.strength}): ${task.text}; line ${task.at.start.line}, ${quote(task.words)}, row ${task.rule}`;
+  return `${task.kind} (${task.strength}): ${task.text.replace(/\.$/, '')}; line ${task.at.start.line}, ${quote(task.words)}, row ${task.rule}`;
 }
 
 function sceneName(scene: BreakdownScene): string {

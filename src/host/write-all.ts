@@ -31,14 +31,17 @@ export async function writeAllFiles(folder: string, files: readonly OutputFile[]
   fs.rmSync(staging, { recursive: true, force: true });
 }
 
-/** Writes one file whole: a neighbour first, then a rename. */
+/** Writes one file whole: a neighbour first, then a rename. A link stays a link, and a file keeps its permissions. */
 export async function writeOneFile(file: string, content: string): Promise<void> {
-  const neighbour = `${file}.prepwright-new`;
+  const isThere = fs.existsSync(file);
+  const target = isThere ? fs.realpathSync(file) : file;
+  const neighbour = `${target}.prepwright-new`;
   try {
     writeDurably(neighbour, content);
-    fs.renameSync(neighbour, file);
+    if (isThere) fs.chmodSync(neighbour, fs.statSync(target).mode);
+    fs.renameSync(neighbour, target);
   } catch (error) {
-    fs.rmSync(neighbour, { force: true });
+    if (fs.existsSync(neighbour)) fs.rmSync(neighbour);
     throw asFileTrouble(file, error);
   }
 }

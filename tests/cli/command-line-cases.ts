@@ -9,8 +9,11 @@ export interface CommandLineCase {
   readonly error?: readonly (string | RegExp)[];
   /** Names of files that must stand there after the run; `[]` when nothing may have been written. */
   readonly writes?: readonly string[];
+  /** Given files that the run changes, as they must read after it. */
+  readonly rewrites?: Readonly<Record<string, string>>;
 }
 
+const doubt = '## INT. HALL - NIGHT\n\nA crowd of guests looks up.\n';
 const short = '---\ntitle: Two Cups\n---\n\n1. INT. KITCHEN - DAY\n\nNora pours [tea].\n\nNORA\nSit down.\n';
 
 export const commandLineCases: readonly CommandLineCase[] = [

@@ -4,6 +4,7 @@ import os from 'node:os';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { main } from '../../src/cli/main.js';
+import { commandMessages } from '../../src/messages/command.js';
 import { createTestHost, packageRoot } from '../support/test-host.js';
 import { type CommandLineCase, commandLineCases } from './command-line-cases.js';
 
@@ -12,12 +13,14 @@ interface Answer {
   readonly out: string;
   readonly error: string;
   readonly files: readonly string[];
+  readonly rewritten: Readonly<Record<string, string>>;
 }
 
 async function runInProcess(given: CommandLineCase): Promise<Answer> {
   const host = createTestHost({ ...given.files, ...(given.stdin === undefined ? {} : { '-': given.stdin }) });
   const exit = await main(given.args, host);
-  return { exit, out: host.printed.out, error: host.printed.error, files: [...host.written.keys()] };
+  const written = [...host.written].map(([name, content]) => [name, String(content)]);
+  return { exit, ...host.printed, files: [...host.written.keys()], rewritten: Object.fromEntries(written) };
 }
 
 async function runAsChild(given: CommandLineCase): Promise<Answer> {
@@ -37,6 +40,9 @@ async function runAsChild(given: CommandLineCase): Promise<Answer> {
       out: child.stdout,
       error: child.stderr,
       files: files.filter((name) => fs.statSync(path.join(folder, name)).isFile()),
+      rewritten: Object.fromEntries(
+        [...inputs].map((name) => [name, fs.readFileSync(path.join(folder, name), 'utf8')]),
+      ),
     };
   } finally {
     fs.rmSync(folder, { recursive: true });
@@ -55,6 +61,13 @@ describe.each(Object.entries(ways))('the command line, %s', (_, run) => {
       if (given.writes.length === 0) expect(answer.files).toEqual([]);
       else expect(answer.files).toEqual(expect.arrayContaining([...given.writes]));
     }
+    for (const [name, text] of Object.entries(given.rewrites ?? {})) expect(answer.rewritten[name]).toBe(text);
     expect(answer.out + answer.error).not.toContain('\u001b[');
   });
+});
+
+it('has a case for every message of the command line', async () => {
+  const answers = await Promise.all(commandLineCases.map(runInProcess));
+  const said = answers.flatMap(({ error }) => [...error.matchAll(/\[([a-z0-9-]+)\]$/gm)].map(([, code]) => code));
+  expect(said).toEqual(expect.arrayContaining(Object.keys(commandMessages)));
 });

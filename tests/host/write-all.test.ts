@@ -65,6 +65,23 @@ describe('writing all files of a run', () => {
     expect(fs.readdirSync(folder)).toEqual(['script.md']);
     await expect(writeOneFile(path.join(folder, 'no/script.md'), 'text')).rejects.toBeInstanceOf(FileTrouble);
   });
+
+  it('keeps a link and the permissions of what it points to', async () => {
+    const real = path.join(folder, 'real.md');
+    fs.writeFileSync(real, 'old', { mode: 0o600 });
+    fs.symlinkSync('real.md', path.join(folder, 'script.md'));
+    await writeOneFile(path.join(folder, 'script.md'), 'new');
+    expect(read('real.md')).toBe('new');
+    expect(fs.statSync(real).mode & 0o777).toBe(0o600);
+    expect(fs.lstatSync(path.join(folder, 'script.md')).isSymbolicLink()).toBe(true);
+    expect(fs.readdirSync(folder).sort()).toEqual(['real.md', 'script.md']);
+  });
+
+  it('says so when a part of the path is a file', async () => {
+    fs.writeFileSync(path.join(folder, 'file'), '');
+    await expect(writeOneFile(path.join(folder, 'file/script.md'), 'text')).rejects.toThrow(/file, not a folder/);
+    expect(fs.readdirSync(folder)).toEqual(['file']);
+  });
 });
 
 describe('a run that is killed', () => {

@@ -1,0 +1,132 @@
+import { describe, expect, it } from 'vitest';
+import { main } from '../../src/cli/main.js';
+import { compileText } from '../support/compile-text.js';
+import { createTestHost } from '../support/test-host.js';
+import { questionsOf, reviewText } from './review-text.js';
+
+const script = `## 1. INT. HALL - NIGHT
+
+A crowd of guests looks up. A splash outside.
+Nobody moves.
+
+NORA
+What was that?
+
+## 2. EXT. POND - NIGHT
+
+> day: 1
+
+Nora kneels in the reeds.
+`;
+
+const about = (word: string, answer: string) => (question: string) => (question.includes(word) ? answer : '');
+
+async function sceneOf(text: string, at = 0) {
+  const { breakdown } = await compileText(text);
+  const scene = breakdown?.scenes[at];
+  if (!scene) throw new Error('no such scene');
+  return scene;
+}
+
+const thingsOf = async (text: string, at = 0) =>
+  (await sceneOf(text, at)).elements.map(({ name, known }) => `${name}, ${known}`);
+
+describe('a no', () => {
+  it('is a note under the paragraph, and the thing is gone', async () => {
+    expect(await thingsOf(script)).toContain('splash, found');
+    const { text, out, exit } = await reviewText(script, about('splash', 'n'));
+    expect(text).toBe(script.replace('Nobody moves.\n', 'Nobody moves.\n\n> no: splash\n'));
+    expect(await thingsOf(text)).not.toContain('splash, found');
+    expect([...(await questionsOf(text)).keys()]).not.toContain('need-splash-int-hall-night');
+    expect(out).toContain('1 of 2 settled in script.md.');
+    expect(exit).toBe(0);
+  });
+
+  it('outlives other words around it, and a move to another place in the script', async () => {
+    const { text } = await reviewText(script, about('splash', 'no'));
+    const reworded = text.replace('A splash outside.', 'Then, out in the dark, a long splash. It fades.');
+    expect(await thingsOf(reworded)).not.toContain('splash, found');
+    const [first = '', second = ''] = text.split(/(?=## 2)/);
+    const moved = `${second.replace('2.', '1.')}\n${first.replace('1.', '2.')}`;
+    expect(await thingsOf(moved, 1)).not.toContain('splash, found');
+    const later = text.replace('A splash outside.', '').replace('What was that?', 'What was that?\n\nA splash.');
+    expect(await thingsOf(later)).not.toContain('splash, found');
+  });
+
+  it('holds in its own scene only', async () => {
+    const { text } = await reviewText(script, about('splash', 'n'));
+    expect(await thingsOf(`${text}\nA splash.\n`, 1)).toContain('splash, found');
+  });
+});
+
+describe('a yes', () => {
+  it('puts brackets round the name where it stands in the text, with its category', async () => {
+    const { text } = await reviewText(script, about('splash', 'YES'));
+    expect(text).toBe(script.replace('A splash', 'A [splash](sound)'));
+    expect(await thingsOf(text)).toContain('splash, marked');
+  });
+
+  it('is a note where the name is not typed as it is called', async () => {
+    const starred = script.replace('A splash', 'A *splash*');
+    const { text } = await reviewText(starred, about('splash', 'y'));
+    expect(text).toBe(starred.replace('Nobody moves.', 'Nobody moves.\n\n> sound: splash'));
+    expect(await thingsOf(text)).toContain('splash, noted');
+  });
+});
+
+describe('an answer in words', () => {
+  it('settles the question as it is typed', async () => {
+    const { text } = await reviewText(script, about('How many guests', '  about   thirty '));
+    expect(text).toContain('Nobody moves.\n\n> answer: count-guests-int-hall-night; about thirty\n');
+    expect([...(await questionsOf(text)).keys()]).not.toContain('count-guests-int-hall-night');
+    expect((await sceneOf(text)).notes).toContainEqual(expect.objectContaining({ kind: 'answer' }));
+  });
+
+  it('counts a group', async () => {
+    const { text } = await reviewText(script, about('How many guests', '30'));
+    expect((await sceneOf(text)).extras).toEqual([expect.objectContaining({ name: 'guests', count: 30 })]);
+  });
+});
+
+describe('a review', () => {
+  it('keeps line ends and a byte-order mark', async () => {
+    const windows = `\ufeff${script.replaceAll('\n', '\r\n')}`;
+    const { text } = await reviewText(windows, about('splash', 'n'));
+    expect(text).toBe(windows.replace('Nobody moves.\r\n', 'Nobody moves.\r\n\r\n> no: splash\r\n'));
+  });
+
+  it('writes nothing into private text or into the next scene', async () => {
+    const crowded = '## INT. HALL - NIGHT\n\nA splash. <!-- ask\n\nIvo --> Silence.\n## INT. BARN - DAY\n\nRain.\n';
+    const { text } = await reviewText(crowded, about('splash', 'n'));
+    expect(text).toBe(crowded.replace('Silence.\n', 'Silence.\n\n> no: splash\n\n'));
+  });
+
+  it('leaves for later what is passed over, and stops when told to or at the end of what is typed', async () => {
+    for (const typed of ['', 's', 'stop', null]) {
+      const { text, exit, out } = await reviewText(script, () => typed);
+      expect(text).toBe(script);
+      expect(exit).toBe(0);
+      expect(out).toContain('0 of 2 settled');
+    }
+  });
+
+  it('says when nothing is open', async () => {
+    const { out, text } = await reviewText('## INT. HALL - NIGHT\n\nNora waits.\n', () => 'n');
+    expect(out).toBe('Nothing is open.\n');
+    expect(text).toContain('Nora waits.');
+  });
+
+  it('does not begin on a script with errors', async () => {
+    const { exit, error, text } = await reviewText('Once upon a time.\n', () => 'n');
+    expect(exit).toBe(1);
+    expect(error).toContain('[no-scene]');
+    expect(text).toBe('Once upon a time.\n');
+  });
+
+  it('says when the script cannot be written, and loses nothing', async () => {
+    const host = createTestHost({ 'a.md': script, 'a.md/b.md': script, '-': 'n\nn\n' });
+    expect(await main(['review', 'a.md/b.md'], host)).toBe(3);
+    expect(host.printed.error).toContain('[file-not-written]');
+    expect(host.written.size).toBe(0);
+  });
+});
