@@ -1,8 +1,14 @@
-import { type Block, blank, bold, type TableRow } from '../layout/kit.js';
+import { type Block, blank, bold, type Inline, type TableRow } from '../layout/kit.js';
 import { listScenes, type SceneIndex } from '../words/scene-list-words.js';
 
 /** One hat or coat in five more than there are people: common practice. */
 const spareShare = 5;
+
+/** Nothing for a few, who can be asked by name. */
+function spareWords(count: number | null): Inline {
+  if (count === null) return blank(26);
+  return count < spareShare ? '' : String(Math.ceil(count / spareShare));
+}
 
 /** People in the background: how many, where, in what, and the spare hats and coats for them. */
 export function backgroundBlocks(index: SceneIndex): Block[] {
@@ -23,7 +29,7 @@ export function backgroundBlocks(index: SceneIndex): Block[] {
         count === null ? blank(26) : String(count),
         listScenes(scenes, index),
         blank(190),
-        count === null ? blank(26) : String(Math.ceil(count / spareShare)),
+        spareWords(count),
       ],
     }),
   );

@@ -135,7 +135,7 @@ function noteBlocks(day: PlanDay, scenes: readonly BreakdownScene[], ground: Cal
     entries.length === 0 ? [] : [{ kind: 'section', label, labelWidth: 60, blocks: [{ kind: 'entries', entries }] }];
   const props = helperFor('props', book);
   return [
-    ...section('Once only', changing.slice(0, 5)),
+    ...section('Gets spoilt', changing.slice(0, 5)),
     ...section('Going back', returns),
     ...section('Watch', warnings.slice(0, 4)),
     ...section('Note', [

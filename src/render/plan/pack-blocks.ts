@@ -39,6 +39,7 @@ export function propPackParts({ production }: RenderInput): PackParts {
   return {
     front: packFrontBlocks(production, 'props'),
     back: [
+      { kind: 'page break' },
       ...pullListBlocks(plan, isThing),
       ...multiplesBlocks(plan, isThing),
       ...consumableBlocks(plan, book, isThing),
@@ -60,6 +61,7 @@ export function costumePackParts({ production, breakdown }: RenderInput, index: 
   return {
     front: packFrontBlocks(production, 'costume'),
     back: [
+      { kind: 'page break' },
       ...dressingOrderBlocks(production, index),
       ...pullListBlocks(plan, isWorn),
       ...multiplesBlocks(plan, isWorn),
