@@ -45,13 +45,14 @@ function leaveWith(thing: Thing, before: HandInput, input: HandInput): Thing | n
   const last = lastMove(before.ground.finds.moves, thing);
   const sure = thing.carried || thing.known === 'marked' || thing.known === 'noted';
   if (last?.kind === 'put down' || (!sure && last?.kind !== 'carried off')) return null;
-  const by =
+  const holders =
     last?.kind === 'handed over'
-      ? last.to
+      ? [last.to]
       : last?.kind === 'carried off'
-        ? (last.to ?? last.from ?? thing.by)
-        : thing.by;
-  if (by === null || !before.isSeen(by) || !input.isSeen(by)) return null;
+        ? [last.to, last.from, thing.by]
+        : [thing.by];
+  const by = holders.find((person) => person !== null && before.isSeen(person) && input.isSeen(person)) ?? null;
+  if (by === null) return null;
   return { ...thing, carried: true, from: thing.from ?? before.ground.id, by, worn: false };
 }
 

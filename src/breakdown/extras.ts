@@ -1,11 +1,13 @@
 import { foldName, slug } from '../base/slug.js';
 import type { Range } from '../base/text-range.js';
-import { readLeadingCount } from '../trade/number-words.js';
+import { collectiveNouns } from '../trade/cue-words.js';
+import { readLeadingCount, readNumber } from '../trade/number-words.js';
 import { kindOfCue } from './cue-people.js';
 import { notesOf, type SceneGround } from './ground.js';
 import { splitWords } from './name-matcher.js';
 import type { PeopleIndex } from './people-index.js';
 import type { Presence } from './presence.js';
+import { coreName, headOf, singular } from './same-thing.js';
 import type { Known, SceneExtra } from './types.js';
 
 /** Elements of the script that are people in the background, by folded name, with the count their definition gives. */
@@ -25,9 +27,10 @@ export function countExtras(
   people: PeopleIndex,
   presences: readonly Presence[],
   defined: ExtrasDefined,
+  source: string,
 ): SceneExtra[] {
   const byName = new Map<string, SceneExtra>();
-  for (const sight of sightExtras(ground, people, presences, defined)) {
+  for (const sight of sightExtras(ground, people, presences, defined, source)) {
     const key = sameGroup([...byName.keys()], groupKey(sight.name));
     const known = byName.get(key);
     byName.set(key, known ? { ...known, count: known.count ?? sight.count } : makeExtra(sight));
@@ -44,6 +47,7 @@ function* sightExtras(
   people: PeopleIndex,
   presences: readonly Presence[],
   defined: ExtrasDefined,
+  source: string,
 ): Generator<Sight> {
   for (const { person, cast } of presences) {
     const mention = cast.mentions[0];
@@ -71,26 +75,45 @@ function* sightExtras(
       yield { name: rest, count: item.count ?? count, known: 'noted', words: item.name, at: item.at };
     }
   }
-  yield* foundExtras(finds, people, presences);
+  yield* foundExtras(finds, people, presences, source);
 }
 
 function* foundExtras(
   finds: SceneGround['finds'],
   people: PeopleIndex,
   presences: readonly Presence[],
+  source: string,
 ): Generator<Sight> {
   const names = presences.flatMap(({ person }) => person.names.map(wordsOf));
   const isCast = (words: string, count: number | null) => {
     const own = wordsOf(words);
     return (count ?? 1) === 1 && names.some((name) => name.every((word) => own.includes(word)));
   };
-  for (const { kind, name, count, words, at } of finds.people) {
-    if (kind === 'extras' && !people.find(name) && !isCast(words, count))
-      yield { name, count, known: 'found', words, at };
+  const found = [
+    ...finds.people.filter(({ kind }) => kind === 'extras').map((find) => ({ ...find, known: 'found' as const })),
+    ...finds.elements.filter(({ category }) => category === 'extras'),
+  ];
+  for (const { name, count, known, words, at } of found) {
+    if (people.find(name) || isCast(words, count)) continue;
+    yield {
+      name,
+      count: count ?? countInWords(name, words, source.slice(at.end.offset, at.end.offset + 30)),
+      known,
+      words,
+      at,
+    };
   }
-  for (const { category, name, count, known, words, at } of finds.elements) {
-    if (category === 'extras' && !people.find(name) && !isCast(words, count)) yield { name, count, known, words, at };
+}
+
+/** The count of people whom the words tell without a number before them: `a girl` is one, `a crowd of twenty` are twenty. */
+function countInWords(name: string, words: string, after: string): number | null {
+  const head = headOf(name);
+  if (collectiveNouns.has(head)) {
+    const [, number = ''] = /^ of (?:about |around |some )?([\w-]+)/i.exec(after) ?? [];
+    return readNumber(number);
   }
+  const last = coreName(name).split(' ').at(-1) ?? '';
+  return head === last && /^(?:a|an|the|his|her|their|another) /i.test(words) ? 1 : null;
 }
 
 /** `A drunk man` is no extra where DRUNK speaks. */
@@ -100,9 +123,10 @@ function wordsOf(text: string): string[] {
 
 /** `three nurses`, `nurses` and `nurse` are one group within a scene. */
 function groupKey(name: string): string {
-  return foldName(name)
+  const words = foldName(name)
     .replace(/^(?:the|a|an|some|several|many) /, '')
-    .replace(/s$/, '');
+    .split(' ');
+  return [...words.slice(0, -1), singular(words.at(-1) ?? '')].join(' ');
 }
 
 /** A bare head met after a fuller name of the same scene is that group: `passengers` after `bus passengers`. */

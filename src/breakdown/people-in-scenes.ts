@@ -58,7 +58,7 @@ export function tellPeople(ground: Ground, people: PeopleIndex, answers: Answers
       presences,
       unnamed,
       lingering,
-      extras: countByAnswers(countExtras(scene, people, presences, defined), scene.id, answers),
+      extras: countByAnswers(countExtras(scene, people, presences, defined, ground.script.source), scene.id, answers),
       seen: new Set(before.map(({ person }) => person.name)),
     };
   });

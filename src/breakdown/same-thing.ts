@@ -20,6 +20,7 @@ export function coreName(name: string): string {
 
 /** One word in the singular, as far as English endings tell. */
 export function singular(word: string): string {
+  if (word.endsWith('men') && word.length > 4 && word !== 'specimen') return `${word.slice(0, -3)}man`;
   if (word.length < 4 || !word.endsWith('s') || /(?:ss|us|is)$/.test(word)) return irregular.get(word) ?? word;
   if (word.endsWith('ies')) return `${word.slice(0, -3)}y`;
   if (/(?:ch|sh|x|ss|zz)es$/.test(word)) return word.slice(0, -2);

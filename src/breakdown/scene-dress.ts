@@ -72,7 +72,7 @@ export class SceneDress {
   move({ kind, from, to, name, at }: Move): void {
     const person = kind === 'put on' ? (to ?? from) : kind === 'handed over' ? from : (from ?? to);
     const figure = person === null ? undefined : this.figures.get(person);
-    if (!figure || kind === 'carried off') return;
+    if (!figure || kind === 'carried off' || (kind === 'handed over' && from === to)) return;
     const identity =
       this.closets.meant(name, figure.person, figure.outfit) ?? this.costumeHere(name) ?? this.closets.lying(name);
     if (!identity) return;

@@ -1,6 +1,8 @@
 import { slug } from '../base/slug.js';
+import { collectiveNouns } from '../trade/cue-words.js';
 import { questionIds } from './answers.js';
 import type { SceneDoubts } from './questions.js';
+import { headOf } from './same-thing.js';
 import type { Question } from './types.js';
 
 /** Asks for the decisions about the story that a scene waits for, the most far-reaching first. */
@@ -107,15 +109,18 @@ function* askStates({ ground, states }: SceneDoubts) {
 function* askCounts({ ground, extras }: SceneDoubts) {
   for (const { id, name, count, line } of extras) {
     if (count !== null || !isPlural(name)) continue;
-    const text = collective.test(name) ? `How many people is the ${name}?` : `How many ${name}?`;
+    const text =
+      isCollective(name) && headOf(name) !== 'people' ? `How many people are the ${name}?` : `How many ${name}?`;
     yield story(questionIds.count(id, ground.id), text, line, `Type "> extras: 6 ${name}" with the number you want.`);
   }
 }
 
-const collective = /(?:crowd|family|audience|band|team|group)$/i;
+function isCollective(name: string): boolean {
+  return collectiveNouns.has(headOf(name));
+}
 
 function isPlural(name: string): boolean {
-  return collective.test(name) || /(?:s|men|women|people|children)$/i.test(name);
+  return isCollective(name) || /(?:s|men|women|children)$/i.test(name);
 }
 
 function* askPlace({ ground, place }: SceneDoubts) {

@@ -16,3 +16,9 @@ export const deviceCues: ReadonlySet<string> = new Set(
     .replace(/\s+\|/g, '|')
     .split('|'),
 );
+
+/** Nouns in the singular that mean several people: a bare `crowd` has no count yet, `crowd of twenty` has. From memory. */
+export const collectiveNouns: ReadonlySet<string> = new Set(
+  `audience band bunch choir class company congregation crew crowd family gang group handful line mob orchestra party patrol people
+  procession queue row squad team troop`.split(/\s+/),
+);

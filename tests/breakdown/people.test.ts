@@ -241,4 +241,27 @@ describe('extras', () => {
     expect(scenes[0]?.elements).toEqual([]);
     expect(scenes[0]?.questions.map(({ id }) => id)).toEqual(['count-crowd-int-kitchen-day']);
   });
+
+  it('are one where the words say one, and as many as a crowd is said to be of', () => {
+    const { scenes } = breakDown(
+      `${cast('NORA: {}')}A crowd of twenty. A girl of ten. The mayor. Women. The fishermen.\n`,
+      {
+        people: [
+          { name: 'crowd', kind: 'extras', words: 'A crowd' },
+          { name: 'girl', kind: 'extras', words: 'A girl' },
+          { name: 'mayor', kind: 'extras', words: 'The mayor' },
+          { name: 'women', kind: 'extras', words: 'Women' },
+          { name: 'fishermen', kind: 'extras', words: 'The fishermen' },
+        ],
+      },
+    );
+    expect(scenes[0]?.extras.map(({ name, count }) => `${name} ${count}`)).toEqual([
+      'crowd 20',
+      'girl 1',
+      'mayor 1',
+      'women null',
+      'fishermen null',
+    ]);
+    expect(scenes[0]?.questions.map(({ text }) => text)).toEqual(['How many women?', 'How many fishermen?']);
+  });
 });
