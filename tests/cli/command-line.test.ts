@@ -1,7 +1,8 @@
-import { spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
+import { text } from 'node:stream/consumers';
 import { describe, expect, it } from 'vitest';
 import { main } from '../../src/cli/main.js';
 import { commandMessages } from '../../src/messages/command.js';
@@ -27,18 +28,19 @@ async function runAsChild(given: CommandLineCase): Promise<Answer> {
   const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'prepwright-cli-'));
   try {
     for (const [name, content] of Object.entries(given.files ?? {})) fs.writeFileSync(path.join(folder, name), content);
-    const child = spawnSync(process.execPath, [path.join(packageRoot, 'bin/prepwright.js'), ...given.args], {
+    const child = spawn(process.execPath, [path.join(packageRoot, 'bin/prepwright.js'), ...given.args], {
       cwd: folder,
-      input: given.stdin ?? '',
-      encoding: 'utf8',
       env: { ...process.env, NO_COLOR: '1' },
     });
+    child.stdin.end(given.stdin ?? '');
+    const ended = new Promise<number>((resolve) => child.on('close', (code) => resolve(code ?? -1)));
+    const [out, error, exit] = await Promise.all([text(child.stdout), text(child.stderr), ended]);
     const inputs = new Set(Object.keys(given.files ?? {}));
     const files = fs.readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => !inputs.has(name));
     return {
-      exit: child.status ?? -1,
-      out: child.stdout,
-      error: child.stderr,
+      exit,
+      out,
+      error,
       files: files.filter((name) => fs.statSync(path.join(folder, name)).isFile()),
       rewritten: Object.fromEntries(
         [...inputs].map((name) => [name, fs.readFileSync(path.join(folder, name), 'utf8')]),
@@ -52,7 +54,7 @@ async function runAsChild(given: CommandLineCase): Promise<Answer> {
 const ways = { 'in process': runInProcess, 'as a child process': runAsChild };
 
 describe.each(Object.entries(ways))('the command line, %s', (_, run) => {
-  it.each(commandLineCases)('$name', async (given) => {
+  it.concurrent.each(commandLineCases)('$name', async (given) => {
     const answer = await run(given);
     expect(answer.exit, answer.error).toBe(given.exit);
     for (const part of given.out ?? []) expect(answer.out).toMatch(part);
