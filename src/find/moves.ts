@@ -48,8 +48,8 @@ export function findMoves(clauses: readonly Clauses[], named: readonly Named[]):
   for (const clause of clauses) {
     if (clause.sentence.kind !== 'action') continue;
     for (const part of clause.parts) {
-      const one = known.get(part);
-      const move = one && part.role === 'object' && part.deed ? moveOf(one, part.deed, clause) : null;
+      const one = part.role === 'object' && part.deed ? known.get(part) : undefined;
+      const move = one && part.deed ? moveOf(one, part.deed, clause) : null;
       if (move) moves.push(move);
     }
     moves.push(...leavings(clause, known));
@@ -143,10 +143,11 @@ function placeOf(mention: Mention, clause: Clauses): string | null {
 /** "leaves with the bag", "runs off, the bag in her hand": the thing goes with the person. */
 function leavings(clause: Clauses, known: ReadonlyMap<Mention['part'], Named>): Move[] {
   return clause.parts.flatMap((part) => {
+    if (part.preposition !== 'with' || !part.deed || part.deed.unreal) return [];
+    const { deed } = part;
     const one = known.get(part);
-    const deed = part.deed;
-    const who = deed?.subject?.person ?? null;
-    if (!one || !deed || who === null || part.preposition !== 'with' || deed.unreal) return [];
+    const who = deed.subject?.person ?? null;
+    if (!one || who === null) return [];
     const goes =
       /^(?:leave|exit|depart|flee|escape|vanish)$/.test(deed.lemma) ||
       (/^(?:go|run|walk|hurry|slip|rush|march|storm|stride|ride|drive)$/.test(deed.lemma) &&

@@ -25,7 +25,7 @@ export interface Referents {
 export function learnReferents(sentences: readonly Sentence[], lexicon: Lexicon): Referents {
   const gender = learnGenders(sentences, lexicon);
   let scene = -1;
-  let recent: string[] = [];
+  let recent: readonly string[] = [];
   return {
     enter: (sentence) => {
       if (sentence.scene !== scene) recent = [];
@@ -42,15 +42,25 @@ function learnGenders(sentences: readonly Sentence[], lexicon: Lexicon): Map<str
   const vote = (person: string, by: number) => votes.set(person, (votes.get(person) ?? 0) + by);
   for (const sentence of sentences) {
     if (sentence.kind !== 'action') continue;
-    const people = new Set(sentence.tokens.flatMap((token) => token.person ?? []));
+    const people = peopleNamed(sentence.tokens, sentence.tokens.length);
     for (const person of people) if (!votes.has(person)) vote(person, genderOfName(person, lexicon) * 3);
-    if (people.size !== 1) continue;
+    if (people.length !== 1) continue;
     const [person] = people;
     const named = sentence.tokens.findIndex((token) => token.person !== null);
     const pronoun = sentence.tokens.slice(named).find((token) => genders[token.lower]);
     if (pronoun && person) vote(person, genders[pronoun.lower] === 'f' ? 1 : -1);
   }
   return new Map([...votes].filter(([, sum]) => sum !== 0).map(([person, sum]) => [person, sum > 0 ? 'f' : 'm']));
+}
+
+/** The people that the first `end` words of a sentence name, each once, in order. */
+export function peopleNamed(tokens: readonly Token[], end: number): string[] {
+  const people: string[] = [];
+  for (let at = 0; at < end; at++) {
+    const person = tokens[at]?.person ?? null;
+    if (person !== null && !people.includes(person)) people.push(person);
+  }
+  return people;
 }
 
 /** 1 for a woman's name, -1 for a man's, 0 when the name does not tell. */
@@ -64,11 +74,11 @@ function genderOfName(name: string, lexicon: Lexicon): number {
 }
 
 /** The people named last come first. */
-function remember(recent: readonly string[], sentence: Sentence): string[] {
-  const named = [...new Set(sentence.tokens.flatMap((token) => token.person ?? []))];
+function remember(recent: readonly string[], sentence: Sentence): readonly string[] {
+  const named = peopleNamed(sentence.tokens, sentence.tokens.length);
   if (sentence.kind === 'speech' && sentence.speaker)
     return [sentence.speaker, ...recent.filter((one) => one !== sentence.speaker)];
-  if (named.length === 0) return [...recent];
+  if (named.length === 0) return recent;
   return [...named, ...recent.filter((one) => !named.includes(one))];
 }
 
@@ -84,7 +94,10 @@ function resolve(
   if (sentence.kind !== 'action') return /^(?:i|me|my|mine|myself)$/.test(token.lower) ? sentence.speaker : null;
   const wanted = genders[token.lower];
   if (!wanted) return null;
-  const here = [...new Set(sentence.tokens.slice(0, at).flatMap((one) => one.person ?? []))];
   const fits = (person: string) => (gender.get(person) ?? wanted) === wanted;
-  return here.find(fits) ?? recent.find(fits) ?? null;
+  for (let before = 0; before < at; before++) {
+    const named = sentence.tokens[before]?.person;
+    if (named && fits(named)) return named;
+  }
+  return recent.find(fits) ?? null;
 }

@@ -2,6 +2,7 @@ import type { CategoryName } from '../trade/categories.js';
 import type { Clauses, Part, Subject } from './clause-types.js';
 import type { Lexicon } from './lexicon.js';
 import type { Token } from './reading.js';
+import { peopleNamed } from './referents.js';
 import type { Signals } from './signals.js';
 import { rootPart } from './signs-of-use.js';
 
@@ -71,6 +72,6 @@ function nearBody(part: Part, clauses: Clauses): string | null {
 
 /** The only person named in the sentence up to the phrase. */
 function onlyPersonSoFar(part: Part, clauses: Clauses): string | null {
-  const named = new Set(clauses.sentence.tokens.slice(0, part.phrase.start).flatMap((token) => token.person ?? []));
-  return named.size === 1 ? ([...named][0] ?? null) : null;
+  const named = peopleNamed(clauses.sentence.tokens, part.phrase.start);
+  return named.length === 1 ? (named[0] ?? null) : null;
 }
