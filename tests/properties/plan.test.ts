@@ -1,8 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { readBook } from '../../src/book/read-book.js';
 import { countCopies, nameCopies } from '../../src/plan/copy-flow.js';
+import { makePlan } from '../../src/plan/make-plan.js';
 import { cutLengths } from '../../src/plan/packs.js';
-import { planOf, type SceneSketch } from '../plan/fixture.js';
+import { fullBook } from '../book/full-book.js';
+import { planOf, type SceneSketch, sketch } from '../plan/fixture.js';
 
 const state = fc.constantFrom('clean', 'soaked', 'torn', 'bloody', 'muddy', 'folded', 'odd');
 const thing = fc
@@ -160,6 +163,69 @@ describe('copies', () => {
         expect(new Set(named.flat()).size).toBe(copies);
         for (const one of named) expect(new Set(one).size).toBe(one.length);
       }),
+    );
+  });
+});
+
+describe('any book at all', () => {
+  const lines = fullBook.split('\n');
+  const mend = fc.oneof(
+    fc.record({ kind: fc.constant('drop' as const), at: fc.nat(lines.length - 1) }),
+    fc.record({
+      kind: fc.constant('value' as const),
+      at: fc.nat(lines.length - 1),
+      text: fc.constantFrom(
+        '',
+        '0',
+        '-1',
+        '999999',
+        'yes',
+        'soon',
+        '2027-03-12',
+        '[a, 1]',
+        '{ a: 1 }',
+        '1e9',
+        '5 m',
+        '0.0001',
+        '100%',
+        '&x',
+        'null',
+      ),
+    }),
+    fc.record({ kind: fc.constant('swap' as const), at: fc.nat(lines.length - 2) }),
+  );
+  const mended = fc.array(mend, { minLength: 1, maxLength: 12 }).map((mends) => {
+    const text = [...lines];
+    for (const one of mends) {
+      const line = text[one.at] ?? '';
+      if (one.kind === 'drop') text[one.at] = '';
+      else if (one.kind === 'value') text[one.at] = line.replace(/: .*$/, `: ${one.text}`);
+      else [text[one.at], text[one.at + 1]] = [text[one.at + 1] ?? '', line];
+    }
+    return text.join('\n');
+  });
+  const script = sketch({
+    scenes: [
+      { cast: ['NORA'], place: 'BOATHOUSE', things: { letter: { in: 'whole', out: 'torn', by: 'NORA' } } },
+      { setting: 'EXT', light: 'dusk', things: { letter: { in: 'torn' }, empty: {} } },
+    ],
+  });
+
+  it('is planned or refused with messages, and never throws', () => {
+    fc.assert(
+      fc.property(mended, (text) => {
+        const { book, messages } = readBook(text, 'book.yaml');
+        if (book === null) {
+          expect(messages.length).toBeGreaterThan(0);
+          return;
+        }
+        const { plan } = makePlan(script, book, '2027-02-20');
+        expect(plan.money.forecast.minor).toBe(
+          plan.money.lines.reduce((sum, line) => sum + line.amount.minor, plan.money.contingency.minor),
+        );
+        expect(plan.slots).toHaveLength(2);
+      }),
+      { numRuns: 60 },
     );
   });
 });
