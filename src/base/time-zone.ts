@@ -22,12 +22,12 @@ export function zoneOffset(zone: string, instant: number): number {
       .map((one) => [one.type, Number(one.value)]),
   );
   const local = Date.UTC(
-    part['year'] as number,
-    (part['month'] as number) - 1,
-    part['day'] as number,
-    part['hour'] as number,
-    part['minute'] as number,
-    part['second'] as number,
+    part.year as number,
+    (part.month as number) - 1,
+    part.day as number,
+    part.hour as number,
+    part.minute as number,
+    part.second as number,
   );
   return Math.round((local - Math.floor(instant / 1000) * 1000) / 60_000);
 }

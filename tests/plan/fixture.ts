@@ -85,6 +85,7 @@ export function sketch({ scenes, categories = {}, minors = [] }: Sketch): Breakd
       areas: [],
       scenes: made.filter((scene) => scene.place === name).map((scene) => scene.id),
       dressing: [],
+      sets: [],
     })),
   };
 }
