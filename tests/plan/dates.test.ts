@@ -130,7 +130,10 @@ describe('one thing in place of another', () => {
   });
 
   it('says when more is here than is needed, and never takes the record back', () => {
-    const line = lineOf(planOf(scenes, `${day('2027-03-12')}elements:\n  lantern: { get: buy, have: 4, paid: 40 }\n`), 'lantern');
+    const line = lineOf(
+      planOf(scenes, `${day('2027-03-12')}elements:\n  lantern: { get: buy, have: 4, paid: 40 }\n`),
+      'lantern',
+    );
     // Needed 1, here 4: 3 more.
     expect([line.need.have, line.remarks]).toEqual([4, ['3 more than needed: keep as spare, or give back']]);
   });
