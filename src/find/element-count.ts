@@ -43,6 +43,8 @@ export function readCount(part: Part, tokens: readonly Token[]): number | null {
   const { phrase, ofPart } = part;
   const own = countIn(tokens, phrase.modifiers) ?? numberOf(phrase.determiner?.lower ?? '');
   if (own !== null) return own;
+  const told = afterOf(part, tokens);
+  if (told !== null) return told;
   if (!ofPart || phrase.determiner !== null) return null;
   const measure = (tokens[ofPart.phrase.head] as Token).lemma;
   const many = countIn(tokens, ofPart.phrase.modifiers) ?? 1;
@@ -51,6 +53,16 @@ export function readCount(part: Part, tokens: readonly Token[]): number | null {
   if (measure === 'couple') return 2;
   if (measure === 'dozen') return /^half$/.test(tokens[ofPart.phrase.start - 1]?.lower ?? '') ? 6 : many * 12;
   return null;
+}
+
+/** "a crowd of twenty": the number stands alone after "of". "A girl of ten" tells an age. */
+function afterOf({ phrase }: Part, tokens: readonly Token[]): number | null {
+  const { end, head } = phrase;
+  const group =
+    /^(?:crowd|group|gang|band|party|squad|team|crew|congregation|audience|choir|mob|posse|class|queue|line|set|pack|platoon|company|tribe|family|herd|flock)$/;
+  if (!group.test((tokens[head] as Token).lemma) || tokens[end]?.lower !== 'of' || tokens[end + 1]?.tag !== 'number')
+    return null;
+  return tokens[end + 2]?.tag === 'noun' ? null : numberOf((tokens[end + 1] as Token).lower);
 }
 
 function countIn(tokens: readonly Token[], places: readonly number[]): number | null {

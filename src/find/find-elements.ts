@@ -7,6 +7,7 @@ import { eventFind, readEvents } from './event-finds.js';
 import { raiseHazards } from './hazards.js';
 import { imply } from './imply.js';
 import type { Lexicon } from './lexicon.js';
+import { markedPlaces } from './marked-places.js';
 import { type Mention, readMentions } from './mentions.js';
 import { findMoves } from './moves.js';
 import { findPeople } from './people-finds.js';
@@ -43,9 +44,9 @@ export function findElements(script: Script, lexicon: Lexicon): FoundElements {
   const { mentions, events } = readAll(clauses, placeWords(sentences), lexicon);
 
   // 4. The whole script: one element under several names, evidence from anywhere.
-  const { finds: things, named } = gatherElements(mentions);
+  const { finds: things, named } = gatherElements(mentions, markedPlaces(script));
   const elements = [...things, ...events].sort((a, b) => a.at.start.offset - b.at.start.offset);
-  const people = findPeople(clauses, mentions, lexicon);
+  const people = findPeople(clauses, mentions, script, lexicon);
   const moves = findMoves(clauses, named);
 
   // 5. What the words imply, and what may hurt somebody.

@@ -14,7 +14,7 @@ import type { Signals } from './signals.js';
 import { whoHas } from './who.js';
 
 /** Below this no evidence from elsewhere makes an element of a mention. */
-const hopeless = 0.25;
+const hopeless = 0.05;
 
 /** One place of the script that may name a thing, with what its sentence alone makes of it. */
 export interface Mention {

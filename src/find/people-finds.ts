@@ -1,7 +1,8 @@
+import type { Script } from '../script/types.js';
 import type { Clauses } from './clause-types.js';
 import type { Lexicon } from './lexicon.js';
 import type { Mention } from './mentions.js';
-import type { Token } from './reading.js';
+import type { Sentence, Token } from './reading.js';
 import type { Named } from './same-element.js';
 import { nameElements } from './same-element.js';
 import type { PersonFind } from './types.js';
@@ -9,9 +10,37 @@ import type { PersonFind } from './types.js';
 const cut = 0.5;
 
 /** People whom the action shows and no cue or `cast:` knows: named ones are cast, the rest extras with their counts. */
-export function findPeople(clauses: readonly Clauses[], mentions: readonly Mention[], lexicon: Lexicon): PersonFind[] {
+export function findPeople(
+  clauses: readonly Clauses[],
+  mentions: readonly Mention[],
+  script: Script,
+  lexicon: Lexicon,
+): PersonFind[] {
   const extras = nameElements(mentions.filter((one) => one.category === 'extras')).flatMap(asExtras);
-  return [...extras, ...introduced(clauses, lexicon)].sort((a, b) => a.at.start.offset - b.at.start.offset);
+  const people = [...extras, ...named(clauses, script), ...introduced(clauses, lexicon)];
+  return people.sort((a, b) => a.at.start.offset - b.at.start.offset);
+}
+
+/** Where the action first names each person whom it introduces. */
+function named(clauses: readonly Clauses[], script: Script): PersonFind[] {
+  const told = new Set(script.people.map(({ name }) => name));
+  const finds: PersonFind[] = [];
+  for (const { sentence } of clauses) {
+    if (sentence.kind !== 'action') continue;
+    sentence.tokens.forEach(({ person, start }, at) => {
+      if (person === null || told.has(person)) return;
+      told.add(person);
+      let last = at;
+      while (sentence.tokens[last + 1]?.person === person) last++;
+      finds.push(asCast(sentence, person, start, (sentence.tokens[last] as Token).end));
+    });
+  }
+  return finds;
+}
+
+function asCast(sentence: Sentence, name: string, start: number, end: number): PersonFind {
+  const [words, at] = [sentence.text.slice(start, end), sentence.place(start, end)];
+  return { scene: sentence.scene, name, kind: 'cast', count: null, presence: 'seen', words, at, confidence: 0.7 };
 }
 
 function asExtras({ mention, name }: Named): PersonFind[] {
@@ -32,17 +61,7 @@ function introduced(clauses: readonly Clauses[], lexicon: Lexicon): PersonFind[]
       if (size === 0) continue;
       const first = sentence.tokens[at] as Token;
       const last = sentence.tokens[at + size - 1] as Token;
-      const words = sentence.text.slice(first.start, last.end);
-      finds.push({
-        scene: sentence.scene,
-        name: titleCase(words),
-        kind: 'cast',
-        count: null,
-        presence: 'seen',
-        words,
-        at: sentence.place(first.start, last.end),
-        confidence: 0.7,
-      });
+      finds.push(asCast(sentence, titleCase(sentence.text.slice(first.start, last.end)), first.start, last.end));
       at += size - 1;
     }
   }

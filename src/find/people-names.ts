@@ -1,5 +1,5 @@
 import { foldName } from '../base/slug.js';
-import type { Script } from '../script/types.js';
+import type { Person } from '../script/types.js';
 
 /** How the action names the people of a script. */
 export interface PeopleNames {
@@ -20,8 +20,8 @@ const titles = new Set(
 );
 const smallWords = new Set('the a of and'.split(' '));
 
-/** Learns the names, aliases and distinct single names of the people of a script. */
-export function learnNames(script: Script): PeopleNames {
+/** Learns the names, aliases and distinct single names of people. */
+export function learnNames(people: readonly Pick<Person, 'name' | 'names'>[]): PeopleNames {
   const sequences = new Map<string, { readonly words: readonly string[]; readonly person: string }[]>();
   const whole = new Map<string, string>();
   const single = new Map<string, Set<string>>();
@@ -35,7 +35,7 @@ export function learnNames(script: Script): PeopleNames {
       list.sort((a, b) => b.words.length - a.words.length),
     );
   };
-  for (const person of script.people) {
+  for (const person of people) {
     for (const name of person.names) {
       whole.set(foldName(name), person.name);
       const words = nameWords(name);
@@ -46,7 +46,7 @@ export function learnNames(script: Script): PeopleNames {
       }
     }
   }
-  for (const [word, people] of single) if (people.size === 1) add([word], [...people][0] as string);
+  for (const [word, owners] of single) if (owners.size === 1) add([word], [...owners][0] as string);
   return {
     match: (words, lowers, at) => matchName(sequences, words, lowers, at),
     canonical: (name) => whole.get(foldName(name)) ?? null,

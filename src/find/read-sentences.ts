@@ -1,5 +1,6 @@
 import { movePoint, type Range } from '../base/text-range.js';
 import type { Block, Line, Script } from '../script/types.js';
+import { listUnlisted } from './introductions.js';
 import type { Lexicon } from './lexicon.js';
 import { learnNames, type PeopleNames } from './people-names.js';
 import type { Sentence } from './reading.js';
@@ -9,8 +10,9 @@ import { wordUses } from './word-uses.js';
 
 /** Cuts the script into tagged sentences, scene by scene in the order of the text: heading, action, speech, parentheticals. */
 export function readSentences(script: Script, lexicon: Lexicon): Sentence[] {
-  const names = learnNames(script);
-  const tagger: Tagger = { names, uses: wordUses(lexicon) };
+  const uses = wordUses(lexicon);
+  const names = learnNames([...script.people, ...listUnlisted(script, lexicon, uses)]);
+  const tagger: Tagger = { names, uses };
   const sentences: Sentence[] = [];
   for (const scene of script.scenes) {
     let paragraph = 0;

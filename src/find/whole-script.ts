@@ -1,3 +1,4 @@
+import type { Range } from '../base/text-range.js';
 import type { CategoryName } from '../trade/categories.js';
 import type { Mention } from './mentions.js';
 import { type Named, nameElements } from './same-element.js';
@@ -26,11 +27,11 @@ interface Evidence {
 }
 
 /** Makes finds of the mentions of a script: one element under several names is one, and evidence anywhere counts everywhere. */
-export function gatherElements(mentions: readonly Mention[]): Gathered {
+export function gatherElements(mentions: readonly Mention[], marked: (at: Range) => boolean): Gathered {
   const named = nameElements(mentions.filter((one) => one.category !== 'extras'));
   const elements = new Map<string, Evidence>();
   for (const { mention, name } of named) elements.set(name, addEvidence(elements.get(name) ?? noEvidence(), mention));
-  const pairs = named.map((one) => ({ one, find: asFind(one, elements.get(one.name) as Evidence) }));
+  const pairs = named.map((one) => ({ one, find: asFind(one, elements.get(one.name) as Evidence, marked) }));
   return {
     finds: pairs.flatMap(({ find }) => find ?? []),
     named: pairs.flatMap(({ one, find }) => (find ? [one] : [])),
@@ -61,8 +62,8 @@ function addEvidence(evidence: Evidence, mention: Mention): Evidence {
 const isSure = (mention: Mention) => mention.confidence >= 0.8;
 const isTouched = (mention: Mention) => isSure(mention) && (mention.inHand || mention.worn);
 
-function asFind({ mention, name }: Named, evidence: Evidence): Find | null {
-  const support = supportFrom(mention, evidence);
+function asFind({ mention, name }: Named, evidence: Evidence, marked: (at: Range) => boolean): Find | null {
+  const support = markOf(mention, marked) ?? supportFrom(mention, evidence);
   const confidence = support ? add(mention.confidence, support.weight) : mention.confidence;
   if (confidence < cut) return null;
   const { category, why } = categoryOverScript(mention, evidence);
@@ -87,6 +88,12 @@ function asFind({ mention, name }: Named, evidence: Evidence): Find | null {
 interface Support {
   readonly weight: number;
   readonly words: string;
+}
+
+/** A doubtful word in brackets is an element: the writer says so. */
+function markOf({ confidence, sentence, start, end }: Mention, marked: (at: Range) => boolean): Support | null {
+  if (confidence >= 0.9 || !marked(sentence.place(start, end))) return null;
+  return { weight: 5, words: 'the writer marked it' };
 }
 
 /** What the other mentions of an element lend to a doubtful one. */

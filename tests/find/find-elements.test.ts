@@ -162,6 +162,11 @@ describe('people of the action', () => {
     expect(elements.filter((find) => find.known === 'found')).toEqual([]);
   });
 
+  it('have their number after "of", which tells an age of one person', () => {
+    expect(findsOf('A crowd of twenty in their Sunday clothes.').people[0]?.count).toBe(20);
+    expect(findsOf('A girl of ten waits.').people[0]?.count).toBeNull();
+  });
+
   it('are cast when they have a name', () => {
     const { people } = findsOf('OLD MAGGIE, 70s, waits by the door.');
     expect(people).toEqual([expect.objectContaining({ kind: 'cast', presence: 'seen' })]);
@@ -216,5 +221,14 @@ describe('capitals', () => {
   it('say nothing in a script that shouts', () => {
     const loud = 'THE ROOM IS a MESS of HOPE and TIME. NORA sees the POINT of the LINE. The CASE is a MATTER of FORM.';
     expect(foundIn(loud).every((find) => !find.rules.includes('the writer put it in capitals'))).toBe(true);
+  });
+});
+
+describe('marks', () => {
+  it('make an element of a doubtful word, and give it a category by use', () => {
+    expect(listOf('Nora wants a lamp.')).toEqual([]);
+    expect(listOf('Nora wants a [lamp].')).toEqual(['lamp (dressing)']);
+    const [marked] = foundIn('Nora wants a [lamp].');
+    expect(marked?.rules).toContain('the writer marked it');
   });
 });

@@ -1,0 +1,173 @@
+import type { Script } from '../script/types.js';
+import type { Lexicon } from './lexicon.js';
+import { learnNames } from './people-names.js';
+import type { WordUses } from './word-uses.js';
+
+/** A name as the action types it, with what stands before and behind. */
+interface Named {
+  readonly words: readonly string[];
+  readonly before: string;
+  readonly after: string;
+  readonly text: string;
+}
+
+/** What the judges of a name may look at. */
+interface Ground {
+  readonly lexicon: Lexicon;
+  readonly uses: (word: string) => WordUses;
+  /** Names in small and capital letters that the action uses like names, with how often they do something. */
+  readonly deeds: ReadonlyMap<string, number>;
+  /** Words that stand in a heading, or anywhere in small letters. */
+  readonly common: ReadonlySet<string>;
+}
+
+const nameSign = /(?<![\p{L}\p{N}'’-])\p{Lu}[\p{L}’'-]*\p{L}(?: \p{Lu}[\p{L}’'-]*\p{L}){0,2}(?![\p{L}\p{N}-])/gu;
+const years =
+  "(?:(?:aged?|about|around|early|mid|late)[ -])*(?:\\d{1,3}(?:['’]?s|ish)?|teens|(?:twen|thir|for|fif|six|seven|eigh)ties)";
+const age = new RegExp(`^(?: ?\\(${years}[,;)]|, ${years}(?=[,.;]))`, 'iu');
+const titles =
+  /^(?:mr|mrs|ms|miss|dr|old|young|little|big|uncle|aunt|sister|brother|father|mother|sergeant|sir|lady|madam|madame)$/;
+const calendar =
+  /^(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|january|february|april|june|july|august|(?:septem|octo|novem|decem)ber)$/;
+
+/** People whom no cue and no `cast:` knows, under one name each: those of notes, and those whom the action introduces. */
+export function listUnlisted(
+  script: Script,
+  lexicon: Lexicon,
+  uses: Ground['uses'],
+): { name: string; names: string[] }[] {
+  const found = [...listNoted(script), ...listIntroduced(script, lexicon, uses)];
+  const people = [...script.people];
+  const unlisted: { name: string; names: string[] }[] = [];
+  for (const name of found) {
+    const words = name.split(' ').map((text) => ({ text }));
+    const known = learnNames([...people, ...unlisted]);
+    if (
+      known.match(
+        words,
+        words.map(({ text }) => text.toLowerCase()),
+        0,
+      ) === null
+    )
+      unlisted.push({ name, names: [name] });
+  }
+  return unlisted;
+}
+
+/** Whom notes dress or put into a scene. */
+function listNoted({ scenes }: Script): string[] {
+  return scenes.flatMap(({ notes }) =>
+    notes.flatMap((note) => {
+      if (note.kind === 'costume') return [note.person];
+      return note.kind === 'items' && note.category === 'cast' ? note.items.map(({ name }) => name) : [];
+    }),
+  );
+}
+
+/**
+ * Names of people whom only the action introduces: with an age, in capitals at their first deed, or by a name that does
+ * things again and again. In small and capital letters, in the order of the text.
+ */
+function listIntroduced(script: Script, lexicon: Lexicon, uses: Ground['uses']): string[] {
+  const named = script.scenes.flatMap(({ blocks }) =>
+    blocks.flatMap((block) =>
+      block.kind === 'action' ? readNames(block.lines.map(({ text }) => text).join(' ')) : [],
+    ),
+  );
+  const ground = { lexicon, uses, deeds: countDeeds(named, uses), common: commonWords(script) };
+  return [
+    ...new Set(named.filter((one) => isIntroduced(one, ground)).map(({ words }) => words.map(asTitle).join(' '))),
+  ];
+}
+
+function readNames(text: string): Named[] {
+  return [...text.matchAll(nameSign)].map(({ 0: name, index }) => ({
+    words: name.replace(/[’']s$/i, '').split(' '),
+    before: text.slice(0, index),
+    after: /[’']s$/i.test(name) ? `’s${text.slice(index + name.length)}` : text.slice(index + name.length),
+    text: name,
+  }));
+}
+
+function isIntroduced(named: Named, ground: Ground): boolean {
+  const { words, before, after, text } = named;
+  const { uses, deeds } = ground;
+  const last = /([\p{L}\p{N}’'-]+) $/u.exec(before)?.[1]?.toLowerCase();
+  if (last !== undefined && /^(?:determiner|possessive|number)$/.test(uses(last).closed ?? '')) return false;
+  const own = words.slice(words.findIndex((word) => !isTitle(word, ground)));
+  if (isTitle(own[0] as string, ground)) return false;
+  if (age.test(after)) return own.every((word) => mayBeName(word, ground));
+  if (!own.every((word) => isGiven(word, ground) || isSeldom(word, ground)) || !doesSomething(after, uses))
+    return false;
+  const isUnheard = own.every((word) => isGiven(word, ground) || isUnknown(word, ground));
+  const again = (deeds.get(words.map(asTitle).join(' ')) ?? 0) > 1;
+  return text === text.toUpperCase() ? again || isUnheard : again && isUnheard;
+}
+
+/** DETECTIVE Krause, OLD Tom. */
+function isTitle(word: string, { lexicon }: Ground): boolean {
+  const lower = word.toLowerCase();
+  return titles.test(lower) || (lexicon.find(lower)?.core.startsWith('x') ?? false);
+}
+
+function isGiven(word: string, { lexicon }: Ground): boolean {
+  const entry = lexicon.find(word.toLowerCase());
+  return !entry?.core.startsWith('x') && (entry?.classes.some((one) => one === 'women' || one === 'men') ?? false);
+}
+
+/** With an age behind it, any word is a name that is no thing, place or day. */
+function mayBeName(word: string, ground: Ground): boolean {
+  const lower = word.toLowerCase();
+  const entry = ground.lexicon.find(lower);
+  const { noun, closed } = ground.uses(lower);
+  const isPlace = entry?.classes.some((one) => one === 'places' || one === 'numbers') ?? false;
+  return isGiven(word, ground) || (!noun?.entry.core && closed === null && !isPlace && !calendar.test(lower));
+}
+
+/** A word that no list of ours has, that is no verb, and that the script never writes small. */
+function isSeldom(word: string, { uses, common }: Ground): boolean {
+  const lower = word.toLowerCase();
+  const { noun, verb, adverb, closed } = uses(lower);
+  const isOrdinary = noun?.entry.core || verb || adverb || closed !== null || calendar.test(lower);
+  return !isOrdinary && !common.has(lower) && /[aeiouyà-ÿ]/iu.test(word);
+}
+
+/** No English word, and long enough to be no abbreviation. */
+function isUnknown(word: string, { uses }: Ground): boolean {
+  const { noun, verb, adjective } = uses(word.toLowerCase());
+  return !noun && !verb && adjective < 0 && word.length > 3 && !/(.)\1\1/iu.test(word);
+}
+
+/** How often each name stands before a verb or a possessive. */
+function countDeeds(named: readonly Named[], uses: Ground['uses']): Map<string, number> {
+  const deeds = new Map<string, number>();
+  for (const { words, after } of named) {
+    const name = words.map(asTitle).join(' ');
+    if (doesSomething(after, uses)) deeds.set(name, (deeds.get(name) ?? 0) + 1);
+  }
+  return deeds;
+}
+
+/** True before a verb of the third person, a possessive, or a comma that sets a description apart. */
+function doesSomething(after: string, uses: Ground['uses']): boolean {
+  if (/^(?:’s|, (?:an?|in|with|his|her|who|the)) /.test(after)) return true;
+  const next = /^(?:,? (?:\p{L}+ly|and \p{Lu}\p{L}+))? (\p{Ll}+)/u.exec(after)?.[1];
+  return next !== undefined && uses(next).verb?.form === 's' && !/^(?:is|was|has|does)$/.test(next);
+}
+
+function commonWords({ scenes }: Script): Set<string> {
+  const common = new Set<string>();
+  for (const { heading, blocks } of scenes) {
+    for (const word of heading.text.toLowerCase().split(/[^\p{L}]+/u)) common.add(word);
+    for (const block of blocks) {
+      if (block.kind !== 'action') continue;
+      for (const { text } of block.lines)
+        for (const [word] of text.matchAll(/(?<![\p{L}’'-])\p{Ll}+/gu)) common.add(word);
+    }
+  }
+  return common;
+}
+
+function asTitle(word: string): string {
+  return /\p{Ll}/u.test(word) ? word : word.toLowerCase().replace(/(^|[-’'])\p{L}/gu, (start) => start.toUpperCase());
+}
