@@ -67,14 +67,18 @@ export class Closets {
     return number;
   }
 
-  /** Notes that a garment is a person's, and on. Returns who wore it until now, when that was someone else. */
+  /** Notes that a garment is a person's, and on. Returns who had it on until now on this story day, when that was someone else. */
   own(person: string, identity: Identity): string | null {
-    const before = this.wearers.get(identity) ?? null;
     obtain(this.owned, person, () => new Set()).add(identity);
     this.wearers.set(identity, person);
     this.letGo.delete(identity);
-    if (before === null || before === person) return null;
-    for (const outfit of this.outfits.get(before)?.values() ?? []) outfit.pieces.delete(identity);
+    let before: string | null = null;
+    for (const [other, days] of this.outfits) {
+      const pieces = days.get(this.today)?.pieces;
+      if (other === person || pieces?.get(identity)?.absent !== false) continue;
+      pieces.delete(identity);
+      before = other;
+    }
     return before;
   }
 

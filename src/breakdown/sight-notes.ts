@@ -6,6 +6,7 @@ import type { ElementRegister, Identity } from './element-register.js';
 import { notesOf } from './ground.js';
 import { sameThing } from './same-thing.js';
 import { type Sighting, sight } from './sighting.js';
+import { wearerOf } from './worn-items.js';
 
 /** Names that are garments by a costume note: they are settled with their wearer, by the costume pass. */
 export type GarmentNames = ReadonlySet<string>;
@@ -22,7 +23,7 @@ export function sightNotes(
   for (const { category, items } of notesOf(scene.notes, 'items')) {
     if (category === 'cast' || category === 'extras') continue;
     for (const { name, at, by, count, description } of items) {
-      if (category === 'costumes' && by) continue;
+      if (wearerOf(category, { name, by }) !== null) continue;
       const identity = register.declare(name, 'noted');
       const said = identity.categories.find(({ source }) => source !== 'find' && source !== 'default');
       identity.categories.push({ name: category, source: 'note' });

@@ -12,6 +12,7 @@ import { type FoundNames, joinFinds, sightFinds, type Unclear } from './sight-fi
 import { sightMarks } from './sight-marks.js';
 import { sightNotes } from './sight-notes.js';
 import type { Sighting } from './sighting.js';
+import { wearerOf } from './worn-items.js';
 
 /** Everything that speaks of things, scene by scene. */
 export interface Sightings {
@@ -59,7 +60,7 @@ function garmentNames(ground: Ground): Set<string> {
     for (const { garments } of notesOf(scene.notes, 'costume'))
       for (const { name } of garments) names.add(foldName(name));
     for (const { category, items } of notesOf(scene.notes, 'items')) {
-      if (category === 'costumes') for (const { name, by } of items) if (by) names.add(foldName(name));
+      for (const item of items) if (wearerOf(category, item) !== null) names.add(foldName(item.name));
     }
   }
   return names;
@@ -76,7 +77,10 @@ function declareGarments(ground: Ground, register: ElementRegister): void {
         for (const { name } of garments) if (!isAbsence(name)) add(name, person);
     }
     for (const { category, items } of notesOf(notes, 'items')) {
-      if (category === 'costumes') for (const { name, by } of items) if (by) add(name, by);
+      for (const item of items) {
+        const wearer = wearerOf(category, item);
+        if (wearer) add(item.name, wearer);
+      }
     }
   }
   for (const { name, people } of wearers.values()) {

@@ -37,7 +37,10 @@ function* askDay({ ground, day, doubtfulDay }: SceneDoubts) {
   if (!doubtfulDay) return;
   const { id, others } = doubtfulDay;
   const note = day.series === 'D' ? `> day: ${day.number}` : '> day: flashback';
-  const more = others.length > 0 ? ` The same doubt in ${joinNames(others)}.` : '';
+  const more =
+    others.length > 0
+      ? ` The same doubt in ${others.length > 1 ? 'scenes' : 'scene'} ${joinNames(others.map((label) => label.replace(/^scene /, '')))}.`
+      : '';
   const text = `Is this still ${day.label}? Read so because: ${day.reason}.${more}`;
   const settle =
     others.length > 0

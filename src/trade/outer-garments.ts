@@ -8,3 +8,6 @@ export const oneAtATime: ReadonlySet<string> = new Set(
 export const nightWear: ReadonlySet<string> = new Set(
   'dressing-gown negligee nightdress nightgown nightie nightshirt pajamas pyjama pyjamas'.split(' '),
 );
+
+/** Clothes that are kept ready and not worn in the picture. Common practice of costume departments. */
+export const spareClothes = /\b(?:doubles?|duplicates?|spares?|back-?ups?|stand-?bys?|second set)\b/i;

@@ -133,6 +133,20 @@ describe('costume notes', () => {
   });
 });
 
+describe('spare clothes', () => {
+  it('are got for a person and not worn in the picture', () => {
+    const { scenes } = breakDown(
+      script('EXT. QUAY - DAY | > costumes: dry costume double (Nora), coat (Nora) | Nora falls into the water.'),
+    );
+    expect(clothesOf(scenes, 'NORA')).toEqual(['1: coat']);
+    expect(elementsOf(scenes[0])['dry costume double']).toMatchObject({
+      category: 'costumes',
+      by: 'NORA',
+      worn: false,
+    });
+  });
+});
+
 describe('garments have a track of their own', () => {
   it('lent: what one takes off and another puts on is one garment', () => {
     const { scenes, breakdown } = breakDown(
@@ -182,6 +196,18 @@ describe('garments have a track of their own', () => {
       told,
     );
     expect(breakdown.elements.map(({ id }) => id)).toEqual(['wet-coat', 'coat']);
+  });
+
+  it('one garment is on one person at a time, whoever wore it in a flashback', () => {
+    const text = `${script(
+      'INT. BAR - DAY | > Nora: wears shawl | Nora.',
+      'INT. BAR - DAY (FLASHBACK) | > Josef: wears shawl | Josef. Nora.',
+      'INT. BAR - DAY | Nora and Josef. | > Josef: puts on shawl',
+    )}\n[shawl]: costume "red"\n`;
+    const { scenes } = breakDown(text);
+    expect(clothesOf(scenes, 'NORA')).toEqual(['1: shawl', '2: ', '1: ']);
+    expect(clothesOf(scenes, 'JOSEF')).toEqual(['-', '1: shawl', '2: shawl (put on)']);
+    expect(scenes[2]?.elements.map(({ id }) => id)).toEqual(['shawl']);
   });
 
   it('two people in boots are two pairs', () => {
