@@ -28,7 +28,8 @@ import type { Breakdown } from './types.js';
  *     ground ─┬─▶ people, places ─▶ story days ─┬─▶ clothes ─▶ carried things ─▶ states ─▶ scenes ─▶ indexes
  *             └─▶ sightings ────────────────────┘
  *
- * Every pass takes values and gives values and messages; none looks ahead at what a later one decides.
+ * Every pass takes values and gives values and messages; none looks ahead at what a later one decides. The pass of clothes also settles
+ * what a sighting means (`coat` on someone in a grey coat), since only it knows who wears what.
  */
 export function buildBreakdown(
   script: Script,

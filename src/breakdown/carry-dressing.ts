@@ -3,7 +3,7 @@ import { categoryOf } from '../trade/categories.js';
 import { categoryOfIdentity, type Identity } from './element-register.js';
 import type { SceneGround } from './ground.js';
 import { obtain } from './grouping.js';
-import type { Thing } from './merge-sightings.js';
+import { confidenceOf, doubtful, type Thing } from './merge-sightings.js';
 import { sameThing } from './same-thing.js';
 
 /** What the dressing pass is told of a scene, in story order within its series. */
@@ -37,7 +37,7 @@ export function carryDressing(inputs: readonly DressingInput[]): Thing[][] {
     const key = `${series} ${set}`;
     const standing = obtain(sets, key, () => new Map<Identity, Standing>());
     for (const thing of things) {
-      if (!isDressing(thing.identity) || thing.known === 'implied') continue;
+      if (!isDressing(thing.identity) || thing.known === 'implied' || isDoubtful(thing)) continue;
       if (!standing.has(thing.identity)) standing.set(thing.identity, { thing, scene: ground, order });
     }
     for (const move of ground.finds.moves) {
@@ -60,6 +60,10 @@ export function carryDressing(inputs: readonly DressingInput[]): Thing[][] {
 
 function isDressing(identity: Identity): boolean {
   return categoryOf(categoryOfIdentity(identity)).group === 'the place';
+}
+
+function isDoubtful({ known, sightings }: Thing): boolean {
+  return known === 'found' && (confidenceOf(known, sightings) ?? 1) < doubtful;
 }
 
 function carry({ thing, scene }: Standing): Thing {

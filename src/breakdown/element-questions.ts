@@ -1,10 +1,8 @@
 import { slug } from '../base/slug.js';
 import { questionIds } from './answers.js';
+import { doubtful } from './merge-sightings.js';
 import type { SceneDoubts } from './questions.js';
 import type { Question, SceneElement } from './types.js';
-
-/** A find below this confidence is asked about. */
-const doubtful = 0.6;
 
 /** Asks for a yes or no about things that are doubtful, the likeliest first, and which of two things a word means. */
 export function* askElements({ ground, elements, unclear }: SceneDoubts): Generator<Question> {

@@ -102,6 +102,9 @@ export function mentionsOf(sightings: readonly Sighting[]): Mention[] {
   });
 }
 
+/** A find below this confidence is asked about, and not carried to other scenes. */
+export const doubtful = 0.6;
+
 const strengths: readonly Strength[] = ['certain', 'likely', 'ask'];
 
 /** How strongly an implied thing is implied: the strongest of its cues. */

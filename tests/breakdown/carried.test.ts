@@ -76,6 +76,11 @@ describe('dressing', () => {
     ).toEqual([['mirror'], ['mirror < int-bar-day'], []]);
   });
 
+  it('that the finder doubts is asked about where it is read, and stands nowhere else', () => {
+    const told: Told = { elements: [{ name: 'post', category: 'dressing', words: 'A post', confidence: 0.5 }] };
+    expect(thingsOf(told, 'INT. BAR - DAY | A post.', 'INT. BAR - LATER')).toEqual([['post'], []]);
+  });
+
   it('is in the index of places with all its scenes', () => {
     const { breakdown } = breakDown(
       script('INT. BAR - DAY | A [mirror](dressing).', 'EXT. BAR - DAY', 'INT. Bar - NIGHT'),
