@@ -76,7 +76,11 @@ function chooseClosed(
     if (next && !startsPhrase(next) && next.uses.closed !== 'number')
       return draft.lower === 'that' && previous === 'noun' ? 'pronoun' : 'pronoun';
   }
-  if (closed === 'possessive' && draft.lower === 'her' && (!next || next.uses.closed !== null || next.person !== null))
+  if (
+    closed === 'possessive' &&
+    draft.lower === 'her' &&
+    (next?.uses.shape !== 'word' || next.uses.closed !== null || next.person !== null)
+  )
     return 'pronoun';
   if (closed === 'adverb' && reading.phrase === 'open' && draft.uses.noun && !(next && canBeNoun(next))) return 'noun';
   return closed;

@@ -73,7 +73,7 @@ export const eventRules: readonly EventRule[] = [
       f.hit === 'person' &&
       !f.gives &&
       !f.deed.passive &&
-      !any(f.rest.slice(0, 1), /^(?:his|her|their|my|your)$/) &&
+      !(f.object !== null && any(f.rest.slice(0, 1), /^(?:his|her|their|my|your)$/)) &&
       f.deed.lemma !== 'run',
   },
   {
@@ -138,7 +138,8 @@ export const eventRules: readonly EventRule[] = [
       (f.hit !== 'thing' || f.named('object-stunts')) &&
       !(f.doer === 'nobody' && f.deed.participle) &&
       !(f.deed.participle && /^(?:sprawl|stumble|slip|bolt)$/.test(f.deed.lemma)) &&
-      !(f.deed.lemma === 'slip' && f.object !== null) &&
+      !(f.deed.lemma === 'slip' && (f.object !== null || !/^(?:on|and|again)?$/.test(f.rest[0] ?? ''))) &&
+      !any(f.rest, soft) &&
       !/^(?:away|through)$/.test(f.rest[0] ?? ''),
   },
   {

@@ -36,22 +36,21 @@ export function listUnlisted(
   lexicon: Lexicon,
   uses: Ground['uses'],
 ): { name: string; names: string[] }[] {
-  const found = [...listNoted(script), ...listIntroduced(script, lexicon, uses)];
-  const people = [...script.people];
-  const unlisted: { name: string; names: string[] }[] = [];
-  for (const name of found) {
-    const words = name.split(' ').map((text) => ({ text }));
-    const known = learnNames([...people, ...unlisted]);
-    if (
+  const known = learnNames(script.people);
+  const told = new Set<string>();
+  return [...listNoted(script), ...listIntroduced(script, lexicon, uses)].flatMap((name) => {
+    const words = name.split(' ');
+    const lowers = words.map((word) => word.toLowerCase());
+    const isKnown =
       known.match(
-        words,
-        words.map(({ text }) => text.toLowerCase()),
+        words.map((text) => ({ text })),
+        lowers,
         0,
-      ) === null
-    )
-      unlisted.push({ name, names: [name] });
-  }
-  return unlisted;
+      ) !== null;
+    if (isKnown || lowers.every((word) => told.has(word) || titles.test(word))) return [];
+    for (const word of lowers) told.add(word);
+    return [{ name, names: [name] }];
+  });
 }
 
 /** Whom notes dress or put into a scene. */

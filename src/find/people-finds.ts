@@ -44,11 +44,23 @@ function asCast(sentence: Sentence, name: string, start: number, end: number): P
 }
 
 function asExtras({ mention, name }: Named): PersonFind[] {
-  if (mention.confidence < cut) return [];
+  if (mention.confidence < cut || isApposition(mention)) return [];
   const { sentence, count, start, end, confidence } = mention;
   const words = sentence.text.slice(start, end);
   const at = sentence.place(start, end);
   return [{ scene: sentence.scene, name, kind: 'extras', count, presence: 'seen', words, at, confidence }];
+}
+
+/** "Nora, a tall woman in a coat, ..." is Nora; "Nora, a nurse and a porter" are three. */
+function isApposition({ sentence, start, end }: Mention): boolean {
+  const { text, tokens } = sentence;
+  const after = text.slice(end);
+  if (!/^an? /i.test(text.slice(start, end)) || /^ (?:and|or) |^, (?:and|or) (?:an?|the|his|her|two) /.test(after))
+    return false;
+  const before = text.slice(0, start).trimEnd();
+  if (!before.endsWith(',')) return false;
+  const head = before.slice(0, -1).replace(/\s*\([^)]*\)$|,\s*\d+s?$/, '');
+  return tokens.some((token) => token.person !== null && token.end === head.length);
 }
 
 /** Names in capitals, or given names that do something, that no cue and no `cast:` knows. */
