@@ -86,7 +86,7 @@ function fromAges(script: Script, sentences: readonly Sentence[]): Reason[] {
 }
 
 function fromCues(script: Script, minors: ReadonlyMap<string, Minor>): Reason[] {
-  const names = learnNames(script);
+  const names = learnNames(script.people);
   return script.scenes.flatMap(({ index: scene, blocks }) =>
     blocks.flatMap((block) => {
       if (block.kind !== 'speech') return [];

@@ -149,7 +149,7 @@ function countDeeds(named: readonly Named[], uses: Ground['uses']): Map<string, 
 
 /** True before a verb of the third person, a possessive, or a comma that sets a description apart. */
 function doesSomething(after: string, uses: Ground['uses']): boolean {
-  if (/^(?:’s|, (?:an?|in|with|his|her|who|the)) /.test(after)) return true;
+  if (/^(?:’s |, (?:an?|in|with|his|her|who|the|\p{Ll}+ing)[ ,])/u.test(after)) return true;
   const next = /^(?:,? (?:\p{L}+ly|and \p{Lu}\p{L}+))? (\p{Ll}+)/u.exec(after)?.[1];
   return next !== undefined && uses(next).verb?.form === 's' && !/^(?:is|was|has|does)$/.test(next);
 }

@@ -1,0 +1,59 @@
+import { describe, expect, it } from 'vitest';
+import { compileText } from '../support/compile-text.js';
+
+async function peopleOf(action: string, more = '') {
+  const { breakdown } = await compileText(`${more}## INT. PARIS FLAT - DAY\n\n${action}\n`);
+  const [scene] = breakdown?.scenes ?? [];
+  return { cast: scene?.cast.map(({ name }) => name), extras: scene?.extras.map(({ name }) => name), scene };
+}
+
+// Common practice: a person's first appearance stands in capitals, often with an age.
+describe('somebody who never speaks', () => {
+  it.each([
+    ['PIA (17) climbs out of the hatch. Pia waits.', ['Pia']],
+    ['PIA, in a soaked jacket, climbs out. Pia, dripping, waits.', ['Pia']],
+    ['ZORA enters and sits down.', ['Zora']],
+    ['He looks up. MAX (40s), a tall man, opens the door.', ['Max']],
+    ['HOPE (20s) laughs.', ['Hope']],
+    ['DETECTIVE KRAUSE enters. Krause smiles.', ['Detective Krause']],
+    ['Jules, 40, reads. Mary-Jane, 12, waits.', ['Jules', 'Mary-Jane']],
+    ['Zora opens the door. Zora sits down.', ['Zora']],
+    ['O’BRIEN, 50, drinks.', ['O’Brien']],
+  ])('is cast by the words of %s', async (action, names) => {
+    expect((await peopleOf(action)).cast).toEqual(names);
+  });
+
+  it.each([
+    'THUNDER rolls. Thunder again. The WIND howls. CRASH! A BMW, an old one, stops.',
+    'SIREN wails. Siren stops. MUSIC, with drums, fades.',
+    'A GIRL (9) runs. BOY, 12, throws a stone. The OLD MAN (80) coughs.',
+    'Paris sleeps. Paris wakes up. LATER, in the dark, rain falls.',
+    'SMASH CUT TO a letter. ANGLE ON the clock. SUPER, in white: 1931. TV, a big one, hums.',
+    'Room Twelve (30). A bell rings.',
+  ])('is nobody in the words of %s', async (action) => {
+    expect((await peopleOf(action)).cast).toEqual([]);
+  });
+
+  it('is whoever a note dresses or puts there, and has what the action says', async () => {
+    const { cast, scene } = await peopleOf('Benno holds the map.\n\n> Benno: wears life vest');
+    expect(cast).toEqual(['Benno']);
+    expect(scene?.elements.map(({ name, by }) => [name, by])).toEqual([
+      ['map', 'Benno'],
+      ['life vest', 'Benno'],
+    ]);
+  });
+
+  it('has one name, and none that the script knows already', async () => {
+    const front = '---\ncast: { MR. PELL: { aliases: [PELL] } }\n---\n\n';
+    expect(
+      (await peopleOf('PELL, 70, waits. PELL (70) sleeps. ZORA KLINE, 30, waits. Zora sits down.', front)).cast,
+    ).toEqual(['MR. PELL', 'Zora Kline']);
+  });
+
+  it('is not counted again by a description behind the name', async () => {
+    const { cast, extras } = await peopleOf('PIA (17), a thin girl, and OLD TOM, 70, a sailor, come in. A man waits.');
+    expect(cast).toEqual(['Pia', 'Old Tom']);
+    expect(extras).toEqual(['man']);
+    expect((await peopleOf('Ida, a nurse and a waiter sit down.')).extras).toEqual(['nurse', 'waiter']);
+  });
+});
