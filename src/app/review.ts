@@ -1,4 +1,4 @@
-import { foldName } from '../base/slug.js';
+import { movePoint } from '../base/text-range.js';
 import type { Breakdown, BreakdownScene, Question, SceneElement } from '../breakdown/types.js';
 import type { Script } from '../script/types.js';
 import type { Insertion } from './text-edits.js';
@@ -50,14 +50,25 @@ function markWords(element: SceneElement, script: Script): readonly Insertion[] 
   const at = element.mentions[0]?.at;
   if (!at || at.start.line !== at.end.line) return null;
   const words = script.source.slice(at.start.offset, at.end.offset);
-  if (foldName(words) !== foldName(element.name)) return null;
-  const around =
-    script.source.slice(at.start.offset - 1, at.start.offset) + script.source.slice(at.end.offset, at.end.offset + 1);
-  if (/[[\]*_`\\]/.test(around)) return null;
+  const start = findName(words, element.name);
+  if (start === null) return null;
+  const end = start + element.name.length;
+  const [before, after] = [at.start.offset + start - 1, at.start.offset + end];
+  if (/[[\]*_`\\]/.test(words + script.source.slice(before, before + 1) + script.source.slice(after, after + 1)))
+    return null;
   return [
-    { at: at.start, text: '[' },
-    { at: at.end, text: `](${element.category})` },
+    { at: movePoint(at.start, start), text: '[' },
+    { at: movePoint(at.start, end), text: `](${element.category})` },
   ];
+}
+
+/** Where a name stands in words as words of its own, by their letters; null when it does not, or more than once. */
+function findName(words: string, name: string): number | null {
+  const letters = words.toLowerCase();
+  const start = letters.indexOf(name.toLowerCase());
+  if (letters.length !== words.length || start < 0 || letters.lastIndexOf(name.toLowerCase()) !== start) return null;
+  const around = words.slice(0, start).slice(-1) + words.slice(start + name.length).slice(0, 1);
+  return /[\p{L}\p{N}'\u2019-]/u.test(around) ? null : start;
 }
 
 function noteOf(element: SceneElement): string {
