@@ -17,7 +17,7 @@ export function findCandidates(clauses: Clauses, lexicon: Lexicon): Candidate[] 
 }
 
 function readPart(part: Part, clauses: Clauses, lexicon: Lexicon): Candidate[] {
-  const kind = asSound(part, clauses, lexicon) ?? clauses.kindOf(part.phrase);
+  const kind = asSound(part, clauses, lexicon) ?? asFalseLimb(part, clauses, lexicon) ?? clauses.kindOf(part.phrase);
   if (
     isPartOfVehicle(part, kind, clauses) ||
     onlyMeasures(part, kind, clauses) ||
@@ -53,6 +53,15 @@ function isMeasureOfDoing({ phrase }: Part, { sentence }: Clauses): boolean {
     (joins(phrase.end) && tokens[phrase.end + 1]?.lower === word) ||
     (joins(phrase.start - 1) && tokens[phrase.start - 2]?.lower === word)
   );
+}
+
+/** "a foam hand", "a glass eye": a part of the body that is made is a thing. */
+function asFalseLimb({ phrase }: Part, clauses: Clauses, lexicon: Lexicon): Kind | null {
+  const last = phrase.modifiers.at(-1);
+  const kind = clauses.kindOf(phrase);
+  if (last === undefined || !kind.classes.includes('body') || kind.from < phrase.head) return null;
+  const made = lexicon.find((clauses.sentence.tokens[last] as Token).lower)?.classes.includes('materials');
+  return made ? { ...kind, letters: 'p', source: 'list', from: last, classes: [] } : null;
 }
 
 /** "glows orange", "one red, one brown". */

@@ -7,6 +7,8 @@ export interface Reading {
   subject: boolean;
   finite: boolean;
   plural: boolean;
+  /** The subject so far ends in "and". */
+  joined: boolean;
   inPreposition: boolean;
   /** The noun phrase under way: begun by a determiner or adjective, or with its head seen. */
   phrase: 'none' | 'open' | 'headed';

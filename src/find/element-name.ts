@@ -13,8 +13,8 @@ export interface NameWords {
   readonly colours: readonly string[];
 }
 
-/** Takes the name of a thing from its noun phrase. */
-export function readName(tokens: readonly Token[], phrase: Phrase, lexicon: Lexicon): NameWords {
+/** Takes the name of a thing from its noun phrase; `from` is the place where a compound that the lexicon knows begins. */
+export function readName(tokens: readonly Token[], phrase: Phrase, from: number, lexicon: Lexicon): NameWords {
   const head = tokens[phrase.head] as Token;
   const telling: string[] = [];
   const colours: string[] = [];
@@ -23,7 +23,7 @@ export function readName(tokens: readonly Token[], phrase: Phrase, lexicon: Lexi
   for (const place of phrase.modifiers) {
     const token = tokens[place] as Token;
     if (token.tag === 'name' && /\p{Ll}/u.test(token.text)) telling.push(token.text);
-    else if (isBound(token, lexicon)) telling.push(token.lower);
+    else if (place >= from || isBound(token, lexicon)) telling.push(token.lower);
     else if (lexicon.find(token.lower)?.classes.includes('colours')) colours.push(token.lower);
   }
   return { head: head.lower, singular: head.lemma, telling, colours };

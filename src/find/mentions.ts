@@ -82,7 +82,7 @@ function describe(
     category,
     by,
     confidence,
-    name: readName(sentence.tokens, part.phrase, lexicon),
+    name: readName(sentence.tokens, part.phrase, kind.from, lexicon),
     inHand: signals.use.handled || signals.use.instrument || (signals.use.held && !signals.use.worn),
     worn: category === 'costumes' && by !== null && (signals.use.worn || !signals.use.handled),
     count: readCount(part, sentence.tokens),

@@ -49,7 +49,10 @@ function placePhrase(phrase: Phrase, tokens: readonly Token[], state: State): Pa
   const next = verbAfter(tokens, phrase.end);
   if (state.opens === 'comma' || state.opens === 'conjunction') {
     const bent = next === 'participle' && !tokens[phrase.end]?.lower.endsWith('ing');
-    if (next && !(bent && state.last && state.opens === 'conjunction')) return { ...base, role: 'subject', deed: null };
+    if (next && !(bent && state.last && state.opens === 'conjunction')) {
+      const joined = state.opens === 'conjunction' && !state.deed && state.last?.role === 'subject' ? state.last : null;
+      return { ...base, role: 'subject', deed: null, listedWith: joined };
+    }
     if (state.last && state.opens === 'conjunction') return inherit(base, state.last);
     if (state.last && continuesList(tokens, phrase.end)) return inherit(base, state.last);
     return state.last && state.deed && state.last.role === 'object' && !phrase.owner

@@ -44,7 +44,12 @@ export function readUse(part: Part, clauses: Clauses, lexicon: Lexicon): SignsOf
   const handling = verb !== null && has(lexicon, verb, 'handling');
   const object = root.role === 'object' || (root.role === 'subject' && deed?.passive === true);
   const byPerson = !deed?.subject || isPerson(deed.subject, tokens, lexicon);
-  const own = clauses.deeds.find((one) => one.subject?.phrase === part.phrase);
+  const partner =
+    part.role === 'subject'
+      ? clauses.parts.find((one) => one.listedWith === part && one.role === 'subject')
+      : undefined;
+  const doer = partner ?? part;
+  const own = clauses.deeds.find((one) => one.subject?.phrase === doer.phrase);
   const does = (list: string) => own !== undefined && has(lexicon, own.lemma, list);
   return {
     handled: object && handling && byPerson,

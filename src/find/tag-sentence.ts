@@ -19,6 +19,7 @@ export function tagSentence(text: string, kind: Sentence['kind'], tagger: Tagger
     subject: false,
     finite: false,
     plural: false,
+    joined: false,
     phrase: 'none',
     speech: kind === 'speech',
   };
@@ -83,7 +84,7 @@ function follow(reading: Reading, tag: Tag, draft: Draft, before: Tag | null): v
       reading.phrase = 'none';
       reading.inPreposition = false;
       if (/^(?:and|but|then|or|nor|yet|so)$/.test(draft.lower)) {
-        reading.plural = before === 'noun' || before === 'name' ? true : reading.plural;
+        reading.joined = draft.lower === 'and' && !reading.finite && (before === 'noun' || before === 'name');
       } else reading.subject = false;
       reading.finite = false;
       return;
@@ -91,7 +92,7 @@ function follow(reading: Reading, tag: Tag, draft: Draft, before: Tag | null): v
     case 'name':
       reading.phrase = 'headed';
       if (!reading.finite && !reading.inPreposition) {
-        reading.plural = tag === 'noun' ? (draft.uses.noun?.plural ?? false) : false;
+        reading.plural = reading.joined || (tag === 'noun' && (draft.uses.noun?.plural ?? false));
         reading.subject = true;
       }
       return;
@@ -107,6 +108,7 @@ function follow(reading: Reading, tag: Tag, draft: Draft, before: Tag | null): v
     case 'auxiliary':
       reading.phrase = 'none';
       reading.finite = true;
+      reading.joined = false;
       reading.inPreposition = false;
       return;
     case 'participle':
