@@ -124,12 +124,17 @@ export const rules: readonly Rule[] = [
 /** Where the odds begin. */
 export const base = 0.2;
 
-/** The rules that hold, strongest first, and the confidence that they give, 0 to 1. */
+/** The rules that hold, in the order of the table, and the confidence that they give, 0 to 1. */
 export function weighEvidence(
   kind: Kind,
   signals: Signals,
 ): { readonly confidence: number; readonly fired: readonly Rule[] } {
-  const fired = rules.filter((rule) => rule.holds(kind, signals));
-  const odds = fired.reduce((sum, rule) => sum + rule.weight, base);
+  const fired: Rule[] = [];
+  let odds = base;
+  for (const rule of rules) {
+    if (!rule.holds(kind, signals)) continue;
+    fired.push(rule);
+    odds += rule.weight;
+  }
   return { confidence: 1 / (1 + Math.exp(-odds)), fired };
 }

@@ -44,7 +44,7 @@ export function findElements(script: Script, lexicon: Lexicon): FoundElements {
   const { mentions, events } = readAll(clauses, placeWords(sentences), lexicon);
 
   // 4. The whole script: one element under several names, evidence from anywhere.
-  const { finds: things, named } = gatherElements(mentions, markedPlaces(script));
+  const { finds: things, named } = gatherElements(mentions, markedPlaces(script), lexicon);
   const elements = [...things, ...events].sort((a, b) => a.at.start.offset - b.at.start.offset);
   const people = findPeople(clauses, mentions, script, lexicon);
   const moves = findMoves(clauses, named);

@@ -2,13 +2,11 @@ import type { CategoryName } from '../trade/categories.js';
 import { categoryByUse } from './by-use.js';
 import { type Candidate, findCandidates } from './candidates.js';
 import type { Clauses, Part } from './clause-types.js';
-import { readCount } from './element-count.js';
 import { type NameWords, readName } from './element-name.js';
-import { readState } from './element-state.js';
 import { weighEvidence } from './evidence.js';
 import type { Kind } from './kinds.js';
 import type { Lexicon } from './lexicon.js';
-import { whyPresent } from './plainly-present.js';
+import { mayShow, whyPresent } from './plainly-present.js';
 import type { Sentence, Token } from './reading.js';
 import type { Signals } from './signals.js';
 import { whoHas } from './who.js';
@@ -28,18 +26,18 @@ export interface Mention {
   readonly inHand: boolean;
   readonly by: string | null;
   readonly worn: boolean;
-  readonly count: number | null;
-  readonly state: string | null;
   /** Its words in the sentence's text. */
   readonly start: number;
   readonly end: number;
   readonly confidence: number;
+  /** The rules that fired, in plain words. */
   readonly rules: readonly string[];
 }
 
 /** The things that one sentence may name; in speech only those that are plainly there. */
 export function readMentions(clauses: Clauses, taken: ReadonlySet<number>, lexicon: Lexicon): Mention[] {
   const spoken = clauses.sentence.kind !== 'action';
+  if (spoken && !mayShow(clauses)) return [];
   return findCandidates(clauses, lexicon).flatMap((candidate) => {
     const { part, kind, signals } = candidate;
     if (taken.has(part.phrase.head)) return [];
@@ -85,8 +83,6 @@ function describe(
     name: readName(sentence.tokens, part.phrase, kind.from, lexicon),
     inHand: signals.use.handled || signals.use.instrument || (signals.use.held && !signals.use.worn),
     worn: category === 'costumes' && by !== null && (signals.use.worn || !signals.use.handled),
-    count: readCount(part, sentence.tokens),
-    state: readState(sentence, part.phrase, lexicon),
     start,
     end,
     rules: why ? [...rules, why] : rules,

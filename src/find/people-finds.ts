@@ -1,5 +1,6 @@
 import type { Script } from '../script/types.js';
 import type { Clauses } from './clause-types.js';
+import { readCount } from './element-count.js';
 import type { Lexicon } from './lexicon.js';
 import type { Mention } from './mentions.js';
 import type { Sentence, Token } from './reading.js';
@@ -45,7 +46,8 @@ function asCast(sentence: Sentence, name: string, start: number, end: number): P
 
 function asExtras({ mention, name }: Named): PersonFind[] {
   if (mention.confidence < cut || isApposition(mention)) return [];
-  const { sentence, count, start, end, confidence } = mention;
+  const { sentence, part, start, end, confidence } = mention;
+  const count = readCount(part, sentence.tokens);
   const words = sentence.text.slice(start, end);
   const at = sentence.place(start, end);
   return [{ scene: sentence.scene, name, kind: 'extras', count, presence: 'seen', words, at, confidence }];

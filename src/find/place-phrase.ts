@@ -36,35 +36,37 @@ const isOwner = (tokens: readonly Token[], phrase: Phrase) => {
 };
 
 function placePhrase(phrase: Phrase, tokens: readonly Token[], state: State): Part {
-  const base = {
-    phrase,
-    preposition: state.preposition,
-    deed: state.deed,
-    listedWith: null,
-    ofPart: null,
-    opens: state.opens,
-  };
-  if (state.preposition === 'of' && state.last) return { ...base, role: 'preposition', ofPart: state.last };
-  if (state.preposition) return { ...base, role: 'preposition' };
+  const { preposition, last, opens } = state;
+  const joins = opens === 'conjunction';
+  if (preposition) return makePart(phrase, state, 'preposition', null, preposition === 'of' ? last : null);
   const next = verbAfter(tokens, phrase.end);
-  if (state.opens === 'comma' || state.opens === 'conjunction') {
+  if (opens === 'comma' || joins) {
     const bent = next === 'participle' && !tokens[phrase.end]?.lower.endsWith('ing');
-    if (next && !(bent && state.last && state.opens === 'conjunction')) {
-      const joined = state.opens === 'conjunction' && !state.deed && state.last?.role === 'subject' ? state.last : null;
-      return { ...base, role: 'subject', deed: null, listedWith: joined };
+    if (next && !(bent && last && joins)) {
+      const partner = joins && !state.deed && last?.role === 'subject' ? last : null;
+      return { ...makePart(phrase, state, 'subject', partner, null), deed: null };
     }
-    if (state.last && state.opens === 'conjunction') return inherit(base, state.last);
-    if (state.last && continuesList(tokens, phrase.end)) return inherit(base, state.last);
-    return state.last && state.deed && state.last.role === 'object' && !phrase.owner
-      ? inherit(base, state.last)
-      : { ...base, role: 'loose' };
+    const listed =
+      joins || continuesList(tokens, phrase.end) || (state.deed && last?.role === 'object' && !phrase.owner);
+    return last && listed ? inherit(phrase, state, last) : makePart(phrase, state, 'loose', null, null);
   }
-  if (!state.deed) return { ...base, role: next || anyVerbLater(tokens, phrase.end) ? 'subject' : 'loose' };
-  return { ...base, role: 'object' };
+  if (state.deed) return makePart(phrase, state, 'object', null, null);
+  return makePart(phrase, state, next || anyVerbLater(tokens, phrase.end) ? 'subject' : 'loose', null, null);
 }
 
-function inherit(base: Omit<Part, 'role'>, last: Part): Part {
-  return { ...base, role: last.role, preposition: last.preposition, deed: last.deed, listedWith: last };
+function makePart(
+  phrase: Phrase,
+  state: State,
+  role: Part['role'],
+  listedWith: Part | null,
+  ofPart: Part | null,
+): Part {
+  return { phrase, role, preposition: state.preposition, deed: state.deed, listedWith, ofPart, opens: state.opens };
+}
+
+function inherit(phrase: Phrase, state: State, last: Part): Part {
+  const { role, preposition, deed } = last;
+  return { phrase, role, preposition, deed, listedWith: last, ofPart: null, opens: state.opens };
 }
 
 /** True when a comma or conjunction after the phrase shows that it is one of a list. */

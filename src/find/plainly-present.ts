@@ -3,6 +3,13 @@ import type { Clauses } from './clause-types.js';
 import type { Lexicon } from './lexicon.js';
 import type { Token } from './reading.js';
 
+/** False for speech in which nothing can be plainly there: no pointing, no order, no call of a word or two. */
+export function mayShow({ sentence, deeds }: Clauses): boolean {
+  if (sentence.tokens.length <= 4) return true;
+  if (deeds.some((deed) => !deed.subject && !deed.participle)) return true;
+  return sentence.tokens.some(({ lower }) => /^(?:this|that|these|those)$/.test(lower));
+}
+
 /** Why a thing named in speech is plainly there, in words; null when it is only spoken of. */
 export function whyPresent(candidate: Candidate, clauses: Clauses, lexicon: Lexicon): string | null {
   const { part, kind } = candidate;

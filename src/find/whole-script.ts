@@ -1,5 +1,8 @@
 import type { Range } from '../base/text-range.js';
 import type { CategoryName } from '../trade/categories.js';
+import { readCount } from './element-count.js';
+import { readState } from './element-state.js';
+import type { Lexicon } from './lexicon.js';
 import type { Mention } from './mentions.js';
 import { type Named, nameElements } from './same-element.js';
 import type { Find } from './types.js';
@@ -27,11 +30,15 @@ interface Evidence {
 }
 
 /** Makes finds of the mentions of a script: one element under several names is one, and evidence anywhere counts everywhere. */
-export function gatherElements(mentions: readonly Mention[], marked: (at: Range) => boolean): Gathered {
+export function gatherElements(
+  mentions: readonly Mention[],
+  marked: (at: Range) => boolean,
+  lexicon: Lexicon,
+): Gathered {
   const named = nameElements(mentions.filter((one) => one.category !== 'extras'));
   const elements = new Map<string, Evidence>();
   for (const { mention, name } of named) elements.set(name, addEvidence(elements.get(name) ?? noEvidence(), mention));
-  const pairs = named.map((one) => ({ one, find: asFind(one, elements.get(one.name) as Evidence, marked) }));
+  const pairs = named.map((one) => ({ one, find: asFind(one, elements.get(one.name) as Evidence, marked, lexicon) }));
   return {
     finds: pairs.flatMap(({ find }) => find ?? []),
     named: pairs.flatMap(({ one, find }) => (find ? [one] : [])),
@@ -62,21 +69,26 @@ function addEvidence(evidence: Evidence, mention: Mention): Evidence {
 const isSure = (mention: Mention) => mention.confidence >= 0.8;
 const isTouched = (mention: Mention) => isSure(mention) && (mention.inHand || mention.worn);
 
-function asFind({ mention, name }: Named, evidence: Evidence, marked: (at: Range) => boolean): Find | null {
+function asFind(
+  { mention, name }: Named,
+  evidence: Evidence,
+  marked: (at: Range) => boolean,
+  lexicon: Lexicon,
+): Find | null {
   const support = markOf(mention, marked) ?? supportFrom(mention, evidence);
   const confidence = support ? add(mention.confidence, support.weight) : mention.confidence;
   if (confidence < cut) return null;
   const { category, why } = categoryOverScript(mention, evidence);
-  const { sentence, by, worn, count, state, start, end, rules } = mention;
+  const { sentence, part, by, worn, start, end, rules } = mention;
   return {
     scene: sentence.scene,
     known: 'found',
     name,
     category,
-    count,
+    count: readCount(part, sentence.tokens),
     by,
     worn: category === 'costumes' && worn,
-    state,
+    state: readState(sentence, part.phrase, lexicon),
     words: sentence.text.slice(start, end),
     at: sentence.place(start, end),
     confidence,
