@@ -70,7 +70,7 @@ function explainPerson(person: PersonEntry, breakdown: Breakdown): Explanation {
 function explainElement(element: ElementEntry, breakdown: Breakdown, finds: Finds): Explanation {
   const lines = breakdown.scenes.flatMap((scene) => {
     const here = scene.elements.find((one) => one.id === element.id);
-    return here ? explainInScene(scene, here, movesOf(scene, here, finds)) : [];
+    return here ? explainInScene(scene, here, breakdown, movesOf(scene, here, finds)) : [];
   });
   const worn = lines.length > 0 ? [] : wornLines(element, breakdown);
   const states = element.states.map(
@@ -96,8 +96,13 @@ function wornLines(element: ElementEntry, breakdown: Breakdown): string[] {
   );
 }
 
-function explainInScene(scene: BreakdownScene, element: SceneElement, moves: readonly Move[]): string[] {
-  const how = element.carried ? `carried from ${element.from}` : element.known;
+function explainInScene(
+  scene: BreakdownScene,
+  element: SceneElement,
+  breakdown: Breakdown,
+  moves: readonly Move[],
+): string[] {
+  const how = element.from ? `carried from ${labelOf(element.from, breakdown)}` : element.known;
   const sure = element.confidence === null ? '' : `, confidence ${element.confidence.toFixed(2)}`;
   const strength = element.strength ? ` (${element.strength})` : '';
   const who = element.by ? `, ${element.worn ? 'worn by' : 'with'} ${element.by}` : '';

@@ -52,7 +52,7 @@ async function askAll(items: readonly ReviewItem[], { host }: Session): Promise<
   for (const [index, item] of items.entries()) {
     const name = item.scene.number === null ? `scene ${item.scene.order} in order` : `scene ${item.scene.number}`;
     host.out(
-      `\n${index + 1} of ${items.length}, ${name}, line ${item.question.line}\n  | ${item.context}\n${item.question.text}\n`,
+      `\n${index + 1} of ${items.length}, ${name}, line ${item.question.line}\n  | ${item.context}\n${item.question.text} ${item.question.kind === 'element' ? '(y or n)' : '(in your words, or y or n)'}\n`,
     );
     const typed = await host.ask('> ');
     if (typed === null || /^(s|stop)$/i.test(typed.trim())) break;

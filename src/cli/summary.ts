@@ -28,7 +28,9 @@ function measure({ scenes, eighths, pages, screenTime }: Breakdown): string {
 function countThings({ cast, elements, places }: Breakdown): string {
   const seen = cast.filter((person) => !person.background);
   const known = elements.filter((element) => element.known !== 'implied');
-  return `${count(seen.length, 'person', 'people')}, ${count(places.length, 'place')}, ${count(known.length, 'element')} (${tally(known.map((element) => element.category))})`;
+  const implied = elements.length - known.length;
+  const more = implied > 0 ? `; ${implied} more only implied` : '';
+  return `${count(seen.length, 'person', 'people')}, ${count(places.length, 'place')}, ${count(known.length, 'element')} (${tally(known.map((element) => element.category))})${more}`;
 }
 
 /** `12 props, 9 costumes, …`: the largest first. */

@@ -14,7 +14,7 @@ export async function writeAllFiles(folder: string, files: readonly OutputFile[]
   const isNew = !fs.existsSync(folder);
   let staging: string | null = null;
   try {
-    fs.mkdirSync(folder, { recursive: true });
+    makeFolder(path.resolve(folder));
     removeLeftovers(folder);
     staging = fs.mkdtempSync(path.join(folder, stagingPrefix));
     for (const file of files) writeDurably(path.join(staging, file.name), file.content);
@@ -29,6 +29,13 @@ export async function writeAllFiles(folder: string, files: readonly OutputFile[]
     throw asFileTrouble(folder, error);
   }
   fs.rmSync(staging, { recursive: true, force: true });
+}
+
+/** Makes a folder and those above it, one by one: the recursive call of Node never ends where the system refuses oddly (/proc). */
+function makeFolder(folder: string): void {
+  if (fs.existsSync(folder)) return;
+  makeFolder(path.dirname(folder));
+  fs.mkdirSync(folder);
 }
 
 /** Writes one file whole: a neighbour first, then a rename. A link stays a link, and a file keeps its permissions. */

@@ -54,6 +54,12 @@ describe('writing all files of a run', () => {
     expect(fs.readdirSync(folder)).toEqual(['file']);
   });
 
+  it.runIf(fs.existsSync('/proc/self'))('ends where the system refuses a folder oddly', async () => {
+    await expect(writeAllFiles('/proc/film-breakdown', [{ name: 'a', content: '' }])).rejects.toBeInstanceOf(
+      FileTrouble,
+    );
+  });
+
   it('removes what an interrupted run left', async () => {
     fs.mkdirSync(path.join(folder, '.prepwright-writing-x1'));
     await writeAllFiles(folder, [{ name: 'one.txt', content: '1' }]);
