@@ -1,4 +1,5 @@
 import type { OutputName, Renderer } from './types.js';
+import { onPaper } from './words/on-paper.js';
 
 /** Every output by its name. The code of each is loaded only when the output is asked for. */
 export const renderers: Record<OutputName, Renderer> = {
@@ -10,7 +11,7 @@ export const renderers: Record<OutputName, Renderer> = {
   sheets: {
     title: 'cover, scene list and one sheet a scene',
     files: ['sheets.pdf'],
-    load: async () => (await import('./sheets/render-sheets.js')).renderSheets,
+    load: async () => onPaper((await import('./sheets/render-sheets.js')).renderSheets),
   },
   scenes: {
     title: 'the scene list for a spreadsheet',
@@ -20,17 +21,17 @@ export const renderers: Record<OutputName, Renderer> = {
   costumes: {
     title: 'the costume helper’s pack',
     files: ['costumes.pdf'],
-    load: async () => (await import('./costumes/render-costumes.js')).renderCostumes,
+    load: async () => onPaper((await import('./costumes/render-costumes.js')).renderCostumes),
   },
   props: {
     title: 'the prop helper’s pack',
     files: ['props.pdf'],
-    load: async () => (await import('./props/render-props.js')).renderProps,
+    load: async () => onPaper((await import('./props/render-props.js')).renderProps),
   },
   indexes: {
     title: 'indexes by person, thing and place',
     files: ['indexes.pdf'],
-    load: async () => (await import('./indexes/render-indexes.js')).renderIndexes,
+    load: async () => onPaper((await import('./indexes/render-indexes.js')).renderIndexes),
   },
   purchases: {
     title: 'the list of what to get',
@@ -51,13 +52,13 @@ export const renderers: Record<OutputName, Renderer> = {
     title: 'days, tasks, money and continuity',
     files: ['plan.pdf'],
     needsBook: true,
-    load: async () => (await import('./plan/render-plan.js')).renderPlan,
+    load: async () => onPaper((await import('./plan/render-plan.js')).renderPlan),
   },
   callsheets: {
     title: 'one side for each shooting day',
     files: ['callsheets.pdf'],
     needsBook: true,
-    load: async () => (await import('./plan/render-callsheets.js')).renderCallSheets,
+    load: async () => onPaper((await import('./plan/render-callsheets.js')).renderCallSheets),
   },
   calendar: {
     title: 'everything to do, for a phone',

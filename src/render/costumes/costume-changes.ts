@@ -1,10 +1,12 @@
 import type { Breakdown, CostumeChange, PersonEntry } from '../../breakdown/types.js';
 import { type BodyZone, placeOnBody } from '../../trade/body-order.js';
-import { type Block, bold, type Inline, knownWords, type TableRow, tick } from '../layout/kit.js';
+import { type Block, blank, bold, type Inline, italic, knownWords, type TableRow, tick } from '../layout/kit.js';
+import type { BookNotes } from '../words/book-notes.js';
 import { type SceneIndex, scenesWords } from '../words/scene-list-words.js';
 import { capitalize, dayWords } from '../words/story-words.js';
 import { untoldScenes } from './costume-grid.js';
 import { trackGarment } from './garment-track.js';
+import { findUntoldParts } from './untold-parts.js';
 
 type ChangeGarment = CostumeChange['garments'][number];
 
@@ -16,13 +18,13 @@ const columns = [
 ];
 
 /** Every change of every person, head to foot, with states and with what must not be worn. */
-export function changeBlocks(breakdown: Breakdown, index: SceneIndex): Block[] {
+export function changeBlocks(breakdown: Breakdown, notes: BookNotes, index: SceneIndex): Block[] {
   const people = breakdown.cast.filter((person) => person.seen.length > 0);
   return people.flatMap((person): Block[] => [
     { kind: 'heading', level: 2, text: personHead(person), bookmark: person.name },
     ...person.changes
       .filter((change) => change.garments.length > 0)
-      .map((change) => changeBlock(person, change, index)),
+      .map((change) => changeBlock(person, change, notes, index)),
     ...untoldBlocks(person, index),
   ]);
 }
@@ -32,14 +34,37 @@ function personHead(person: PersonEntry): string {
   return `${person.name}${age}${person.minor ? ', MINOR' : ''}`;
 }
 
-function changeBlock(person: PersonEntry, change: CostumeChange, index: SceneIndex): Block {
+type Line = { readonly order: number; readonly where: string } & (
+  | { readonly garment: ChangeGarment }
+  | { readonly garment: null; readonly asked: string }
+);
+
+/** The garments of a change and the parts of the body that it does not tell of, head to foot. */
+function listHeadToFoot({ garments }: CostumeChange): Line[] {
+  const told = garments.map((garment): Line => {
+    const { order, zone } = placeOnBody(garment.name);
+    return { order, where: zoneWords(zone), garment };
+  });
+  const untold = findUntoldParts(garments.map((garment) => garment.name)).map((part) => ({ ...part, garment: null }));
+  return [...told, ...untold].sort((a, b) => a.order - b.order);
+}
+
+function untoldRow(where: string, asked: string): TableRow {
+  return { cells: [tick, where, [`${asked}: `, blank(100)], 'not told: ask'] };
+}
+
+function changeBlock(person: PersonEntry, change: CostumeChange, notes: BookNotes, index: SceneIndex): Block {
   const title = `${person.name}, change ${change.number}: ${dayWords(change.storyDay)}, ${scenesWords(change.scenes, index)}`;
-  const garments = sortHeadToFoot(change.garments);
-  const rows = garments.map((garment, i) => {
-    const zone = zoneOf(garment);
-    const above = garments[i - 1];
-    const where = above && zoneOf(above) === zone ? '' : zoneWords(zone);
-    return garmentRow(garment, where, trackGarment(person.name, change, garment, index).lines, index);
+  const rows = listHeadToFoot(change).map((entry, i, all) => {
+    const where = all[i - 1]?.where === entry.where ? '' : entry.where;
+    if (entry.garment === null) return untoldRow(where, entry.asked);
+    return garmentRow(
+      entry.garment,
+      where,
+      trackGarment(person.name, change, entry.garment, index).lines,
+      notes,
+      index,
+    );
   });
   return {
     kind: 'keep',
@@ -50,19 +75,23 @@ function changeBlock(person: PersonEntry, change: CostumeChange, index: SceneInd
   };
 }
 
-function garmentRow(garment: ChangeGarment, where: string, lines: readonly string[], index: SceneIndex): TableRow {
+function garmentRow(
+  garment: ChangeGarment,
+  where: string,
+  lines: readonly string[],
+  notes: BookNotes,
+  index: SceneIndex,
+): TableRow {
   const known = knownWords({ ...garment, carried: false }, index.labels);
   const name: Inline = [bold(garment.absent ? `NO ${garment.name}` : garment.name), known === '' ? '' : ` ${known}`];
-  return { cells: [tick, where, name, { stack: garment.absent ? ['must not be worn: check'] : lines }] };
+  const note = notes.get(garment.id);
+  const stack = note === undefined || garment.absent ? [name] : [name, italic(`Note: ${note}`)];
+  return { cells: [tick, where, { stack }, { stack: garment.absent ? ['must not be worn: check'] : lines }] };
 }
 
 /** Garments in the order in which a dresser checks a person; equal places keep the order of the script. */
 export function sortHeadToFoot<T extends { readonly name: string }>(garments: readonly T[]): T[] {
   return [...garments].sort((a, b) => placeOnBody(a.name).order - placeOnBody(b.name).order);
-}
-
-function zoneOf(garment: ChangeGarment): BodyZone {
-  return placeOnBody(garment.name).zone;
 }
 
 function zoneWords(zone: BodyZone): string {

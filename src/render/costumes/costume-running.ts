@@ -2,8 +2,9 @@ import type { Breakdown, BreakdownScene, SceneElement, Wears } from '../../break
 import { type Block, blank, bold, type Inline, knownWords, stateWords } from '../layout/kit.js';
 import { headingSentence } from '../sheets/sheet-words.js';
 import { dangerLines } from '../words/danger-words.js';
+import { extraWords, speakerAmong } from '../words/extras-words.js';
 import { labelOf, type SceneIndex } from '../words/scene-list-words.js';
-import { countWords, dayWords } from '../words/story-words.js';
+import { dayWords } from '../words/story-words.js';
 import { sortHeadToFoot } from './costume-changes.js';
 import { lookWords } from './garment-track.js';
 
@@ -89,7 +90,8 @@ function wearsWords(wears: Wears, whole: boolean): string {
 function extraEntries(scene: BreakdownScene): Inline[] {
   return scene.extras.map((extra) => {
     const worn = scene.elements.filter((one) => one.category === 'costumes' && one.by === extra.name);
-    const name = bold(extra.count === null ? `${extra.name}, how many?` : countWords(extra.name, extra.count));
+    const among = speakerAmong(extra, scene.cast);
+    const name = bold(extra.count === null ? `${extra.name}${among}, how many?` : `${extraWords(extra)}${among}`);
     if (worn.length > 0) return [name, `: ${worn.map((one) => one.name).join(', ')}`];
     return [name, ...untold];
   });

@@ -2,6 +2,7 @@ import type { CategoryName } from '../../trade/categories.js';
 import { renderDocument } from '../pdf/render-document.js';
 import { costumePackParts, withFront } from '../plan/pack-blocks.js';
 import type { Render } from '../types.js';
+import { readBookNotes } from '../words/book-notes.js';
 import { readFirstBlocks } from '../words/read-first.js';
 import { indexScenes } from '../words/scene-list-words.js';
 import { changeBlocks } from './costume-changes.js';
@@ -26,9 +27,9 @@ export const renderCostumes: Render = async (input) => {
     file: 'costumes.pdf',
     name: 'Costumes',
     blocks: [
-      ...withFront(readFirstBlocks(breakdown, index, { title: 'Costumes', howTo, categories }), parts.front),
+      ...withFront(readFirstBlocks(input, index, { title: 'Costumes', howTo, categories }), parts.front),
       ...gridBlocks(breakdown, index),
-      ...changeBlocks(breakdown, index),
+      ...changeBlocks(breakdown, readBookNotes(input.production), index),
       ...costumeRunningBlocks(breakdown, index),
       ...parts.back,
     ],

@@ -3,7 +3,8 @@ import { foldName } from '../../base/slug.js';
 import type { Breakdown, ElementEntry } from '../../breakdown/types.js';
 import { categories } from '../../trade/categories.js';
 import { groupRow } from '../layout/group-row.js';
-import { type Block, bold, type Inline, knownWords, type TableRow } from '../layout/kit.js';
+import { type Block, bold, type Inline, italic, knownWords, type TableRow } from '../layout/kit.js';
+import type { BookNotes } from '../words/book-notes.js';
 import { labelOf, listScenes, type SceneIndex } from '../words/scene-list-words.js';
 
 const columns = [
@@ -15,13 +16,13 @@ const columns = [
 ];
 
 /** Index by element: every thing under its one name, by category and then by the alphabet. */
-export function elementIndex(breakdown: Breakdown, index: SceneIndex): Block[] {
+export function elementIndex(breakdown: Breakdown, notes: BookNotes, index: SceneIndex): Block[] {
   const groups = categories
     .map((category) => ({ category, entries: breakdown.elements.filter((one) => one.category === category.name) }))
     .filter(({ entries }) => entries.length > 0);
   const rows = groups.flatMap(({ category, entries }) => [
     groupRow(category.label),
-    ...sortByName(entries).map((entry) => elementRow(entry, index)),
+    ...sortByName(entries).map((entry) => elementRow(entry, notes, index)),
   ]);
   return [
     { kind: 'heading', level: 2, text: 'By thing', bookmark: 'By thing' },
@@ -35,10 +36,10 @@ function sortByName(entries: readonly ElementEntry[]): ElementEntry[] {
   return [...entries].sort((a, b) => compareText(foldName(a.name), foldName(b.name)) || compareText(a.id, b.id));
 }
 
-function elementRow(entry: ElementEntry, index: SceneIndex): TableRow {
+function elementRow(entry: ElementEntry, notes: BookNotes, index: SceneIndex): TableRow {
   return {
     cells: [
-      { stack: nameCell(entry, index) },
+      { stack: nameCell(entry, notes, index) },
       listScenes(entry.scenes, index),
       entry.count === null ? '' : String(entry.count),
       entry.by.join(', '),
@@ -47,13 +48,15 @@ function elementRow(entry: ElementEntry, index: SceneIndex): TableRow {
   };
 }
 
-function nameCell(entry: ElementEntry, index: SceneIndex): Inline[] {
+function nameCell(entry: ElementEntry, notes: BookNotes, index: SceneIndex): Inline[] {
   const known = knownWords(entry, index.labels);
+  const note = notes.get(entry.id);
   const others = entry.names.filter((name) => name !== entry.name);
   return [
     [bold(entry.name), known === '' ? '' : ` ${known}`],
     ...(others.length > 0 ? [`also called ${others.join(', ')}`] : []),
     ...(entry.description === null ? [] : [entry.description]),
+    ...(note === undefined ? [] : [italic(`Note: ${note}`)]),
   ];
 }
 

@@ -1,5 +1,6 @@
 import type { Breakdown, PersonEntry } from '../../breakdown/types.js';
 import { type Block, bold, type Inline, type TableRow } from '../layout/kit.js';
+import { speakerAmong } from '../words/extras-words.js';
 import { listScenes, type SceneIndex } from '../words/scene-list-words.js';
 import { dayWords } from '../words/story-words.js';
 
@@ -53,18 +54,19 @@ function personCell(person: PersonEntry): Inline[] {
 }
 
 function extrasBlocks(breakdown: Breakdown, index: SceneIndex): Block[] {
-  const byName = new Map<string, { scenes: string[]; count: number | null }>();
+  const byName = new Map<string, { scenes: string[]; count: number | null; among: string }>();
   for (const scene of breakdown.scenes) {
     for (const extra of scene.extras) {
-      const entry = byName.get(extra.name) ?? { scenes: [], count: null };
+      const entry = byName.get(extra.name) ?? { scenes: [], count: null, among: '' };
       entry.scenes.push(scene.id);
       entry.count = extra.count === null ? entry.count : Math.max(entry.count ?? 0, extra.count);
+      if (entry.among === '') entry.among = speakerAmong(extra, scene.cast);
       byName.set(extra.name, entry);
     }
   }
   if (byName.size === 0) return [];
-  const rows = [...byName].map(([name, { scenes, count }]) => ({
-    cells: [bold(name), count === null ? 'how many?' : String(count), listScenes(scenes, index)],
+  const rows = [...byName].map(([name, { scenes, count, among }]) => ({
+    cells: [[bold(name), among], count === null ? 'how many?' : String(count), listScenes(scenes, index)],
   }));
   const heads = [
     { head: 'People without a line', share: 2 },

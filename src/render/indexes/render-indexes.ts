@@ -1,5 +1,6 @@
 import { renderDocument } from '../pdf/render-document.js';
 import type { Render } from '../types.js';
+import { readBookNotes } from '../words/book-notes.js';
 import { indexScenes } from '../words/scene-list-words.js';
 import { draftWords } from '../words/story-words.js';
 import { elementIndex } from './element-index.js';
@@ -16,7 +17,7 @@ export const renderIndexes: Render = async (input) => {
     blocks: [
       { kind: 'heading', level: 1, text: `Where everything is needed: ${draftWords(breakdown)}`, bookmark: 'Indexes' },
       ...peopleIndex(breakdown, index),
-      ...elementIndex(breakdown, index),
+      ...elementIndex(breakdown, readBookNotes(input.production), index),
       ...placeIndex(breakdown, index),
     ],
   });

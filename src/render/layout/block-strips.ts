@@ -15,8 +15,16 @@ export interface Column {
 
 /** Sets blocks one under another as strips. */
 export function setBlocks(blocks: readonly Block[], column: Column, type: Typesetter): Strip[] {
-  return blocks.flatMap((block) => setBlock(block, column, type));
+  return blocks.flatMap((block, i) => {
+    const strips = setBlock(block, column, type);
+    // A heading's first words stay with what they introduce, or heading and words would stand alone at a page's end.
+    const introduces = block.kind === 'paragraph' && blocks[i - 1]?.kind === 'heading' && i < blocks.length - 1;
+    return introduces && strips.length <= mostIntroduction ? keepTogether(strips, true) : strips;
+  });
 }
+
+/** Lines and white of an introduction that is kept to what it introduces. */
+const mostIntroduction = 5;
 
 function setBlock(block: Block, column: Column, type: Typesetter): Strip[] {
   switch (block.kind) {

@@ -41,11 +41,40 @@ export function layOutDocument(document: SheetDocument, type: Typesetter): PageT
 
 /** Lays parts out one after another, each on pages of its own, under one foot and one count of pages. */
 export function layOutParts(parts: readonly SetPart[], foot: Foot, type: Typesetter): PageTree[] {
-  const pages = parts.flatMap(({ strips, area }) => paginate(strips, area).map((page) => ({ page, area })));
+  const pages = parts.flatMap(({ strips, area }) => fillPages(strips, area).map((page) => ({ page, area })));
   return pages.map(({ page, area }, i) => ({
     ...page,
     items: [...page.items, ...setFoot(foot, `page ${i + 1} of ${pages.length}`, area, type)],
   }));
+}
+
+/** How much of a last page must be used, and how far white may shrink to do without the page. */
+const leastLast = 0.3;
+const tightest = 0.4;
+
+/** The pages of each stretch between forced page ends. */
+function fillPages(strips: readonly Strip[], area: Area): PageTree[] {
+  const stretches: Strip[][] = [[]];
+  for (const one of strips) {
+    if (one.breakBefore) stretches.push([]);
+    stretches.at(-1)?.push(one);
+  }
+  const inked = stretches.filter((stretch) => stretch.some((one) => !one.white));
+  return (inked.length > 0 ? inked : [[]]).flatMap((stretch) => fillStretch(stretch, area));
+}
+
+/** Pages without a last one that holds but a few lines, when less white between things makes room for those. */
+function fillStretch(strips: readonly Strip[], area: Area): PageTree[] {
+  const pages = paginate(strips, area);
+  const last = pages.at(-1);
+  if (pages.length < 2 || !last || lowestInk(last) > area.y + area.height * leastLast) return pages;
+  const tighter = strips.map((one) => (one.white ? { ...one, height: one.height * tightest } : one));
+  const fewer = paginate(tighter, area);
+  return fewer.length < pages.length ? fewer : pages;
+}
+
+function lowestInk({ items }: PageTree): number {
+  return items.reduce((low, item) => Math.max(low, item.y), 0);
 }
 
 function setFoot(foot: Foot, right: string, area: Area, type: Typesetter): Item[] {

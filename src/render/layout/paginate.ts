@@ -10,6 +10,9 @@ interface OpenPage {
   head: number;
 }
 
+/** The part of a page that must be free for something higher than a page to begin on it. */
+const leastStart = 0.25;
+
 /** Places strips on pages from the top. Kept strips move together; what is higher than a page is cut between strips. */
 export function paginate(strips: readonly Strip[], area: Area): PageTree[] {
   const pages: OpenPage[] = [];
@@ -23,7 +26,10 @@ export function paginate(strips: readonly Strip[], area: Area): PageTree[] {
     if (group[0]?.breakBefore && page.used > 0) turn(undefined);
     const height = heightOf(group);
     const fitsHere = page.used + height <= area.height + 0.01;
-    if (!fitsHere && height <= area.height - heightOf(group[0]?.head ?? []) && page.used > 0) turn(firstInk(group));
+    const fitsOne = height <= area.height - heightOf(group[0]?.head ?? []);
+    // What is higher than a page is cut anyhow, but not right below its heading.
+    const room = fitsOne || area.height - page.used < area.height * leastStart;
+    if (!fitsHere && room && page.used > 0) turn(firstInk(group));
     for (const one of group) {
       if (page.used + one.height > area.height + 0.01 && page.used > page.head && !one.white) turn(one);
       if (!(one.white && page.used === page.head)) place(page, one, area);

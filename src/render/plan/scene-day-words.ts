@@ -15,10 +15,10 @@ export function dayAndPlaceWords(scene: BreakdownScene, input: Pick<RenderInput,
   return [
     'Shooting day ',
     ...(day === null ? [blank(66)] : [bold(day)]),
-    day === null ? '   Address ' : '\nAddress ',
-    ...(place === null ? [blank(172)] : [bold(place)]),
     '   In charge ',
     ...(charge === null ? [blank(96)] : [bold(charge)]),
+    day === null && place === null ? '   Address ' : '\nAddress ',
+    ...(place === null ? [blank(172)] : [bold(place)]),
   ];
 }
 

@@ -1,9 +1,12 @@
-import type { Breakdown } from '../../breakdown/types.js';
 import { type Block, bold, knownWords } from '../layout/kit.js';
+import type { RenderInput } from '../types.js';
 import { listScenes, type SceneIndex } from '../words/scene-list-words.js';
 
+type PaperInput = Pick<RenderInput, 'breakdown' | 'production'>;
+
 /** Letters, forms, signs and screens: each with lines for its exact words. Nothing when the script has none. */
-export function paperBlocks(breakdown: Breakdown, index: SceneIndex): Block[] {
+export function paperBlocks({ breakdown, production }: PaperInput, index: SceneIndex): Block[] {
+  const wording = new Map(production?.plan.lines.map(({ id, element }) => [id, element?.words ?? null]));
   const papers = breakdown.elements.filter((element) => element.category === 'graphics');
   if (papers.length === 0) return [];
   return [
@@ -18,13 +21,15 @@ export function paperBlocks(breakdown: Breakdown, index: SceneIndex): Block[] {
       const text = [bold(paper.name), known === '' ? '' : ` ${known}`, `: ${details.join('; ')}`];
       return {
         kind: 'keep',
-        blocks: [
-          { kind: 'paragraph', text, keepWithNext: true },
-          { kind: 'lines', count: 2 },
-        ],
+        blocks: [{ kind: 'paragraph', text, keepWithNext: true }, wordingBlock(wording.get(paper.id) ?? null)],
       };
     }),
   ];
+}
+
+/** The exact words when the book has them, else lines to write them on. */
+function wordingBlock(words: string | null): Block {
+  return words === null ? { kind: 'lines', count: 2 } : { kind: 'paragraph', text: `“${words}”`, indent: 14, after: 8 };
 }
 
 const explanation =

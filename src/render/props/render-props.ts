@@ -1,6 +1,7 @@
 import { renderDocument } from '../pdf/render-document.js';
 import { propPackParts, withFront } from '../plan/pack-blocks.js';
 import type { Render } from '../types.js';
+import { readBookNotes } from '../words/book-notes.js';
 import { readFirstBlocks } from '../words/read-first.js';
 import { indexScenes } from '../words/scene-list-words.js';
 import { changingBlocks } from './changing-things.js';
@@ -27,10 +28,10 @@ export const renderProps: Render = async (input) => {
     file: 'props.pdf',
     name: 'Props',
     blocks: [
-      ...withFront(readFirstBlocks(breakdown, index, { title: 'Props', howTo, categories }), parts.front),
-      ...runningBlocks(breakdown, index),
-      ...changingBlocks(breakdown, index),
-      ...paperBlocks(breakdown, index),
+      ...withFront(readFirstBlocks(input, index, { title: 'Props', howTo, categories }), parts.front),
+      ...runningBlocks(breakdown, readBookNotes(input.production), index),
+      ...changingBlocks(input, index),
+      ...paperBlocks(input, index),
       ...dressingBlocks(breakdown, index),
       ...weaponBlocks(breakdown, index),
       ...parts.back,

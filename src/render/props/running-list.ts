@@ -1,10 +1,11 @@
 import type { Breakdown, BreakdownScene, SceneElement } from '../../breakdown/types.js';
-import { type Block, bold, type Inline, knownWords, stateWords, type TableRow, tick } from '../layout/kit.js';
+import { type Block, bold, type Inline, italic, knownWords, stateWords, type TableRow, tick } from '../layout/kit.js';
 import { headingSentence } from '../sheets/sheet-words.js';
+import type { BookNotes } from '../words/book-notes.js';
 import { dangerLines } from '../words/danger-words.js';
+import { thingsInHand } from '../words/in-hand.js';
 import { labelOf, type SceneIndex } from '../words/scene-list-words.js';
 import { countWords, dayWords } from '../words/story-words.js';
-import { handledCategories } from './prop-categories.js';
 
 const columns = [
   { head: 'Scene', width: 34 },
@@ -16,9 +17,9 @@ const columns = [
 ];
 
 /** Everything in hand, in story order: who has it, its state at the start and end of each scene, where it goes. */
-export function runningBlocks(breakdown: Breakdown, index: SceneIndex): Block[] {
-  const where = findAppearances(breakdown);
-  const rows = breakdown.scenes.flatMap((scene) => sceneRows(scene, where, index));
+export function runningBlocks(breakdown: Breakdown, notes: BookNotes, index: SceneIndex): Block[] {
+  const known = { where: findAppearances(breakdown), notes, index };
+  const rows = breakdown.scenes.flatMap((scene) => sceneRows(scene, known));
   return [
     { kind: 'heading', level: 2, text: 'In hand, scene by scene', bookmark: 'In hand, scene by scene' },
     rows.length > 0
@@ -30,14 +31,21 @@ export function runningBlocks(breakdown: Breakdown, index: SceneIndex): Block[] 
 /** A scene with more rows than this may be cut by a page's end. */
 const mostKept = 16;
 
-function sceneRows(scene: BreakdownScene, where: Appearances, index: SceneIndex): TableRow[] {
-  const things = scene.elements.filter((element) => handledCategories.has(element.category) && !element.worn);
+/** What the rows of every scene may ask. */
+interface Known {
+  readonly where: Appearances;
+  readonly notes: BookNotes;
+  readonly index: SceneIndex;
+}
+
+function sceneRows(scene: BreakdownScene, known: Known): TableRow[] {
+  const things = thingsInHand(scene);
   const heading: TableRow = {
-    cells: [bold(labelOf(scene.id, index)), '', { stack: headingCell(scene) }],
+    cells: [bold(labelOf(scene.id, known.index)), '', { stack: headingCell(scene) }],
     keepWithNext: true,
   };
   if (things.length === 0) return [heading, { cells: ['', '', 'nothing in hand'] }];
-  const rows = [heading, ...things.map((thing) => thingRow(thing, scene, where, index))];
+  const rows = [heading, ...things.map((thing) => thingRow(thing, scene, known))];
   return rows.length > mostKept ? rows : rows.map((row, i) => ({ ...row, keepWithNext: i < rows.length - 1 }));
 }
 
@@ -45,15 +53,22 @@ function headingCell(scene: BreakdownScene): Inline[] {
   return [[bold(headingSentence(scene)), `, ${dayWords(scene.storyDay.label)}`], ...dangerLines(scene)];
 }
 
-function thingRow(thing: SceneElement, scene: BreakdownScene, where: Appearances, index: SceneIndex): TableRow {
+function thingRow(thing: SceneElement, scene: BreakdownScene, { where, notes, index }: Known): TableRow {
   const known = knownWords(thing, index.labels);
+  const note = notes.get(thing.id);
   const isFirst = where.get(thing.id)?.[0] === index.positions.get(scene.id);
   const name: Inline = [bold(countWords(thing.name, thing.count)), known === '' ? '' : ` ${known}`];
   return {
     cells: [
       '',
       tick,
-      { stack: [name, ...(thing.description !== null && isFirst ? [thing.description] : [])] },
+      {
+        stack: [
+          name,
+          ...(thing.description !== null && isFirst ? [thing.description] : []),
+          ...(note === undefined ? [] : [italic(`Note: ${note}`)]),
+        ],
+      },
       thing.by ?? '',
       stateWords(thing.stateIn, thing.stateOut),
       nextWords(thing, scene, where, index),

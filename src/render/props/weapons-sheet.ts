@@ -17,12 +17,14 @@ interface Weapon {
 export function weaponBlocks(breakdown: Breakdown, index: SceneIndex): Block[] {
   const weapons = findWeapons(breakdown);
   if (weapons.length === 0) return [];
+  const guns = weapons.some(({ hazard }) => hazard.id === 'H1');
+  const title = guns ? ' Weapons and blades' : ' Blades';
   return [
     { kind: 'page break' },
-    { kind: 'heading', level: 2, text: [danger, ' Weapons and blades'], bookmark: 'Weapons and blades' },
+    { kind: 'heading', level: 2, text: [danger, title], bookmark: title.trim() },
     ...weapons.flatMap((weapon) => weaponBlock(weapon, index)),
     { kind: 'heading', level: 3, text: 'Before the first day' },
-    { kind: 'entries', entries: [...beforehand], ticks: true },
+    { kind: 'entries', entries: listBeforehand(guns), ticks: true },
     { kind: 'heading', level: 3, text: 'Count out, count in' },
     countTable,
     { kind: 'paragraph', text: hazardCaution },
@@ -56,15 +58,21 @@ function weaponBlock({ hazard, scenes, words }: Weapon, index: SceneIndex): Bloc
   ];
 }
 
-const beforehand: readonly Inline[] = [
-  ['One adult keeps them and nobody else: ', blank(200)],
-  ['Locked away and covered when the camera does not run. Where: ', blank(170)],
-  ['Blunted, or checked to be a dummy, by ', blank(120), ' on ', blank(70)],
-  ['Shown to everyone in the scene before the first take, unloaded or blunted, by ', blank(120)],
-  ['Neighbours and the authority told: ', tick, ' yes  ', tick, ' no   by ', blank(130)],
-  'Carried in a closed case, never seen from the street. Nothing live anywhere near.',
-  'A child in the scene: soft copy only.',
-];
+/** What is settled before the first day; a gun asks for more than a blade. */
+function listBeforehand(guns: boolean): Inline[] {
+  return [
+    ['One adult keeps them and nobody else: ', blank(200)],
+    ['Locked away and covered when the camera does not run. Where: ', blank(170)],
+    [guns ? 'Blunted, or checked to be a dummy, by ' : 'Blunted, or a soft copy, by ', blank(120), ' on ', blank(70)],
+    [
+      `Shown to everyone in the scene before the first take, ${guns ? 'unloaded or blunted' : 'blunted or soft'}, by `,
+      blank(120),
+    ],
+    ['Neighbours and the authority told: ', tick, ' yes  ', tick, ' no   by ', blank(130)],
+    `Carried in a closed case, never seen from the street.${guns ? ' Nothing live anywhere near.' : ''}`,
+    'A child in the scene: soft copy only.',
+  ];
+}
 
 const countTable: Block = {
   kind: 'table',

@@ -35,12 +35,12 @@ function questionLines(question: OpenQuestion): string[] {
 }
 
 function wayLine({ answer, typed }: Way, { advice }: OpenQuestion): string {
-  return `  - ${answer}: ${codeSpan(typed)}${advice === null ? '' : escapeText(advice)}`;
+  return `  - ${answer}: ${codeSpan(typed)}${advice === null ? '' : codeInside(advice)}`;
 }
 
 /** Advice with what is to be typed in it as code: a note in straight quotes, a mark in brackets. */
 function codeInside(advice: string): string {
-  const parts = advice.split(/"(> [^"]+)"|(\[[^\]]+\](?:\[[^\]]+\]|\([^)]+\))?)/);
+  const parts = advice.split(/["“](> [^"”]+)["”]|(\[[^\]]+\](?:\[[^\]]+\]|\([^)]+\))?)/);
   return parts.map((part = '', i) => (i % 3 === 0 ? escapeText(part) : part && codeSpan(part))).join('');
 }
 

@@ -1,13 +1,16 @@
-import type { SceneHazard } from '../../breakdown/types.js';
+import type { BreakdownScene, SceneHazard } from '../../breakdown/types.js';
 import { hazardCaution } from '../../trade/hazards.js';
 import type { Block } from '../layout/blocks.js';
-import { blank, bold, danger, type Inline, inlineRuns, joinInline } from '../layout/inline.js';
+import { bold, danger, type Inline, inlineRuns, joinInline } from '../layout/inline.js';
+import { chargeWords } from '../words/charge-words.js';
+import { indexScenes } from '../words/scene-list-words.js';
 import { qualifiedWords, raisedBy, readingWords } from './sections/danger.js';
 import { labelOf, type SheetContext } from './sheet-context.js';
 
 interface Caution {
   readonly hazard: SceneHazard;
   readonly raised: Inline[];
+  readonly scenes: BreakdownScene[];
 }
 
 /** Every danger of the script once, in full, with all scenes that raise it; an empty list when none does. */
@@ -17,7 +20,7 @@ export function writeCautions(context: SheetContext): Block[] {
   return [
     { kind: 'heading', level: 1, text: [danger, ' Cautions'], bookmark: 'Cautions' },
     { kind: 'paragraph', after: 8, text: hazardCaution },
-    ...cautions.map((caution): Block => ({ kind: 'keep', blocks: [writeCaution(caution)] })),
+    ...cautions.map((caution): Block => ({ kind: 'keep', blocks: [writeCaution(caution, context)] })),
   ];
 }
 
@@ -26,7 +29,8 @@ function gather(context: SheetContext): Caution[] {
   for (const scene of context.breakdown.scenes) {
     for (const hazard of scene.hazards) {
       const key = `${hazard.id} ${hazard.title} ${hazard.precaution}`;
-      const caution = cautions.get(key) ?? { hazard, raised: [] };
+      const caution = cautions.get(key) ?? { hazard, raised: [], scenes: [] };
+      caution.scenes.push(scene);
       caution.raised.push([bold(`Scene\u00a0${labelOf(scene, context)}: `), ...inlineRuns(raisedBy(hazard))]);
       cautions.set(key, caution);
     }
@@ -34,8 +38,9 @@ function gather(context: SheetContext): Caution[] {
   return [...cautions.values()];
 }
 
-function writeCaution({ hazard, raised }: Caution): Block {
-  const charge: Inline = ['Person in charge ', blank(160)];
+function writeCaution({ hazard, raised, scenes }: Caution, { breakdown, production }: SheetContext): Block {
+  const names = chargeWords(scenes, production, indexScenes(breakdown.scenes), 160);
+  const charge: Inline = ['Person in charge ', ...inlineRuns(names)];
   const text = joinInline([hazard.precaution, qualifiedWords(hazard), readingWords(hazard), charge], '\n');
   return {
     kind: 'section',

@@ -56,10 +56,12 @@ export function foldToFit(set: SetSection, room: Room): Folded {
     taken.push(step);
   }
   const done = fits();
+  // Where not all the lines to write on can be had, no word is given up for some of them.
+  const lines = fits(true);
   for (const step of done ? taken.reverse() : []) {
     if (folds.get(step.section) !== step.fold) continue;
     put(step, step.fold - 1);
-    if (!fits(step.free)) put(step, step.fold);
+    if (!fits(step.says === null || (step.free && lines))) put(step, step.fold);
   }
   return { strips: sectionOrder.flatMap((name) => parts.get(name)?.strips ?? []), folds, fits: done };
 }

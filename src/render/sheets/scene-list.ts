@@ -3,6 +3,7 @@ import { formatEighths } from '../../base/eighths.js';
 import type { BreakdownScene } from '../../breakdown/types.js';
 import type { Block, TableRow } from '../layout/blocks.js';
 import { bold } from '../layout/inline.js';
+import { extraWords, speakerAmong } from '../words/extras-words.js';
 import { labelOf, type SheetContext } from './sheet-context.js';
 import { placeWords, quietWords } from './sheet-words.js';
 
@@ -56,7 +57,7 @@ const mostPeople = 9;
 
 function peopleWords(scene: BreakdownScene): string {
   const cast = scene.cast.map((person) => (person.presence === 'heard' ? `${person.name} (heard)` : person.name));
-  const extras = scene.extras.map((extra) => (extra.count === null ? extra.name : `${extra.count} ${extra.name}`));
+  const extras = scene.extras.map((extra) => `${extraWords(extra)}${speakerAmong(extra, scene.cast)}`);
   const all = [...cast, ...extras];
   const more = all.length - mostPeople;
   return more > 1 ? `${all.slice(0, mostPeople).join(', ')} and ${more} more` : all.join(', ');

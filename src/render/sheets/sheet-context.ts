@@ -2,6 +2,7 @@ import { labelScenes, type SceneLabels } from '../../breakdown/scene-label.js';
 import type { Breakdown, BreakdownScene } from '../../breakdown/types.js';
 import type { Block } from '../layout/blocks.js';
 import type { Production } from '../types.js';
+import { type BookNotes, readBookNotes } from '../words/book-notes.js';
 
 /** What every part of the sheets may ask. */
 export interface SheetContext {
@@ -9,6 +10,8 @@ export interface SheetContext {
   readonly labels: SceneLabels;
   /** Null when the script has no production book. */
   readonly production: Production | null;
+  /** What the book notes of each thing. */
+  readonly notes: BookNotes;
 }
 
 /**
@@ -18,7 +21,7 @@ export interface SheetContext {
 export type Section = (scene: BreakdownScene, context: SheetContext, fold: number) => readonly Block[];
 
 export function createContext(breakdown: Breakdown, production: Production | null = null): SheetContext {
-  return { breakdown, labels: labelScenes(breakdown.scenes), production };
+  return { breakdown, labels: labelScenes(breakdown.scenes), production, notes: readBookNotes(production) };
 }
 
 /** A scene's label on paper. */

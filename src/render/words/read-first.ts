@@ -1,7 +1,9 @@
-import type { Breakdown, Question } from '../../breakdown/types.js';
+import type { Breakdown, BreakdownScene, Question } from '../../breakdown/types.js';
 import type { CategoryName } from '../../trade/categories.js';
 import { hazards as hazardTable } from '../../trade/hazards.js';
 import { type Block, blank, bold, danger, type Inline, type TableRow } from '../layout/kit.js';
+import type { RenderInput } from '../types.js';
+import { chargeWords } from './charge-words.js';
 import { labelOf, listScenes, type SceneIndex } from './scene-list-words.js';
 import { draftWords } from './story-words.js';
 
@@ -15,8 +17,11 @@ export interface ReadFirst {
   readonly categories: ReadonlySet<CategoryName>;
 }
 
+type ReadFirstInput = Pick<RenderInput, 'breakdown' | 'production'>;
+
 /** The first page of a helper's pack: whose it is, how to use it, dangers, and questions that wait for an answer. */
-export function readFirstBlocks(breakdown: Breakdown, index: SceneIndex, pack: ReadFirst): Block[] {
+export function readFirstBlocks(input: ReadFirstInput, index: SceneIndex, pack: ReadFirst): Block[] {
+  const { breakdown } = input;
   return [
     { kind: 'heading', level: 1, text: `${pack.title}: ${breakdown.title}`, bookmark: pack.title },
     {
@@ -26,7 +31,7 @@ export function readFirstBlocks(breakdown: Breakdown, index: SceneIndex, pack: R
     { kind: 'section', label: 'For', blocks: [{ kind: 'entries', entries: blanks }] },
     { kind: 'section', label: 'How to use it', blocks: [{ kind: 'entries', entries: pack.howTo }] },
     { kind: 'section', label: 'Signs', blocks: [{ kind: 'entries', entries: signs }] },
-    dangerBlock(breakdown, index),
+    dangerBlock(input, index),
     questionBlock(breakdown, index, pack.categories),
   ];
 }
@@ -53,8 +58,8 @@ const signs: Inline[] = [
   ],
 ];
 
-function dangerBlock(breakdown: Breakdown, index: SceneIndex): Block {
-  const rows = dangerRows(breakdown, index);
+function dangerBlock(input: ReadFirstInput, index: SceneIndex): Block {
+  const rows = dangerRows(input, index);
   const none = 'The script raised none. That does not mean there is none: look at each place and say what you see.';
   const blocks: Block[] = [
     { kind: 'paragraph', text: [danger, bold(' Dangers in this script')], keepWithNext: true },
@@ -67,22 +72,31 @@ function dangerBlock(breakdown: Breakdown, index: SceneIndex): Block {
 const dangerColumns = [
   { head: 'What', share: 2 },
   { head: 'Scenes', share: 1.6 },
-  { head: 'Person in charge', width: 160 },
+  { head: 'Person in charge', width: 200 },
 ];
 
-function dangerRows(breakdown: Breakdown, index: SceneIndex): TableRow[] {
-  const byTitle = new Map<string, { id: string; scenes: string[] }>();
+function dangerRows({ breakdown, production }: ReadFirstInput, index: SceneIndex): TableRow[] {
+  const byTitle = new Map<string, { id: string; scenes: BreakdownScene[] }>();
   for (const scene of breakdown.scenes) {
     for (const hazard of scene.hazards) {
       const entry = byTitle.get(hazard.title) ?? { id: hazard.id, scenes: [] };
-      entry.scenes.push(scene.id);
+      entry.scenes.push(scene);
       byTitle.set(hazard.title, entry);
     }
   }
   const rank = (id: string) => hazardTable.findIndex((row) => row.id === id);
   return [...byTitle]
     .sort((a, b) => rank(a[1].id) - rank(b[1].id))
-    .map(([title, { scenes }]) => ({ cells: [bold(title), listScenes(scenes, index), blank(150)] }));
+    .map(([title, { scenes }]) => ({
+      cells: [
+        bold(title),
+        listScenes(
+          scenes.map((scene) => scene.id),
+          index,
+        ),
+        chargeWords(scenes, production, index, 150),
+      ],
+    }));
 }
 
 const mostQuestions = 8;

@@ -33,11 +33,12 @@ describe('costumes.pdf', () => {
   });
 
   it('lists a change head to foot, with states and with what must not be worn', () => {
-    expect(linesAfter('Nora, change 1:').slice(1, 6)).toEqual([
+    expect(linesAfter('Nora, change 1:').slice(1, 7)).toEqual([
       'Neck NO scarf must not be worn: check',
       'Body white apron sc 1: clean, put on in the scene',
       'sc 2: clean → soaked',
       'grey jumper',
+      'Legs trousers or skirt: not told: ask',
       'Feet work boots (found)',
     ]);
   });
@@ -46,7 +47,7 @@ describe('costumes.pdf', () => {
     const text = linesAfter('Costumes, scene by scene').join(' ');
     expect(text).toContain('Nora, change 1: NO scarf, white apron (clean, put on in the scene), grey jumper.');
     expect(text).toContain('Nora, change 1: as before; NO scarf, white apron (clean → soaked).');
-    expect(text).toContain('6 × fishermen: ? the script does not tell.');
+    expect(text).toContain('6 fishermen: ? the script does not tell.');
     expect(text).toContain('passers-by, how many?: ? the script does not tell.');
   });
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { renderProps } from '../../../src/render/props/render-props.js';
 import { breadVan } from '../../support/bread-van.js';
-import { makeBreakdown, makeElement, makeHazard, makeScene } from '../../support/make-breakdown.js';
+import { makeBreakdown, makeElement, makeGarment, makeHazard, makeScene } from '../../support/make-breakdown.js';
 import { pdfLines } from '../../support/pdf-lines.js';
 import { readPdf } from '../../support/pdf-positions.js';
 import { makeRenderInput } from '../../support/render-input.js';
@@ -52,6 +52,7 @@ describe('props.pdf', () => {
         makeElement({ name: 'smoke', category: 'effects' }),
         makeElement({ name: 'ring on a chain', worn: true, by: 'Bo' }),
       ],
+      wears: [{ person: 'Bo', change: 1, changeOut: 1, garments: [makeGarment({ name: 'ring on a chain' })] }],
     });
     const text = (await linesOf(makeBreakdown({ scenes: [scene] }))).join(' ');
     expect(text).toContain('nothing in hand');
@@ -77,17 +78,18 @@ describe('props.pdf', () => {
     expect(lines).toContain('letter: sc 3');
   });
 
-  it('has a weapons sheet of its own only when there are weapons', async () => {
-    expect(lines.join(' ')).not.toContain('Weapons and blades');
+  it('has a sheet for blades of its own only when there are blades, without a word of guns', async () => {
+    expect(lines.join(' ')).not.toContain('Blades');
     const blade = makeHazard({ id: 'H2', title: 'Blades and points', words: 'bread knife', precaution: 'Blunt it.' });
     const scenes = [1, 2].map((order) => makeScene({ order, place: 'Yard', hazards: [blade] }));
     const { files } = await renderProps(makeRenderInput(makeBreakdown({ scenes })));
     const { texts, pages } = await readPdf(files[0]?.content as Uint8Array);
-    const title = texts.find((piece) => piece.text.includes('Weapons and blades'));
+    const title = texts.find((piece) => piece.text.trim() === 'Blades');
     expect(title?.page).toBe(pages.length);
     expect(title?.y).toBeLessThan(80);
     const sheet = (await pdfLines(files[0]?.content)).join(' ');
     expect(sheet).toContain('Blades and points: sc 1, 2. “bread knife” Blunt it.');
     expect(sheet).toContain('One adult keeps them and nobody else:');
+    expect(sheet).not.toMatch(/unloaded|live/);
   });
 });

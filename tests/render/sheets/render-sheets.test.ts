@@ -149,12 +149,16 @@ describe('a scene too full for a page', () => {
     expect(messages).toEqual([]);
   });
 
-  it('keeps the whole danger box until nothing else is left to fold', async () => {
+  it('gives each danger a line or two; the cautions have all of it', async () => {
     const { pdf } = await render(crowdedScene(3));
     const text = pageText(pdf, firstSheet);
-    expect(text).toContain('Must be qualified:');
+    expect(text).toContain('Plan, rehearse slowly and brief');
+    expect(text).toContain('Qualified: A trained armourer.');
     expect(text).toContain('Local codes and licensed people decide. There may be other dangers.');
-    expect(text).toContain('First aid at hand');
+    expect(text).not.toContain('First aid at hand');
+    const cautions = pageText(pdf, pdf.pages.length);
+    expect(cautions).toContain('First aid at hand');
+    expect(cautions).toContain('permits and insurance as the local law asks');
   });
 
   it('cuts from the bottom when even folding is not enough, says so on paper and in a message', async () => {

@@ -1,13 +1,14 @@
 import type { BreakdownScene, SceneHazard } from '../../../breakdown/types.js';
-import type { Block, TableRow } from '../../layout/blocks.js';
+import type { Block } from '../../layout/blocks.js';
 import { blank, bold, danger, type Inline, inlineRuns, italic } from '../../layout/inline.js';
 import { inChargeOf } from '../../plan/scene-day-words.js';
 import type { Section } from '../sheet-context.js';
 import { quoteWords } from '../sheet-words.js';
 
 /**
- * The danger box: always there, always framed. Folded once, what to read moves to the pages of cautions; twice, only the
- * first sentences of each precaution stay; three times, none.
+ * The danger box: always there, always framed. Each danger has a line or two: its name, the words that raised it, the
+ * leading precaution, who must be qualified, who is in charge. The whole text stands on the pages of cautions. Folded
+ * once, rows stand close; twice, only names and words stay.
  */
 export const writeDanger: Section = (scene, { production }, fold) => [
   {
@@ -23,50 +24,56 @@ const nothingRaised: Block = {
   text: [bold('Danger.'), '  Nothing raised. Checked by ', blank(140)],
 };
 
-const reminder = 'Local codes and licensed people decide. There may be other dangers.';
-const whole = 'General cautions: rules change, check them. ';
-const more = 'Full text: “Cautions” at the end. ';
+const reminder =
+  'In full, with what to read: “Cautions” at the end. Local codes and licensed people decide. There may be other dangers.';
+
+const shortReminder = 'In full: “Cautions”. Local codes and licensed people decide. There may be other dangers.';
 
 function raised(scene: BreakdownScene, fold: number, charge: string | null): Block[] {
-  const inCharge: Inline = charge === null ? ['in charge ', blank(62)] : ['in charge ', bold(charge)];
-  const { hazards } = scene;
-  const columns = [{ head: '' }, { head: '', width: 104 }];
-  const row = (cells: TableRow['cells']): Block => ({ kind: 'table', headed: false, columns, rows: [{ cells }] });
-  const short = hazards.map((one) => ({ cells: [shortWords(one, fold), inCharge] }));
+  const inCharge: Inline = charge === null ? ['in charge\u00a0', blank(62)] : ['in charge ', bold(charge)];
+  const columns = [{ head: '' }, { head: '', width: 108 }];
+  const rows = scene.hazards.map((one) => ({ cells: [shortWords(one, scene, fold), inCharge] }));
+  const table: Block = { kind: 'table', headed: false, tight: fold > 0, ruled: fold === 0, columns, rows };
+  if (fold > 0)
+    return [{ kind: 'paragraph', size: 10, after: 1, text: [danger, bold(' Danger  '), italic(shortReminder)] }, table];
   return [
     { kind: 'paragraph', size: 13, after: 2, text: [danger, ' ', bold('Danger')] },
-    ...(fold < 2
-      ? hazards.flatMap((one, i) => [
-          ...(i > 0 ? [ruleAbove] : []),
-          row([titleWords(one), inCharge]),
-          ...fullWords(one, fold),
-        ])
-      : [{ kind: 'table', headed: false, tight: fold > 2, ruled: fold < 3, columns, rows: short } as const]),
-    { kind: 'paragraph', size: 10, after: 0, text: italic((fold === 0 ? whole : more) + reminder) },
+    table,
+    { kind: 'paragraph', size: 10, after: 0, text: italic(reminder) },
   ];
 }
 
-const ruleAbove: Block = { kind: 'rule', weight: 'row' };
-
-function fullWords(hazard: SceneHazard, fold: number): Block[] {
-  if (hazard.precaution === '') return [];
-  const words = [`${hazard.precaution} `, ...qualifiedWords(hazard), ...(fold === 0 ? readingWords(hazard) : [])];
-  return [{ kind: 'paragraph', size: 10, after: 1, text: words }];
+function shortWords(hazard: SceneHazard, scene: BreakdownScene, fold: number): Words[] {
+  const title = [bold(hazard.title), '  ', ...inlineRuns(raisedBy(hazard)), '. '];
+  if (fold > 1) return title;
+  if (isSaidElectric(hazard, scene)) return [...title, saidElectric];
+  return [...title, `${leadingSentences(hazard.precaution)} `, ...shortQualified(hazard)];
 }
 
-function shortWords(hazard: SceneHazard, fold: number): Words[] {
-  if (fold > 2) return titleWords(hazard);
-  return [...titleWords(hazard), ` ${leadingSentences(hazard.precaution)} `, ...qualifiedWords(hazard)];
+const saidElectric = 'Said to be electric; if a real flame is used, see “Cautions”.';
+
+/** True for a flame that is only a lamp which the writer describes as electric; another flame beside it makes it false. */
+function isSaidElectric(hazard: SceneHazard, scene: BreakdownScene): boolean {
+  if (hazard.id !== 'H5' || hazard.words === '') return false;
+  const lamp = scene.elements.find(
+    (one) => one.name === hazard.words || one.mentions.some((mention) => mention.words === hazard.words),
+  );
+  if (!lamp || !/\b(?:electric|battery|batteries|led)\b/i.test(lamp.description ?? '')) return false;
+  const head = lamp.name.split(' ').at(-1) ?? lamp.name;
+  const others = [...hazard.because.matchAll(/also “([^”]+)”/g)].map((match) => match[1] ?? '');
+  return others.every((words) => words.toLowerCase().includes(head.toLowerCase()));
 }
 
-function titleWords(hazard: SceneHazard): Words[] {
-  return [bold(hazard.title), '  ', ...inlineRuns(raisedBy(hazard)), '.'];
+/** The first of those who must be qualified; the rest stands with the cautions. */
+function shortQualified(hazard: SceneHazard): Words[] {
+  const [first = ''] = hazard.qualified.split(/;|\.(?=\s|$)/);
+  return first === '' || first === '-' ? [] : [bold('Qualified: '), `${first.trim()}.`];
 }
 
 /** What raised a hazard: the words of the script, the writer's own note, or the reason. */
 export function raisedBy(hazard: SceneHazard): Inline {
-  if (hazard.id === 'note') return `safety note (line ${hazard.line})`;
-  return hazard.words === '' ? hazard.because : `${quoteWords(hazard.words)} (line ${hazard.line})`;
+  if (hazard.id === 'note') return 'the writer’s safety note';
+  return hazard.words === '' ? hazard.because : quoteWords(hazard.words);
 }
 
 type Words = Extract<Inline, readonly unknown[]>[number];

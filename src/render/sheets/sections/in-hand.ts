@@ -1,36 +1,41 @@
 import type { SceneElement } from '../../../breakdown/types.js';
 import type { CategoryName } from '../../../trade/categories.js';
-import type { Block, TableRow } from '../../layout/blocks.js';
+import type { Block, TableColumn, TableRow } from '../../layout/blocks.js';
 import { blank, type Inline, inlineRuns, tick } from '../../layout/inline.js';
 import { stateWords } from '../../layout/known-words.js';
+import { thingsInHand } from '../../words/in-hand.js';
 import type { Section, SheetContext } from '../sheet-context.js';
-import { categoriesOf, elementName, elementsIn, elementWords } from './element-words.js';
-
-const inHand = categoriesOf('in hand');
+import { elementName, elementWords, sortByKind } from './element-words.js';
 
 /**
  * What is handled, who has it, in which state it comes and goes. Folded once, rows stand close, and things without a
- * word besides their name three to a row; folded twice, all in running text.
+ * word besides their name three to a row; folded twice, all in running text with their boxes.
  */
 export const writeInHand: Section = (scene, context, fold) => {
-  const elements = elementsIn(scene, inHand);
+  const elements = sortByKind(thingsInHand(scene));
   if (elements.length === 0) return [];
   return [{ kind: 'section', label: 'In hand', blocks: writeElements(elements, context, fold) }];
 };
 
 function writeElements(elements: readonly SceneElement[], context: SheetContext, fold: number): Block[] {
   if (fold > 1)
-    return [{ kind: 'paragraph', size: 10, text: elements.map((one) => elementWords(one, context)).join('; ') }];
-  const bare = fold === 1 ? elements.filter(isBare) : [];
+    return [
+      {
+        kind: 'paragraph',
+        size: 10,
+        text: elements.flatMap((one) => [tick, `\u00a0${elementWords(one, context)}  `]),
+      },
+    ];
+  const bare = fold === 1 ? elements.filter((element) => isBare(element) && !context.notes.has(element.id)) : [];
   const full = elements.filter((element) => !bare.includes(element));
   return [...fullTable(full, context, fold > 0), ...threeToARow(bare, context)];
 }
 
-/** True when there is nothing to say of a thing but its name. */
+/** True when there is nothing to say of a thing but its name and who has it. */
 function isBare(element: SceneElement): boolean {
-  const { by, stateIn, stateOut, description } = element;
+  const { stateIn, stateOut, description } = element;
   const short = element.category === 'vehicles' || !kinds[element.category];
-  return short && by === null && stateIn === null && stateOut === null && description === null;
+  return short && stateIn === null && stateOut === null && description === null;
 }
 
 function fullTable(elements: readonly SceneElement[], context: SheetContext, tight: boolean): Block[] {
@@ -40,17 +45,30 @@ function fullTable(elements: readonly SceneElement[], context: SheetContext, tig
     { head: '', fit: true },
     { head: '', share: 3.2 },
     { head: '', fit: true },
-    { head: '', share: states ? 1.9 : 1 },
+    ...(states ? [stateColumn(elements)] : []),
   ];
   const rows = elements.map((element) => elementRow(element, context, states));
   return [{ kind: 'table', headed: false, ruled: !tight, tight, size: 10.5, columns, rows }];
+}
+
+/** States of more characters than this wrap, so that names keep their room. */
+const longState = 26;
+
+function stateColumn(elements: readonly SceneElement[]): TableColumn {
+  const long = elements.some((one) => stateWords(one.stateIn, one.stateOut).length > longState);
+  return long ? { head: '', share: 1.9 } : { head: '', fit: true };
 }
 
 function threeToARow(elements: readonly SceneElement[], context: SheetContext): Block[] {
   if (elements.length === 0) return [];
   const columns = [0, 1, 2].flatMap(() => [{ head: '', fit: true }, { head: '' }]);
   const rows = Array.from({ length: Math.ceil(elements.length / 3) }, (_, row): TableRow => {
-    const cells = elements.slice(row * 3, row * 3 + 3).flatMap((one): Inline[] => [tick, nameAndKind(one, context)]);
+    const cells = elements
+      .slice(row * 3, row * 3 + 3)
+      .flatMap((one): Inline[] => [
+        tick,
+        [...inlineRuns(nameAndKind(one, context)), one.by === null ? '' : `, ${one.by}`],
+      ]);
     return { cells: [...cells, ...Array<Inline>(6 - cells.length).fill('')] };
   });
   return [{ kind: 'table', headed: false, ruled: false, tight: true, size: 10.5, columns, rows }];

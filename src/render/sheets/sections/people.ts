@@ -2,6 +2,7 @@ import type { BreakdownScene, Garment, SceneCast, SceneExtra, Wears } from '../.
 import type { Block, TableRow } from '../../layout/blocks.js';
 import { blank, bold, type Inline, inlineRuns, joinInline } from '../../layout/inline.js';
 import { knownWords, stateWords } from '../../layout/known-words.js';
+import { extraWords, speakerAmong } from '../../words/extras-words.js';
 import type { Section, SheetContext } from '../sheet-context.js';
 
 /**
@@ -13,7 +14,7 @@ export const writePeople: Section = (scene, context, fold) => {
   if (fold > 1) return section([{ kind: 'paragraph', text: runIn(scene, context) }]);
   const rows = [
     ...scene.cast.map((person) => castRow(person, scene, context)),
-    ...(fold === 0 ? scene.extras.map((extra) => extraRow(extra, context)) : sharedRow(scene.extras, context)),
+    ...(fold === 0 ? scene.extras.map((extra) => extraRow(extra, scene, context)) : sharedRow(scene, context)),
   ];
   const columns = [{ head: '', width: 96 }, { head: '', width: 112 }, { head: '' }];
   return section([{ kind: 'table', headed: false, ruled: fold === 0, tight: fold > 0, size: 10.5, columns, rows }]);
@@ -76,21 +77,20 @@ export function garmentWords(garment: Garment, context: SheetContext): string {
   return [garment.name + (state ? `, ${state}` : ''), known].filter((part) => part !== '').join(' ');
 }
 
-function extraRow(extra: SceneExtra, context: SheetContext): TableRow {
+function extraRow(extra: SceneExtra, scene: BreakdownScene, context: SheetContext): TableRow {
   const count: Inline[] = extra.count === null ? [['how many? ', blank(60)]] : [];
-  return { cells: [extraName(extra, context), 'background', ...count] };
+  return { cells: [extraName(extra, scene, context), 'background', ...count] };
 }
 
-function extraName(extra: SceneExtra, context: SheetContext): Inline {
-  const name = extra.count === null ? extra.name : `${extra.count} ${extra.name}`;
-  return [bold(name), space(knownWords(extra, context.labels))];
+function extraName(extra: SceneExtra, scene: BreakdownScene, context: SheetContext): Inline {
+  return [bold(extraWords(extra)), space(knownWords(extra, context.labels)), speakerAmong(extra, scene.cast)];
 }
 
-function sharedRow(extras: readonly SceneExtra[], context: SheetContext): TableRow[] {
-  if (extras.length === 0) return [];
-  const words = extras.map((extra): Inline => {
+function sharedRow(scene: BreakdownScene, context: SheetContext): TableRow[] {
+  if (scene.extras.length === 0) return [];
+  const words = scene.extras.map((extra): Inline => {
     const count = extra.count === null ? [' how many? ', blank(28)] : [];
-    return [...inlineRuns(extraName(extra, context)), ...count];
+    return [...inlineRuns(extraName(extra, scene, context)), ...count];
   });
   return [{ cells: ['background', joinInline(words)] }];
 }
@@ -101,8 +101,8 @@ function runIn(scene: BreakdownScene, context: SheetContext): Inline {
     const words = [presenceWords(person), ...(person.minor ? ['MINOR'] : []), ...(wears ? [changeWords(wears)] : [])];
     return [bold(person.name), space(knownWords(person, context.labels)), ` (${words.join(', ')})`];
   });
-  const extras = scene.extras.map((extra) =>
-    extra.count === null ? `${extra.name} (how many?)` : `${extra.count} ${extra.name}`,
+  const extras = scene.extras.map(
+    (extra) => `${extraWords(extra)}${speakerAmong(extra, scene.cast)}${extra.count === null ? ' (how many?)' : ''}`,
   );
   return joinInline([...cast, ...extras]);
 }

@@ -8,8 +8,8 @@ import { foldedWords, quoteWords } from '../sheet-words.js';
 const strengths: readonly Strength[] = ['certain', 'likely', 'ask'];
 
 /**
- * Work that the words imply, by how sure it is. Folded once, it stands in running text; twice, doubtful work is a count;
- * three times, all of it.
+ * Work that the words imply, by how sure it is. Folded once, it stands in running text; twice, without the words behind
+ * it; three times, doubtful work is a count; four times, all of it.
  */
 export const writeTasks: Section = (scene, _context, fold) => {
   if (scene.tasks.length === 0) return [];
@@ -28,11 +28,12 @@ function writeParagraph(text: Inline): Block {
 }
 
 function runIn(tasks: readonly SceneTask[], fold: number): Inline[] {
-  if (fold > 2) return [foldedWords(tasks.length, 'task')];
+  if (fold > 3) return [foldedWords(tasks.length, 'task')];
   return strengths.flatMap((strength): Inline[] => {
     const mine = ofStrength(tasks, strength);
     if (mine.length === 0) return [];
-    if (fold > 1 && strength === 'ask') return [foldedWords(mine.length, 'doubtful task')];
+    if (fold > 2 && strength === 'ask') return [foldedWords(mine.length, 'doubtful task')];
+    if (fold > 1) return [[italic(`${strength}: `), ...mine.flatMap((task) => [tick, `\u00a0${task.text}  `])]];
     return [mine.flatMap((task) => [tick, '\u00a0', ...taskWords(task), '  '])];
   });
 }
