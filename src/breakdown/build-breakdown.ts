@@ -18,6 +18,7 @@ import { findPlaces, type ScenePlace } from './places.js';
 import { readRefusals, strikeRefused, tellRefusals } from './refusals.js';
 import { totalScreenTime } from './screen-time.js';
 import { type Sightings, sightThings } from './sight-things.js';
+import { findStatesBetween } from './states-between.js';
 import { type DayInput, type Reckoned, reckonStoryDays } from './story-days.js';
 import { inStoryOrder } from './story-order.js';
 import type { Breakdown } from './types.js';
@@ -37,15 +38,16 @@ export function buildBreakdown(
   finds: Finds,
 ): { readonly breakdown: Breakdown; readonly messages: readonly Diagnostic[] } {
   const passes = runPasses(script, pages, finds);
-  const { people, places, order, present, sightings, costumes, refusals, ids } = passes;
+  const { people, places, order, present, sightings, costumes, refusals, ids, states } = passes;
   // 8. Put the scenes together, with links and open questions, and make the indexes across them.
   const scenes = assembleScenes(passes);
+  const between = findStatesBetween(scenes, states, ids);
   const breakdown: Breakdown = {
     ...titleOf(script, pages),
     screenTime: totalScreenTime(scenes.map(({ screenTime }) => screenTime)),
     scenes,
-    cast: listCast(people.all, scenes),
-    elements: listElements(scenes, order, ids),
+    cast: listCast(people.all, scenes, between),
+    elements: listElements(scenes, order, ids, between),
     places: listPlaces(scenes, places),
   };
   const messages = [

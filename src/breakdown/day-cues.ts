@@ -56,7 +56,7 @@ export function readDayCues(scene: Scene, previous: Scene | null): DayCues {
     newDay: firstOf(all, newDayWords),
     dayNumber: readDayTag(all),
     sameDay: firstOf(all, sameDayWords),
-    flashback: firstOf(inHeading, flashbackWords) ?? firstOf(titlesOf(scene), flashbackWords),
+    flashback: firstOf([...inHeading, ...titlesOf(scene)].filter(isOpen), flashbackWords),
     opens: around.find((line) => flashbackOpening.test(line)) ?? null,
     present: firstOf(all, presentWords),
     continuous: firstOf(inHeading, [continuousWords]),
@@ -85,6 +85,11 @@ function headingWords({ heading }: Scene): string[] {
 /** True for a part of a heading that tells when, not where: FLASHBACK, 1931, TWENTY YEARS EARLIER. */
 export function isTimePart(part: string): boolean {
   return wholeTimePart.test(part.trim()) || flashbackSpan.test(part.trim());
+}
+
+/** `END OF FLASHBACK` speaks of one and opens none. */
+function isOpen(text: string): boolean {
+  return firstOf([text], presentWords) === null;
 }
 
 function firstOf(texts: readonly string[], patterns: readonly RegExp[]): string | null {

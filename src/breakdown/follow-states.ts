@@ -19,6 +19,8 @@ export interface StateInput {
 export interface StateSpan {
   readonly stateIn: string | null;
   readonly stateOut: string | null;
+  /** States it passes through on camera between the two: a letter is opened, then burnt. */
+  readonly between: readonly string[];
 }
 
 /** A state that lived through the night: kept, and asked about. */
@@ -89,15 +91,17 @@ function followOne(thing: Thing, input: StateInput, track: Track | null) {
   let stateIn = track?.state ?? null;
   let current = track;
   let first = true;
+  const onCameraStates: string[] = [];
   for (const { state, noted, onCamera } of events) {
     if (current && foldName(current.state) === foldName(state)) continue;
     if (!onCamera && first) stateIn = state;
+    else onCameraStates.push(state);
     first = false;
     current = { state, day: day.label, noted, since: ground.label };
   }
   const stateOut = current?.state ?? null;
   const kept = current && current === track ? { ...current, day: day.label } : current;
-  return { span: { stateIn, stateOut }, doubts, track: kept };
+  return { span: { stateIn, stateOut, between: onCameraStates.slice(0, -1) }, doubts, track: kept };
 }
 
 function readEvents(thing: Thing, { ground, seenFrom }: StateInput, track: Track | null): StateEvent[] {

@@ -1,10 +1,15 @@
 import { placeOnBody } from '../trade/body-order.js';
 import { obtain } from './grouping.js';
 import type { KnownPerson } from './people-index.js';
+import type { StatesBetween } from './states-between.js';
 import type { BreakdownScene, CostumeChange, Garment, PersonEntry } from './types.js';
 
 /** The index of people: the scenes in which each is seen or heard, and every change of costume from head to foot. */
-export function listCast(people: readonly KnownPerson[], scenes: readonly BreakdownScene[]): PersonEntry[] {
+export function listCast(
+  people: readonly KnownPerson[],
+  scenes: readonly BreakdownScene[],
+  between: StatesBetween,
+): PersonEntry[] {
   const seen = new Map<string, string[]>();
   const heard = new Map<string, string[]>();
   const changes = new Map<string, Map<number, ChangeDraft>>();
@@ -16,8 +21,8 @@ export function listCast(people: readonly KnownPerson[], scenes: readonly Breakd
       const own = obtain(changes, wears.person, () => new Map<number, ChangeDraft>());
       const onCamera = wears.change !== wears.changeOut;
       const first = onCamera ? wears.garments.filter((one) => one.action !== 'put on') : wears.garments;
-      addChange(own, wears.change, scene, first);
-      if (onCamera) addChange(own, wears.changeOut, scene, wears.garments.filter(isStillOn));
+      addChange(own, wears.change, scene, first, between);
+      if (onCamera) addChange(own, wears.changeOut, scene, wears.garments.filter(isStillOn), between);
     }
   }
   return people
@@ -51,13 +56,14 @@ function addChange(
   number: number,
   scene: BreakdownScene,
   garments: readonly Garment[],
+  between: StatesBetween,
 ): void {
   const storyDay = scene.storyDay.label;
   const draft = obtain(own, number, () => ({ number, storyDay, scenes: [], garments: new Map() }));
   draft.scenes.push(scene.id);
   for (const garment of garments) {
     const states = draft.garments.get(garment.id)?.states ?? [];
-    for (const state of [garment.stateIn, garment.stateOut]) {
+    for (const state of [garment.stateIn, ...between(scene.id, garment.id), garment.stateOut]) {
       if (state !== null && states.at(-1)?.state !== state) states.push({ scene: scene.id, state });
     }
     const known = draft.garments.get(garment.id) ?? garment;

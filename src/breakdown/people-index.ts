@@ -42,7 +42,7 @@ export function gatherPeople(ground: Ground): PeopleIndex {
   const ages = readAges(ground);
   for (const person of ground.script.people) {
     if (person.from === 'cue' && isNobody(person.name, byName)) continue;
-    const names = [...person.names, ...person.was];
+    const names = distinctNames([...person.names, ...person.was]);
     const age = person.age ?? names.map((name) => ages.get(foldName(name))).find((one) => one !== undefined) ?? null;
     add({ ...pickListed(person), names, age, minor: isMinor(age), listed: true });
   }
@@ -53,6 +53,12 @@ export function gatherPeople(ground: Ground): PeopleIndex {
   // Cues repeat a handful of spellings thousands of times: each is folded once.
   const asked = new Map<string, KnownPerson | null>();
   return { all, find: (name) => obtain(asked, name, () => byName.get(foldName(name)) ?? null) };
+}
+
+/** Each name once, whatever its case: a former name may stand among the others already. */
+function distinctNames(names: readonly string[]): string[] {
+  const folded = names.map(foldName);
+  return names.filter((_, index) => folded.indexOf(folded[index] as string) === index);
 }
 
 function pickListed({ name, background, at }: Ground['script']['people'][number]) {

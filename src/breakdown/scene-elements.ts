@@ -7,7 +7,7 @@ import type { Garment, SceneElement, Wears } from './types.js';
 type Spans = ReadonlyMap<Identity, StateSpan>;
 type Ids = ReadonlyMap<Identity, string>;
 
-const stateless: StateSpan = { stateIn: null, stateOut: null };
+const stateless: StateSpan = { stateIn: null, stateOut: null, between: [] };
 
 /** Writes the things of a scene as the model holds them: those the text speaks of in its order, then those carried here. */
 export function writeElements(things: readonly Thing[], spans: Spans, ids: Ids): SceneElement[] {

@@ -1,4 +1,5 @@
 import type { Note } from '../script/types.js';
+import { dreamWords } from '../trade/story-day-words.js';
 import { type DayCues, goesBackward, type Hours } from './day-cues.js';
 
 /** What a rule decides. `main` gives a day of the main line, `flashback` a number of the series of its own. */
@@ -29,7 +30,7 @@ export interface DayContext {
   /** The last scene of the main line, or null before the first. */
   readonly main: DayMark | null;
   /** The flashback that the scene right before belongs to, or null. */
-  readonly flash: (DayMark & { readonly year: number | null }) | null;
+  readonly flash: (DayMark & { readonly year: number | null; readonly words: string | null }) | null;
   /** Flashbacks counted so far. */
   readonly flashes: number;
   /** True inside a flashback that a line opened and a later line closes. */
@@ -126,6 +127,7 @@ function byFlashback(context: DayContext): Verdict | null {
 
 function sameFlash({ cues, flash }: DayContext): boolean {
   if (!flash || cues.newDay) return false;
+  if (cues.flashback && flash.words && dreamWords.test(cues.flashback) !== dreamWords.test(flash.words)) return false;
   if (cues.year !== null && flash.year !== null && cues.year !== flash.year) return false;
   return !(flash.hours && cues.hours && goesBackward(flash.hours, cues.hours));
 }

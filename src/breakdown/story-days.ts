@@ -108,7 +108,12 @@ class StoryClock {
     const { number: written } = input.ground.scene.heading;
     if (written) this.byNumber.set(written, mark);
     if (series === 'F') {
-      this.flash = { ...mark, hours: hours ?? this.flash?.hours ?? null, year: cues.year };
+      this.flash = {
+        ...mark,
+        hours: hours ?? this.flash?.hours ?? null,
+        year: cues.year,
+        words: cues.flashback ?? this.flash?.words ?? null,
+      };
       this.flashes = Math.max(this.flashes, number);
       this.opened ||= cues.opens !== null && this.lastClosing > index;
       return;

@@ -1,10 +1,11 @@
 import type { Diagnostic } from '../base/diagnostic.js';
 import type { Point, Range } from '../base/text-range.js';
 import { sayScript } from '../messages/script.js';
+import { CarriedLights } from './carried-lights.js';
 import type { Piece } from './read-blocks.js';
 import type { HeadingParts } from './scene-heading.js';
 import { readTime, trailingTime } from './time-of-day.js';
-import type { Block, Heading, Light, Line, Note, Scene } from './types.js';
+import type { Block, Heading, Line, Note, Scene } from './types.js';
 
 /** The scenes of a script and what prints around them. */
 export interface BuiltScenes {
@@ -40,9 +41,7 @@ class SceneBuilder {
   /** Parts, omitted numbers and page breaks that nothing of the scene has followed yet. */
   #pending: Block[] = [];
   #part: string | null = null;
-  #light: Light | null = null;
-  #carried = 0;
-  #lightFrom = '';
+  #lights = new CarriedLights();
 
   constructor(messages: Diagnostic[]) {
     this.#messages = messages;
@@ -92,16 +91,14 @@ class SceneBuilder {
 
   #carryLight(parts: HeadingParts, line: Line): Heading {
     const { inheritsLight: inherits, ...rest } = parts;
-    if (parts.light !== null) {
-      this.#light = parts.light;
-      this.#carried = 0;
-      this.#lightFrom = parts.text;
-    } else if (inherits) this.#carried += 1;
-    if (inherits && this.#light !== null && this.#carried > longestCarry) {
-      const params = { light: this.#light, from: this.#lightFrom };
-      this.#messages.push(sayScript('light-carried-far', params, line.at));
+    const heading = { ...rest, lightInherited: inherits, line, at: line.at };
+    const { light, from, carried } = this.#lights.before(parts);
+    this.#lights.add(parts);
+    if (!inherits) return heading;
+    if (light !== null && carried + 1 > longestCarry) {
+      this.#messages.push(sayScript('light-carried-far', { light, from }, line.at));
     }
-    return { ...rest, light: inherits ? this.#light : parts.light, lightInherited: inherits, line, at: line.at };
+    return { ...heading, light };
   }
 }
 

@@ -26,13 +26,20 @@ function readerOf(keyed: KeyedNote): ReadValue | null {
   return keyed.quoted ? null : (reserved.get(keyed.key.toLowerCase().replace(/\s+/g, ' ')) ?? null);
 }
 
+/** `answer q1: yes` is meant as `answer: q1 yes`. */
+function moveQuestion(keyed: KeyedNote): KeyedNote {
+  const question = keyed.quoted ? null : /^answer\s+(\S+)$/i.exec(keyed.key);
+  return question ? { ...keyed, key: 'answer', value: `${question[1]} ${keyed.value}`.trim() } : keyed;
+}
+
 /** True for a key that is a reserved word; a quoted key never is. */
 export function isReservedKey(keyed: KeyedNote): boolean {
-  return readerOf(keyed) !== null;
+  return readerOf(moveQuestion(keyed)) !== null;
 }
 
 /** Reads a note whose key is a reserved word; null when it is none. A value that cannot be read leaves a remark. */
-export function readReserved(keyed: KeyedNote, line: NoteLine, context: NoteContext): Note[] | null {
+export function readReserved(written: KeyedNote, line: NoteLine, context: NoteContext): Note[] | null {
+  const keyed = moveQuestion(written);
   const read = readerOf(keyed);
   if (read === null) return null;
   if (keyed.value !== '') return [read(keyed.value, line, context) ?? remark(line)];

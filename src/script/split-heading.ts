@@ -1,3 +1,4 @@
+import { flashbackSpan, wholeTimePart } from '../trade/story-day-words.js';
 import { endsInLight, lightIn, readTime, trailingTime } from './time-of-day.js';
 import type { Light } from './types.js';
 
@@ -56,7 +57,8 @@ export function hasTime(rest: string): boolean {
 }
 
 /** No part is a time: look for one at the end of the place, or in the parenthesis. */
-function withoutTimePart(parts: readonly string[], inside: readonly string[]): SplitHeading {
+function withoutTimePart(written: readonly string[], brackets: readonly string[]): SplitHeading {
+  const { parts, inside } = takeQualifiers(written, brackets);
   const tail = parts[parts.length - 1];
   const length = tail === undefined ? 0 : trailingTime(tail);
   if (tail !== undefined && length > 0) {
@@ -73,6 +75,16 @@ function withoutTimePart(parts: readonly string[], inside: readonly string[]): S
     qualifiers: inside.filter((one) => one !== bracketed),
     loose: bracketed !== null,
   };
+}
+
+/** `INT. ATTIC - FLASHBACK`: without a time, what only tells when is a qualifier all the same, and no area of the place. */
+function takeQualifiers(parts: readonly string[], inside: readonly string[]) {
+  const place = parts.findLastIndex((part, index) => index === 0 || !isWhen(part));
+  return { parts: parts.slice(0, place + 1), inside: [...parts.slice(place + 1), ...inside] };
+}
+
+function isWhen(part: string): boolean {
+  return wholeTimePart.test(part) || flashbackSpan.test(part);
 }
 
 /** Takes trailing parentheses off; what is inside them is split at commas, save a list of scenes to intercut with. */

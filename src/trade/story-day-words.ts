@@ -31,6 +31,9 @@ export const flashbackWords: readonly RegExp[] = [
   /\bflash ?-?forward\b/i,
 ];
 
+/** What nobody lived through: a dream right after a memory is a series of its own, and the other way round. */
+export const dreamWords = /\b(?:dream|nightmare|daydream|vision|fantasy|imagined|hallucination)/i;
+
 /** A part of a heading that is one of these words and nothing else is no place. */
 export const wholeTimePart =
   /^(?:(?:a |the )?(?:flash ?-?back|flash ?-?forward|dream|dream sequence|nightmare|daydream|memory|vision|fantasy)|(?:in )?(?:1[5-9]\d\d|20\d\d|21\d\d)|(?:the )?present(?: day)?|montage|series of shots)$/i;

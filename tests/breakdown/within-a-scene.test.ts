@@ -1,0 +1,77 @@
+import { describe, expect, it } from 'vitest';
+import { breakDown } from '../support/break-down.js';
+
+const front = '---\ncast: { NORA: { was: [ANNA], aliases: [Anna, MISS BELL] } }\n---\n\n';
+
+function statesOver(body: string, name: string): string[] {
+  const { breakdown } = breakDown(front + body);
+  const entry = breakdown.elements.find((one) => one.name === name);
+  return (entry?.states ?? []).map(({ state, scene, onCamera }) => `${scene}: ${state}${onCamera ? ' on camera' : ''}`);
+}
+
+describe('states passed through within one scene', () => {
+  it('are all in the index, so that a piece is got for each', () => {
+    const body = [
+      '## 1. INT. BAR - DAY',
+      '> letter: sealed',
+      'Nora opens the [letter].',
+      '> letter: open',
+      'She lights it.',
+      '> letter: burnt',
+      '## 2. INT. BAR - CONTINUOUS',
+      'Nora holds the [letter].',
+    ].join('\n\n');
+    expect(statesOver(body, 'letter')).toEqual([
+      'int-bar-day: sealed',
+      'int-bar-day: open on camera',
+      'int-bar-day: burnt on camera',
+    ]);
+  });
+
+  it('count when a thing ends as it began', () => {
+    const body = '## 1. INT. BAR - DAY\n\n> lamp: lit\n\nNora lifts the [lamp].\n\n> lamp: out\n\nNora.\n\n> lamp: lit';
+    expect(statesOver(body, 'lamp')).toEqual([
+      'int-bar-day: lit',
+      'int-bar-day: out on camera',
+      'int-bar-day: lit on camera',
+    ]);
+  });
+
+  it('stand in the list of a costume change', () => {
+    const body = [
+      '## 1. INT. BAR - DAY',
+      '> Nora: wears coat',
+      '> coat: clean',
+      'Nora falls.',
+      '> coat: muddy',
+      'Nora falls again.',
+      '> coat: torn',
+    ].join('\n\n');
+    const { breakdown } = breakDown(front + body);
+    const coat = breakdown.cast[0]?.changes[0]?.garments[0];
+    expect(coat?.states.map(({ state }) => state)).toEqual(['clean', 'muddy', 'torn']);
+  });
+});
+
+describe('story days around what is remembered or dreamt', () => {
+  it('give a dream right after a flashback a day of its own', () => {
+    const { scenes } = breakDown(
+      '## INT. A - DAY\n\nNora.\n\n## INT. B - DAY - FLASHBACK\n\nNora.\n\n## INT. B - DAY - DREAM\n\nNora.\n\n## INT. A - DAY\n\nNora.',
+    );
+    expect(scenes.map(({ storyDay }) => storyDay.label)).toEqual(['D1', 'F1', 'F2', 'D1']);
+  });
+
+  it('read the end of a flashback as its end', () => {
+    const { scenes } = breakDown(
+      '## INT. A - DAY\n\nNora.\n\n## INT. B - NIGHT (FLASHBACK)\n\nNora.\n\n## INT. A - DAY (END OF FLASHBACK)\n\nNora.',
+    );
+    expect(scenes.map(({ storyDay }) => storyDay.label)).toEqual(['D1', 'F1', 'D1']);
+  });
+});
+
+describe('names of a person', () => {
+  it('stand once in the index, though a former name is also an alias', () => {
+    const { breakdown } = breakDown(`${front}## INT. A - DAY\n\nNora waits.`);
+    expect(breakdown.cast[0]?.names).toEqual(['NORA', 'Anna', 'MISS BELL']);
+  });
+});
