@@ -14,6 +14,10 @@ export const lineMessages = {
     reason: `Expected what ${name} says on the line right below the name, found a blank line; both are read as action.`,
     hint: 'Delete the blank line between the name and the words.',
   })),
+  'cue-crowded': define<{ name: string }>('warning', 'A name under a line of action', ({ name }) => ({
+    reason: `Expected a blank line before ${name} if that is who speaks, found action right above; the lines are read as action.`,
+    hint: `Put a blank line before ${name}, and one behind the words.`,
+  })),
   'cue-inside': define<{ name: string }>('info', 'A name in the middle of a paragraph', ({ name }) => ({
     reason: `Expected a blank line before ${name} speaks, found none.`,
     hint: 'It is read as a new speech; put a blank line before the name.',

@@ -2,7 +2,7 @@ import type { Diagnostic } from '../base/diagnostic.js';
 import { sayScript } from '../messages/script.js';
 import type { Chunk } from './chunks.js';
 import { isNeverCue, readCue } from './cue.js';
-import { endsSpeech, isKnownCue, type KnownCues } from './known-cues.js';
+import { cueAt, endsSpeech, isKnownCue, type KnownCues } from './known-cues.js';
 import { readSceneLine, smallLetterScene } from './line-kinds.js';
 import type { MarkContext } from './marks.js';
 import type { RawLine } from './raw-line.js';
@@ -53,6 +53,15 @@ export function checkLoneCue(lines: readonly RawLine[], next: Chunk | null, cont
   if (isKnownCue(cue, context.cues) || cue.extensions.length > 0 || looksSpoken(line.text, below.text)) {
     context.messages.push(sayScript('cue-alone', { name: cue.name }, line.at));
   }
+}
+
+/** A name in capitals with words under it, inside a paragraph of action: without a blank line above it nobody speaks. */
+export function checkCrowdedCue(lines: readonly RawLine[], at: number, { cues, messages }: OddContext): void {
+  const line = lines[at] as RawLine;
+  const cue = cueAt(lines, at, cues.isCastName);
+  const below = lines[at + 1];
+  if (cue === null || !below || isNeverCue(cue.name) || !looksSpoken(line.text, below.text)) return;
+  messages.push(sayScript('cue-crowded', { name: cue.name }, line.at));
 }
 
 /** At most three words in capitals over a line with small letters: more likely a name than action. */

@@ -3,7 +3,7 @@ import type { Chunk, LineChunk } from './chunks.js';
 import { cueAt, isKnownCue, type KnownCues } from './known-cues.js';
 import { isTransition, itemSign, readOmitted, readSceneLine, type SceneLine } from './line-kinds.js';
 import { type MarkContext, readMarks } from './marks.js';
-import { checkActionLine, checkLoneCue } from './odd-lines.js';
+import { checkActionLine, checkCrowdedCue, checkLoneCue } from './odd-lines.js';
 import { offsetIn, type RawLine, withSign } from './raw-line.js';
 import { type HeadingParts, readHeading } from './scene-heading.js';
 import { rangeAt } from './source-text.js';
@@ -140,6 +140,7 @@ class ChunkReader {
     do {
       const line = this.#lines[next] as RawLine;
       checkActionLine(line, this.#lines[next - 1] ?? null, this.#context);
+      if (next > at) checkCrowdedCue(this.#lines, next, this.#context);
       lines.push(readMarks(line, false, this.#context));
       next += 1;
       this.#fresh = false;

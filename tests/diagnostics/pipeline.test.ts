@@ -28,7 +28,9 @@ async function read(code: string, name: 'bad' | 'good'): Promise<readonly Diagno
 function report(messages: readonly Diagnostic[]): string {
   const lines = messages.map(({ file, place, severity, code, reason, hint }) => {
     const where = place ? `${place.start.line}:${place.start.column} ` : '';
-    return `${file ? `${file}:` : ''}${where}${severity} ${code} ${reason}\n  hint: ${hint ?? 'none'}\n`;
+    // How many lines are too many is for the layout to say.
+    const words = code === 'sheet-overfull' ? reason.replace(/\d+ lines/, 'N lines') : reason;
+    return `${file ? `${file}:` : ''}${where}${severity} ${code} ${words}\n  hint: ${hint ?? 'none'}\n`;
   });
   return lines.join('');
 }
