@@ -67,6 +67,14 @@ export const planMessages = {
       hint: 'Get a double, or change the order of the days.',
     }),
   ),
+  'plan-mess-first': define<{ words: string }>('warning', 'Spoilt before it is wanted clean', ({ words }) => ({
+    reason: `Expected the clean scene before the dirty one, found that ${words}.`,
+    hint: 'Write "copies: 2" for it in the book, or put the scenes of the day in another order.',
+  })),
+  'plan-mess-near': define<{ words: string }>('info', 'It may be spoilt before it is wanted clean', ({ words }) => ({
+    reason: `Expected clean clothes for the scenes shot later, found a question: ${words}.`,
+    hint: 'Write "copies: 2" for what may be hit, or put the scenes of the day in another order.',
+  })),
   'plan-copies-few': define<{ name: string; decided: number; minimum: number; why: string }>(
     'warning',
     'Fewer copies decided than the scenes need',

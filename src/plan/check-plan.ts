@@ -16,6 +16,7 @@ const checks: readonly Check[] = [
   checkDays,
   checkLight,
   checkDrying,
+  checkMess,
   checkCopies,
   checkMoney,
 ];
@@ -82,6 +83,13 @@ function checkDrying(plan: Plan, book: Book): Diagnostic[] {
         book.elements.find((entry) => entry.id === one.element)?.at,
       ),
     );
+}
+
+function checkMess(plan: Plan, book: Book): Diagnostic[] {
+  return plan.messes.map(({ words, sure, things }) => {
+    const at = book.elements.find((entry) => entry.id === things[0])?.at;
+    return sure ? sayPlan('plan-mess-first', { words }, at) : sayPlan('plan-mess-near', { words }, at);
+  });
 }
 
 function checkCopies(plan: Plan): Diagnostic[] {

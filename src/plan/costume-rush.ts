@@ -4,15 +4,17 @@ import { findStateChanges } from '../trade/state-changes.js';
 import type { CostumeRush } from './day-types.js';
 import type { PlacedScene } from './light-windows.js';
 
-/** Changes of clothes between two scenes of one day that leave less time than they take. */
-export function findRushes(placed: readonly PlacedScene[]): CostumeRush[] {
+/** Changes of clothes between two scenes of one day, and dressing after the call, that have less time than they take. `call` is in hours as slots are. */
+export function findRushes(placed: readonly PlacedScene[], call: number): CostumeRush[] {
   const people = new Set(placed.flatMap(({ scene }) => scene.wears.map((wears) => wears.person)));
   return [...people].flatMap((person) => {
     const worn = placed.flatMap((one) => {
       const wears = one.scene.wears.find((each) => each.person === person);
       return wears ? [{ ...one, wears }] : [];
     });
-    return worn.slice(1).flatMap((later, index) => {
+    const first = worn[0];
+    const dressing = first ? rushFromCall(person, first, call) : [];
+    const changes = worn.slice(1).flatMap((later, index) => {
       const earlier = worn[index] as (typeof worn)[number];
       const needed = minutesBetween(earlier.wears, later.wears);
       const there =
@@ -23,7 +25,25 @@ export function findRushes(placed: readonly PlacedScene[]): CostumeRush[] {
         ? [{ person, from: earlier.slot, to: later.slot, minutesNeeded: needed, minutesThere: there }]
         : [];
     });
+    return [...dressing, ...changes];
   });
+}
+
+/** Whoever is in a scene soon after the call must be dressed by then. */
+function rushFromCall(
+  person: string,
+  { slot, wears }: PlacedScene & { readonly wears: Wears },
+  call: number,
+): CostumeRush[] {
+  const there = slot.start === null ? null : Math.round((slot.start - call) * 60);
+  const worn = wears.garments.filter((one) => !one.absent);
+  if (there === null || worn.length === 0) return [];
+  const needed = worn.some((one) => isMessy(one.stateIn)) ? changeMinutes.bloodOrWig : changeMinutes.full;
+  return needed > there ? [{ person, from: null, to: slot, minutesNeeded: needed, minutesThere: there }] : [];
+}
+
+function isMessy(state: string | null): boolean {
+  return state !== null && findStateChanges(state).some((row) => row.kind === 'wet' || row.kind === 'bloody');
 }
 
 /** Minutes to dress a person from the end of one scene for the start of another: none when nothing differs. */
@@ -34,10 +54,7 @@ export function minutesBetween(from: Wears, to: Wears): number {
   const altered = next.filter((one) => left.has(one.id) && left.get(one.id) !== one.stateIn);
   const gone = [...left.keys()].filter((id) => !next.some((one) => one.id === id)).length;
   const states = altered.flatMap((one) => [one.stateIn, left.get(one.id) ?? null]).filter((state) => state !== null);
-  const messy = states.some((state) =>
-    findStateChanges(state).some((row) => row.kind === 'wet' || row.kind === 'bloody'),
-  );
-  if (messy) return changeMinutes.bloodOrWig;
+  if (states.some(isMessy)) return changeMinutes.bloodOrWig;
   if (newOnes.length === 0 && altered.length === 0 && gone === 0) return 0;
   return newOnes.length * 2 > next.length ? changeMinutes.full : changeMinutes.simple;
 }

@@ -31,10 +31,11 @@ export interface PlanDay {
   readonly sun: readonly DaySun[];
 }
 
-/** A person changes clothes between two scenes of a day. */
+/** A person changes clothes between two scenes of a day, or dresses between the call and the first one. */
 export interface CostumeRush {
   readonly person: string;
-  readonly from: Slot;
+  /** Null: from the call. */
+  readonly from: Slot | null;
   readonly to: Slot;
   readonly minutesNeeded: number;
   readonly minutesThere: number;

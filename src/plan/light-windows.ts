@@ -2,6 +2,7 @@ import { dayNumber } from '../base/calendar-date.js';
 import { type ClockMinutes, formatClockTime, formatMinutes } from '../base/clock-time.js';
 import type { Book, BookDay, BookLocation } from '../book/types.js';
 import type { BreakdownScene } from '../breakdown/types.js';
+import { findHoursOfDay } from '../trade/hours-of-day.js';
 import { shootingTimes } from '../trade/shooting-times.js';
 import { findSunTimes } from './daylight.js';
 import type { DaySun, LightWindow, SunTimes } from './daylight-types.js';
@@ -44,7 +45,11 @@ export function lightDay(
     times,
     words: describeSun(times, book.goldenHour.value),
     windows,
-    clashes: [...windows.flatMap((one) => judgeWindow(one, day)), ...judgeShared(windows, day)],
+    clashes: [
+      ...windows.flatMap((one) => judgeWindow(one, day)),
+      ...judgeShared(windows, day),
+      ...outside.flatMap(judgeHour),
+    ],
   };
 }
 
@@ -123,6 +128,17 @@ function judgeWindow(window: LightWindow, day: BookDay): string[] {
   // Lights and camera are set up before the light comes.
   const fits = usable.some(({ from, to }) => start >= from - shootingTimes.firstSetup && start < to);
   return fits ? [] : [`${window.words}; in this order it would begin about ${formatClockTime(Math.round(start))}.`];
+}
+
+/** A heading that names a part of the day, shot at another: the Sun stands on the other side. */
+function judgeHour({ scene, slot }: PlacedScene): string[] {
+  const hours = scene.light === 'day' && scene.time !== null ? findHoursOfDay(scene.time) : null;
+  if (hours === null || slot.start === null || slot.date === null) return [];
+  const start = Math.round((slot.start - dayNumber(slot.date) * 24) * 60);
+  if (start >= hours.from && start < hours.to) return [];
+  return [
+    `scene ${slot.label} says ${scene.time} and would begin about ${formatClockTime(start % 1440)}: the light comes from another side. Does it matter?`,
+  ];
 }
 
 /** Two scenes that want the same short light on one day. */

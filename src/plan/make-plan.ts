@@ -6,9 +6,11 @@ import type { Book } from '../book/types.js';
 import { labelScenes } from '../breakdown/scene-label.js';
 import type { Breakdown, ElementEntry } from '../breakdown/types.js';
 import { categoryOf } from '../trade/categories.js';
+import { watchAllergies } from './allergy-watch.js';
 import { checkPlan } from './check-plan.js';
 import { trackContinuity } from './continuity.js';
 import { listDefaults } from './defaults.js';
+import { findMessFirst } from './mess-first.js';
 import { planMoney } from './money-plan.js';
 import { listOvernight } from './overnight.js';
 import { countAllBatteries, makePlanLines, type NeededThing } from './plan-lines.js';
@@ -73,6 +75,8 @@ export function makePlan(breakdown: Breakdown, book: Book, today: string): { pla
     money,
     tracks,
     overnight,
+    messes: findMessFirst(breakdown, needs, order),
+    allergies: watchAllergies(breakdown, book, lines),
     tasks,
     defaults: listDefaults(book, lines, days, money),
   };

@@ -42,6 +42,8 @@ export interface Need {
   readonly category: CategoryName | null;
   readonly uses: readonly Use[];
   readonly usedUp: boolean;
+  /** True when nobody says how many: the figures then stand for one, and print as a question. */
+  readonly uncounted: boolean;
   /** What the figures count: pieces, or millilitres and grams. */
   readonly unit: Quantity['unit'];
   readonly minimum: number;

@@ -8,7 +8,7 @@ import { categoryOf } from '../trade/categories.js';
 import { countDates } from './line-dates.js';
 import { costLine, countUnits } from './line-money.js';
 import { judgeStatus } from './line-status.js';
-import type { PlanLine } from './line-types.js';
+import type { LineCost, PlanLine } from './line-types.js';
 import type { Need } from './need-types.js';
 import { countAllPacks, type PackCount, type PackedLine } from './packs.js';
 import type { ShootingOrder } from './shooting-order.js';
@@ -67,10 +67,7 @@ function makeLine({ need, element, entry }: NeededThing, pack: PackCount, ground
     pooledWith: pack.pooledWith,
     unitPrice: element?.price ?? null,
     per: element?.per ?? 'piece',
-    cost:
-      element && !isPooled && !ground.replaced.has(need.id) && element.source !== 'own' && element.source !== 'cut'
-        ? costLine(element, units, words, book)
-        : null,
+    cost: isPooled || ground.replaced.has(need.id) ? null : costOf(need, element, units, words, book),
     deposit: element?.deposit ?? null,
     dates,
     status: ground.replaced.has(need.id) ? 'replaced' : judgeStatus(need, element, today),
@@ -89,6 +86,12 @@ function makeLine({ need, element, entry }: NeededThing, pack: PackCount, ground
   };
 }
 
+/** What is had costs nothing; of what nobody has counted the cost is not known. */
+function costOf(need: Need, element: BookElement | null, units: number, words: string, book: Book): LineCost | null {
+  if (element === null || need.uncounted || element.source === 'own' || element.source === 'cut') return null;
+  return costLine(element, units, words, book);
+}
+
 /** More here than needed, what stands in for what. */
 function listRemarks(need: Need, element: BookElement | null, replaced: ReadonlyMap<string, string>): string[] {
   const wanted = need.decided ?? need.recommended;
@@ -99,6 +102,7 @@ function listRemarks(need: Need, element: BookElement | null, replaced: Readonly
   return [
     ...(need.have > 0 && more > 0 && wanted > 0 ? [`${more} more than needed: keep as spare, or give back`] : []),
     ...(need.have > 0 && wanted === 0 ? [`no longer needed: give back or keep as spare`] : []),
+    ...(need.uncounted && element?.price ? ['no cost is counted until it is known how many'] : []),
     ...(by ? [`${by} stands in for it${scenes}`] : []),
     ...(element?.replaces ? [`stands in for ${element.replaces.replace(/-/g, ' ')}`] : []),
   ];
@@ -148,6 +152,7 @@ function batteryLine(kind: string, count: number, reason: string, uses: Need['us
     category: null,
     uses: [...uses].sort((a, b) => a.slot.index - b.slot.index),
     usedUp: true,
+    uncounted: false,
     unit: 'piece',
     minimum: count,
     minimumReason: reason,

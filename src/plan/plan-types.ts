@@ -1,7 +1,9 @@
 import type { CalendarDate } from '../base/calendar-date.js';
+import type { AllergyWatch } from './allergy-watch.js';
 import type { ContinuityTrack } from './continuity-types.js';
 import type { Overnight, PlanDay } from './day-types.js';
 import type { PlanLine } from './line-types.js';
+import type { MessFirst } from './mess-types.js';
 import type { MoneyPlan } from './money-types.js';
 import type { Need } from './need-types.js';
 import type { Slot } from './slot-types.js';
@@ -48,6 +50,9 @@ export interface Plan {
   readonly money: MoneyPlan;
   readonly tracks: readonly ContinuityTrack[];
   readonly overnight: readonly Overnight[];
+  /** Clothes and things spoilt before a scene that wants them clean. */
+  readonly messes: readonly MessFirst[];
+  readonly allergies: readonly AllergyWatch[];
   readonly tasks: readonly Task[];
   /** Every default that was used, in words. */
   readonly defaults: readonly string[];

@@ -4,6 +4,7 @@ import type { Breakdown, ElementEntry } from '../breakdown/types.js';
 import { fragileWords, quantityDefaults } from '../trade/quantity-defaults.js';
 import { findStateChanges } from '../trade/state-changes.js';
 import { type CopyPlan, labelCopies, planCopies } from './copies.js';
+import { askHowMany, isUncounted } from './how-many.js';
 import type { Need, Use } from './need-types.js';
 import { counted, countMeasure, countPieces, countTakes, describeSpare, spareOf, type TakeCount } from './per-take.js';
 import type { ShootingOrder } from './shooting-order.js';
@@ -36,18 +37,20 @@ export function countNeed(
     : countKept(entry, uses, element, takes, spare, ground);
   const decided = element?.source === 'cut' ? 0 : (element?.copies ?? null);
   const have = element?.have ?? 0;
+  const uncounted = isUncounted(entry, element, ground.breakdown);
   return {
     id: entry.id,
     name: entry.name,
     category: entry.category,
     uses,
     usedUp: isUsedUp,
+    uncounted,
     ...figures,
     decided,
     have,
     toGet: Math.max(0, (decided ?? figures.recommended) - have),
     states: [...new Set(uses.flatMap((use) => [use.stateIn, use.stateOut]).filter((state) => state !== null))],
-    questions: askAboutStates(uses, element),
+    questions: [...(uncounted ? [askHowMany(entry, have)] : []), ...askAboutStates(uses, element)],
   };
 }
 
@@ -60,6 +63,7 @@ export function countKit(kit: BookElement): Need {
     category: null,
     uses: [],
     usedUp: kit.usedUp ?? false,
+    uncounted: false,
     unit: 'piece',
     minimum: needed,
     minimumReason: kit.need === null ? 'the book does not say how many: one is assumed' : 'as the book says',

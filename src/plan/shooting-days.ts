@@ -53,7 +53,7 @@ export function planDays(breakdown: Breakdown, book: Book, order: ShootingOrder)
       locations,
       scenes: slots,
       ...load,
-      changes: findRushes(placed),
+      changes: findRushes(placed, dayNumber(day.date) * 24 + day.call.value / 60),
       minors: findMinors(breakdown, book, placed),
       warnings: judgeLoad(load, day, book, placed, places),
       sun,

@@ -1,8 +1,9 @@
 import { addDays, type CalendarDate } from '../base/calendar-date.js';
 import { matchEntries } from '../book/match-entries.js';
-import type { Book, HelperJob } from '../book/types.js';
+import type { Book } from '../book/types.js';
 import type { Breakdown } from '../breakdown/types.js';
 import type { Overnight, PlanDay } from './day-types.js';
+import { helperFor } from './helper-for.js';
 import type { PlanLine } from './line-types.js';
 import { counted } from './per-take.js';
 import type { Task } from './plan-types.js';
@@ -93,16 +94,32 @@ function addPrep(line: PlanLine, book: Book, add: Add): void {
 /** One task a day and helper for everything that is packed: a list of one thing each would drown the rest. */
 function packTasks(lines: readonly PlanLine[], book: Book): Draft[] {
   const packed = lines.filter((line) => isWanted(line) && line.dates.packed !== null && line.need.uses.length > 0);
-  return groupLines(packed, book, (line) => line.dates.packed).map(({ date, who, mine, count }) => ({
-    id: `pack/${who ?? 'nobody'}/${mine[0]?.department ?? ''}/${count}`,
-    kind: 'pack',
-    date,
-    until: null,
-    what: `pack: ${mine.map((line) => line.name).join(', ')}`,
-    who,
-    elements: mine.map((line) => line.id),
-    done: false,
-  }));
+  const tasks = (own: readonly PlanLine[], id: string, what: (names: string) => string) =>
+    groupLines(own, book, (line) => line.dates.packed).map(
+      ({ date, who, mine, count }): Draft => ({
+        id: `${id}/${who ?? 'nobody'}/${mine[0]?.department ?? ''}/${count}`,
+        kind: 'pack',
+        date,
+        until: null,
+        what: what(mine.map((line) => line.name).join(', ')),
+        who,
+        elements: mine.map((line) => line.id),
+        done: false,
+      }),
+    );
+  return [
+    ...tasks(
+      packed.filter((line) => !comesByItself(line)),
+      'pack',
+      (names) => `pack: ${names}`,
+    ),
+    ...tasks(packed.filter(comesByItself), 'confirm', (names) => `on set tomorrow, confirm with the owner: ${names}`),
+  ];
+}
+
+/** Animals, vehicles and what stands in a room go in no box. */
+function comesByItself({ need, box }: PlanLine): boolean {
+  return box === null && (need.category === 'animals' || need.category === 'vehicles' || need.category === 'dressing');
 }
 
 /** One task a day and helper for everything of which nobody has decided where it comes from. */
@@ -154,6 +171,7 @@ function groupLines(
 
 /** `11 × letter`, `273 ml of blood`, `key`. */
 function namedAmount({ need, name }: PlanLine): string {
+  if (need.uncounted) return `${name} (how many?)`;
   if (need.unit !== 'piece') return `${need.toGet} ${need.unit} of ${name}`;
   return need.toGet > 1 ? `${need.toGet} × ${name}` : name;
 }
@@ -208,23 +226,6 @@ function askSizes(breakdown: Breakdown, book: Book): Draft[] {
       elements: [],
       done: false,
     }));
-}
-
-const jobs: Readonly<Record<string, readonly HelperJob[]>> = {
-  props: ['props'],
-  costume: ['costume'],
-  'make-up': ['make-up', 'costume'],
-  art: ['props'],
-  effects: ['props'],
-  transport: ['transport', 'production'],
-  animals: ['production'],
-  kit: ['props'],
-};
-
-/** The helper who looks after a department, or null: nobody is named. */
-export function helperFor(department: string, book: Book): string | null {
-  const wanted = jobs[department] ?? ['production'];
-  return wanted.flatMap((job) => book.helpers.filter((helper) => helper.does.includes(job)))[0]?.id ?? null;
 }
 
 function compareDates(a: CalendarDate | null, b: CalendarDate | null): number {

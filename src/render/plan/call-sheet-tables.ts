@@ -6,8 +6,9 @@ import type { PlanDay } from '../../plan/day-types.js';
 import type { Slot } from '../../plan/slot-types.js';
 import { type Block, bold, type Inline, type TableRow } from '../layout/kit.js';
 import { labelOf } from '../words/scene-list-words.js';
+import { otherCallRows } from './call-sheet-others.js';
 import type { CallSheetGround, Folding } from './call-sheet-types.js';
-import { isMinor, peopleOf } from './plan-words.js';
+import { calledAt, isMinor, peopleOf } from './plan-words.js';
 
 const sceneColumns = [
   { head: 'Scene', fit: true },
@@ -28,7 +29,7 @@ export function sceneTable(
 ): Block {
   const rows = scenes.map((scene, place) => sceneRow(scene, day.scenes[place] as Slot, day, ground, folding));
   if (rows.length === 0) return { kind: 'paragraph', text: 'No scene stands in this day yet.' };
-  const work = `Together: ${formatMinutes(day.shootingMinutes)} of work reckoned, with moves and a meal`;
+  const work = `Together, moves and a meal counted: ${formatMinutes(day.shootingMinutes)}`;
   const total: TableRow = {
     cells: [
       '',
@@ -93,9 +94,6 @@ function whoWords(scene: BreakdownScene): string {
   return [...seen, ...called.map((one) => `${one.name} (voice)`), ...extras].join(', ');
 }
 
-/** Minutes before a scene by which its people are called, when the call of the day is earlier. */
-const calledBefore = 45;
-
 /** When each person is called, with what must be known of them; the crew in one line. */
 export function callTable(day: PlanDay, scenes: readonly BreakdownScene[], ground: CallSheetGround): Block {
   const { breakdown } = ground.input;
@@ -109,7 +107,7 @@ export function callTable(day: PlanDay, scenes: readonly BreakdownScene[], groun
     { head: 'Scenes', share: 0.8 },
     { head: 'Comes by, food', share: 1.4 },
   ];
-  return { kind: 'table', columns, rows: [...cast, ...crewRow], tight: true };
+  return { kind: 'table', columns, rows: [...cast, ...otherCallRows(day, scenes, ground), ...crewRow], tight: true };
 }
 
 function callRow(
@@ -128,8 +126,7 @@ function callRow(
   });
   const first = on[0];
   if (!first) return [];
-  const start = first.slot.start === null ? day.call.value : minutesOfDay(first.slot.start, day);
-  const called = Math.max(day.call.value, Math.floor((start - calledBefore) / 15) * 15);
+  const called = calledAt(first.slot, day);
   const entry = peopleOf(breakdown, book).get(person.id) ?? null;
   const name: Inline = [
     bold(person.name),
@@ -139,10 +136,4 @@ function callRow(
   const labels = on.map(({ scene }) => labelOf(scene.id, ground.index));
   const remarks = [entry?.transport, entry?.food].filter((one) => one).join(' · ');
   return [{ cells: [formatClockTime(called % 1440), name, labels.join(', '), remarks] }];
-}
-
-/** Minutes since the midnight before the call. */
-function minutesOfDay(hours: number, day: PlanDay): number {
-  const minutes = (hours % 24) * 60;
-  return minutes < day.call.value ? minutes + 1440 : minutes;
 }

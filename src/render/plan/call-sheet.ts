@@ -1,13 +1,15 @@
 import { formatClockTime } from '../../base/clock-time.js';
 import type { BreakdownScene } from '../../breakdown/types.js';
 import type { PlanDay } from '../../plan/day-types.js';
-import { helperFor } from '../../plan/tasks.js';
+import { helperFor } from '../../plan/helper-for.js';
+import type { PlanLine } from '../../plan/line-types.js';
 import { type Block, blank, bold, danger, type Inline, type TableRow } from '../layout/kit.js';
 import { labelOf } from '../words/scene-list-words.js';
 import { capitalize } from '../words/story-words.js';
 import { callTable, sceneTable } from './call-sheet-tables.js';
 import type { CallSheetGround, Folding } from './call-sheet-types.js';
 import { clockWords, helperWords, locationOf, locationWords } from './plan-words.js';
+import { allergyWithoutName } from './thing-notes.js';
 
 /** One shooting day on one side: when, where, who, what, and what is dangerous. Dangers, hospital and calls are never folded. */
 export function callSheetBlocks(day: PlanDay, ground: CallSheetGround, folding: Folding = 'whole'): Block[] {
@@ -23,7 +25,7 @@ export function callSheetBlocks(day: PlanDay, ground: CallSheetGround, folding: 
     sceneTable(day, scenes, ground, folding),
     { kind: 'space', height: 4 },
     callTable(day, scenes, ground),
-    ...noteBlocks(day, scenes, ground),
+    ...noteBlocks(day, scenes, ground, folding),
   ];
 }
 
@@ -55,7 +57,16 @@ function dangerFrame(day: PlanDay, scenes: readonly BreakdownScene[], ground: Ca
       ? []
       : [{ cells: [labelOf(scene.id, ground.index), titles.join(' · '), who] } satisfies TableRow];
   });
+  const { plan, book } = ground.production;
+  const knows = helperFor('food', book) ?? helperFor('production', book);
   const questions = day.minors.map((minor): Inline => [bold('? '), minor.question]);
+  const allergies = watchedToday(scenes, ground).map(
+    (one): Inline => [
+      danger,
+      ' ',
+      ...[allergyWithoutName(one, plan, knows === null ? null : helperWords(knows, book))].flat(),
+    ],
+  );
   const body: Block[] =
     rows.length === 0
       ? [{ kind: 'paragraph', text: ['Nothing raised. Checked by ', blank(120)], after: 0 }]
@@ -72,7 +83,8 @@ function dangerFrame(day: PlanDay, scenes: readonly BreakdownScene[], ground: Ca
             tight: true,
           },
         ];
-  const asked: Block[] = questions.length > 0 ? [{ kind: 'entries', entries: questions }] : [];
+  const asked: Block[] =
+    questions.length + allergies.length > 0 ? [{ kind: 'entries', entries: [...allergies, ...questions] }] : [];
   return {
     kind: 'frame',
     blocks: [
@@ -81,6 +93,13 @@ function dangerFrame(day: PlanDay, scenes: readonly BreakdownScene[], ground: Ca
       ...asked,
     ],
   };
+}
+
+function watchedToday(scenes: readonly BreakdownScene[], { production }: CallSheetGround) {
+  const ids = new Set(scenes.map((scene) => scene.id));
+  return production.plan.allergies
+    .map((one) => ({ ...one, scenes: one.scenes.filter((id) => ids.has(id)) }))
+    .filter((one) => one.scenes.length > 0);
 }
 
 function placeBlocks(day: PlanDay, ground: CallSheetGround, folding: Folding): Block[] {
@@ -117,7 +136,12 @@ function placeBlocks(day: PlanDay, ground: CallSheetGround, folding: Folding): B
   });
 }
 
-function noteBlocks(day: PlanDay, scenes: readonly BreakdownScene[], ground: CallSheetGround): Block[] {
+function noteBlocks(
+  day: PlanDay,
+  scenes: readonly BreakdownScene[],
+  ground: CallSheetGround,
+  folding: Folding,
+): Block[] {
   const { plan, book } = ground.production;
   const ids = new Set(scenes.map((scene) => scene.id));
   const changing = plan.needs.flatMap((need) =>
@@ -125,22 +149,59 @@ function noteBlocks(day: PlanDay, scenes: readonly BreakdownScene[], ground: Cal
       .filter((use) => ids.has(use.scene) && use.onCamera !== null && use.onCamera !== 'reset')
       .map((use) => `sc ${use.slot.label}: ${need.name} → ${use.stateOut} (${use.advised} ready)`),
   );
-  const returns = plan.lines
-    .filter((line) => line.back === day.date)
-    .map((line) => `${line.name}: back with ${line.owner ?? line.from ?? 'its owner'} today`);
-  const warnings = [...day.warnings, ...day.sun.flatMap((sun) => sun.clashes)].map(
-    (words): Inline => [bold('! '), words],
-  );
+  const returns = plan.lines.filter((line) => line.back === day.date).map((line) => returnWords(line, day));
+  const messes = plan.messes.filter((one) => ids.has(one.scene.scene));
+  const warnings = [
+    ...messes.map((one): Inline => [bold(one.sure ? '! ' : '? '), `${one.words}.`]),
+    ...dressingWords(day),
+    ...[...day.warnings, ...day.sun.flatMap((sun) => sun.clashes)].map((words): Inline => [bold('! '), words]),
+  ];
+  const noted = plan.lines
+    .filter(
+      (line) =>
+        line.note !== null && line.status !== 'done without' && line.need.uses.some((use) => ids.has(use.scene)),
+    )
+    .map((line): Inline => [bold(line.name), `: ${line.note}`]);
   const section = (label: string, entries: readonly Inline[]): Block[] =>
     entries.length === 0 ? [] : [{ kind: 'section', label, labelWidth: 60, blocks: [{ kind: 'entries', entries }] }];
   const props = helperFor('props', book);
   return [
     ...section('Gets spoilt', changing.slice(0, 5)),
     ...section('Going back', returns),
-    ...section('Watch', warnings.slice(0, 4)),
+    ...section('Watch', warnings.slice(0, 5)),
+    ...section('Things', folding === 'places in short' || noted.length === 0 ? [] : [joinNotes(noted)]),
     ...section('Note', [
       ...(day.note ? [day.note] : []),
       ...(props ? [`Things and clothes: ${helperWords(props, book)} has the pull list of day ${day.number}.`] : []),
     ]),
   ];
+}
+
+/** Whether the day of return leaves time for it: a wrap past midnight does not. */
+function returnWords(line: PlanLine, day: PlanDay): string {
+  const who = line.owner ?? line.from ?? 'its owner';
+  const isUsed = line.need.uses.some((use) => use.slot.day === day.number);
+  if (day.wrap.value < 1440) return `${line.name}: back with ${who} today${isUsed ? ', after its last scene' : ''}`;
+  const when = isUsed ? 'agree when' : 'before the call, or agree when';
+  return `${line.name}: due back with ${who} today, and wrap is after midnight: ${when}`;
+}
+
+/** Whoever must be dressed sooner after the call than dressing takes, in one line. */
+function dressingWords(day: PlanDay): Inline[] {
+  const soon = day.changes.filter((one) => one.from === null);
+  const first = soon[0];
+  if (!first) return [];
+  const longest = Math.max(...soon.map((one) => one.minutesNeeded));
+  const people = soon.map((one) => one.person).join(', ');
+  return [
+    [
+      bold('! '),
+      `sc ${first.to.label} begins ${first.minutesThere} min after the call; dressing takes ${longest} min: ${people} must come earlier, or it begins later.`,
+    ],
+  ];
+}
+
+/** Notes on things, one after the other in one paragraph: a line each would not fit a side. */
+function joinNotes(notes: readonly Inline[]): Inline {
+  return notes.flatMap((note, index) => [...(index > 0 ? [' · '] : []), ...[note].flat()]);
 }

@@ -4,7 +4,7 @@ import type { PlanLine } from '../../plan/line-types.js';
 import { countTakes, spareOf } from '../../plan/per-take.js';
 import type { Plan } from '../../plan/plan-types.js';
 import { type Block, bold, type TableRow } from '../layout/kit.js';
-import { amountWords } from './plan-words.js';
+import { needWords } from './plan-words.js';
 
 const columns = [
   { head: 'What', share: 2 },
@@ -55,9 +55,9 @@ function consumableRow(line: PlanLine, book: Book): TableRow {
         '',
         '',
         '',
-        amountWords(need.recommended, need.unit),
+        needWords(need, need.recommended),
         line.packText ?? '',
-        String(line.packs),
+        packWords(line),
       ],
     };
   const takes = countTakes(book, element, null);
@@ -71,9 +71,15 @@ function consumableRow(line: PlanLine, book: Book): TableRow {
       String(takes.takes),
       String(takes.rehearsals),
       spare,
-      amountWords(need.decided ?? need.recommended, need.unit),
+      needWords(need, need.decided ?? need.recommended),
       line.packText ?? '',
-      line.pooledWith === null ? String(line.packs) : 'shared',
+      packWords(line),
     ],
   };
+}
+
+/** Packs are counted only where the book says how much is in one. */
+function packWords(line: PlanLine): string {
+  if (line.pooledWith !== null) return 'shared';
+  return line.packText === null ? '' : String(line.packs);
 }

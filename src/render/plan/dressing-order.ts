@@ -44,7 +44,10 @@ function dayBlocks(day: PlanDay, index: SceneIndex): Block[] {
         );
       const time = aboutWhen(slot);
       const hurry: Inline = rush
-        ? [bold(`${rush.minutesNeeded} min needed`), `, ${rush.minutesThere} there: tell whoever plans the day`]
+        ? [
+            bold(`${rush.minutesNeeded} min needed`),
+            `, ${rush.minutesThere} there${rush.from === null ? ' from the call' : ''}: tell whoever plans the day`,
+          ]
         : '';
       return {
         cells: [

@@ -46,7 +46,7 @@ export function fittingBlocks(plan: Plan, isMine: (line: PlanLine) => boolean): 
             cells: [
               tick,
               blank(76),
-              `everything else: ${lines.length - dated.length} things without a date`,
+              openWords(lines.filter((line) => !dated.includes(line))),
               '',
               tick,
               tick,
@@ -56,8 +56,7 @@ export function fittingBlocks(plan: Plan, isMine: (line: PlanLine) => boolean): 
           },
         ]
       : [];
-  const first = plan.days[0]?.date ?? null;
-  const limit = first === null ? '' : ` The last fitting is over by ${dateWords(addDays(first, -lastFitting))}.`;
+  const limit = limitWords(plan, lines);
   return [
     { kind: 'heading', level: 2, text: 'Fittings', bookmark: 'Fittings' },
     {
@@ -66,4 +65,21 @@ export function fittingBlocks(plan: Plan, isMine: (line: PlanLine) => boolean): 
     },
     { kind: 'table', columns, rows: [...rows, ...open] },
   ];
+}
+
+/** Things that are worn have a fitting each; what nobody has given a day is named, so that somebody does. */
+function openWords(lines: readonly PlanLine[]): string {
+  return `no day yet: ${lines.map((line) => line.name).join(', ')}`;
+}
+
+/** The day by which fittings are over, and what comes in only after it. */
+function limitWords(plan: Plan, lines: readonly PlanLine[]): string {
+  const first = plan.days[0]?.date ?? null;
+  if (first === null) return '';
+  const last = addDays(first, -lastFitting);
+  const after = lines.filter((line) => line.need.toGet > 0 && (line.dates.orderBy ?? '') > last);
+  const words = ` The last fitting is over by ${dateWords(last)}.`;
+  if (after.length === 0) return words;
+  const names = after.map((line) => line.name).join(', ');
+  return `${words} Ordered at the latest hour, these would come after it: ${names}. Get them by then, or give them a fitting day in the book.`;
 }

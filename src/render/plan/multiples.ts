@@ -1,7 +1,7 @@
 import type { PlanLine } from '../../plan/line-types.js';
 import type { Plan } from '../../plan/plan-types.js';
 import { type Block, bold, type Inline, type TableRow } from '../layout/kit.js';
-import { amountWords, slotWords } from './plan-words.js';
+import { amountWords, getWords, needWords, slotWords } from './plan-words.js';
 import { copyWords } from './pull-lists.js';
 
 const columns = [
@@ -50,19 +50,26 @@ function isWorthSaying({ need }: PlanLine): boolean {
 
 function multipleRow({ need, status }: PlanLine): TableRow {
   const better = need.recommendedReason === 'as the strict minimum' ? [] : [[bold('Better: '), need.recommendedReason]];
-  const decided = need.decided === null ? [] : [[bold('Decided: '), amountWords(need.decided, need.unit)]];
+  const decided = need.decided === null ? [] : [[bold('Decided: '), decidedWords(need)]];
   const questions = need.questions.map((question): Inline => [bold('? '), question]);
   return {
     cells: [
       bold(need.name),
       need.usedUp ? 'used up in each take' : need.states.join('; '),
-      amountWords(need.minimum, need.unit),
-      amountWords(need.recommended, need.unit),
-      { stack: [need.minimumReason, ...better, ...decided, ...questions] },
+      needWords(need, need.minimum),
+      needWords(need, need.recommended),
+      { stack: [...(need.uncounted ? [] : [need.minimumReason, ...better]), ...decided, ...questions] },
       status === 'done without' ? 'cut' : String(need.have),
-      amountWords(need.toGet, need.unit),
+      getWords(need),
     ],
   };
+}
+
+/** More than was reckoned means that the book knows something which the script does not say. */
+function decidedWords({ decided, recommended, unit, usedUp, states }: PlanLine['need']): string {
+  const words = amountWords(decided ?? 0, unit);
+  const isMore = (decided ?? 0) > recommended && !usedUp && states.length < 2;
+  return isMore ? `${words}; the script tells of no change that needs so many` : words;
 }
 
 function conversionRows({ need }: PlanLine): TableRow[] {

@@ -1,5 +1,6 @@
 import type { Overnight } from '../../plan/day-types.js';
-import { type Block, bold, type TableRow, tick } from '../layout/kit.js';
+import type { Plan } from '../../plan/plan-types.js';
+import { type Block, bold, type Inline, type TableRow, tick } from '../layout/kit.js';
 import type { Production } from '../types.js';
 import { dateWords, slotWords } from './plan-words.js';
 import { copyWords } from './pull-lists.js';
@@ -15,9 +16,13 @@ const columns = [
 ];
 
 /** What must be washed, dried or changed between two scenes; what cannot be done in time says so. */
-export function overnightBlocks({ plan, book }: Production, isMine: (one: Overnight) => boolean): Block[] {
+export function overnightBlocks(
+  { plan, book }: Production,
+  isMine: (one: Pick<Overnight, 'element'>) => boolean,
+): Block[] {
   const list = plan.overnight.filter(isMine);
-  if (list.length === 0) return [];
+  const messes = messEntries(plan, (id) => isMine({ element: id }));
+  if (list.length === 0 && messes.length === 0) return [];
   const rows = list.map((one): TableRow => {
     const { conversion } = one;
     const { low, high } = conversion.hoursNeeded;
@@ -44,8 +49,21 @@ export function overnightBlocks({ plan, book }: Production, isMine: (one: Overni
       kind: 'paragraph',
       text: `${drier} Cotton 8 to 12 hours, wool 24 to 36, leather boots 36 to 48. Too short means: get a double.`,
     },
-    { kind: 'table', columns, rows },
+    ...(rows.length > 0 ? [{ kind: 'table', columns, rows } as const] : []),
+    ...(messes.length > 0
+      ? [
+          { kind: 'paragraph', text: bold('Spoilt before it is wanted clean'), keepWithNext: true } as const,
+          { kind: 'entries', entries: messes } as const,
+        ]
+      : []),
   ];
+}
+
+/** What gets wet, bloody or dirty in a scene shot before one that wants it clean: warnings first named, questions with their sign. */
+function messEntries(plan: Plan, isMine: (id: string) => boolean): Inline[] {
+  return plan.messes
+    .filter((one) => one.things.some(isMine))
+    .map((one): Inline => [bold(one.sure ? '! ' : '? '), `${one.words}.`]);
 }
 
 function hours(value: number): string {

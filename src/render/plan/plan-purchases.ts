@@ -1,3 +1,4 @@
+import { formatDate } from '../../base/calendar-date.js';
 import { formatAmount, formatMoney, plainAmount } from '../../base/money.js';
 import { formatPercent } from '../../base/ratio.js';
 import type { PlanLine } from '../../plan/line-types.js';
@@ -5,7 +6,7 @@ import { type Cell, joinCell } from '../csv/format-csv.js';
 import { groupRow } from '../layout/group-row.js';
 import { type Block, blank, bold, type Inline, knownWords, type TableRow, tick } from '../layout/kit.js';
 import type { Production } from '../types.js';
-import { amountWords, dateWords, helperWords, narrowDate, sourceWords } from './plan-words.js';
+import { amountWords, getWords, helperWords, narrowDate, sourceWords } from './plan-words.js';
 
 const columns = [
   { head: '', width: 12 },
@@ -37,7 +38,7 @@ export function planPurchaseBlocks({ plan, book }: Production, identity: string)
     {
       kind: 'paragraph',
       text: [
-        `As of ${dateWords(plan.today)}. `,
+        `As of ${formatDate(plan.today)}. `,
         bold('Need'),
         ': what the takes and states ask for, with spares. ',
         bold('Order by'),
@@ -85,9 +86,9 @@ function purchaseRow(line: PlanLine, book: Production['book']): TableRow {
       { stack: what },
       line.scenes.join(', '),
       first,
-      amountWords(need.decided ?? need.recommended, need.unit),
+      need.uncounted ? bold('how many?') : amountWords(need.decided ?? need.recommended, need.unit),
       String(need.have),
-      bold(amountWords(need.toGet, need.unit)),
+      bold(getWords(need)),
       packs,
       from.join(', '),
       line.cost
@@ -161,10 +162,10 @@ function purchaseCells(line: PlanLine, book: Production['book']): Cell[] {
     joinCell(line.scenes),
     dates.needed,
     dates.neededFor,
-    need.minimum,
-    need.decided ?? need.recommended,
+    need.uncounted ? null : need.minimum,
+    need.uncounted ? null : (need.decided ?? need.recommended),
     need.have,
-    need.toGet,
+    need.uncounted ? null : need.toGet,
     need.unit,
     line.packText,
     line.packs,
@@ -192,6 +193,6 @@ function purchaseCells(line: PlanLine, book: Production['book']): Cell[] {
     line.collect,
     line.back,
     joinCell([...(line.note ? [line.note] : []), ...line.remarks]),
-    need.recommendedReason,
+    need.uncounted ? (need.questions[0] ?? null) : need.recommendedReason,
   ];
 }

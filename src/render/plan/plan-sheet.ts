@@ -35,6 +35,7 @@ export function dayLoadBlocks(plan: Plan): Block[] {
   const against = plan.days.flatMap((day) =>
     [
       ...day.warnings,
+      ...plan.messes.filter((one) => one.scene.day === day.number).map((one) => `${one.sure ? '' : '? '}${one.words}.`),
       ...day.sun.flatMap((sun) => sun.clashes),
       ...day.minors.map((minor) => `? ${minor.question}`),
     ].map((words): Inline => [bold(`Day ${day.number}: `), words]),

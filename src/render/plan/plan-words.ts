@@ -39,6 +39,16 @@ export function amountWords(count: number, unit: Need['unit']): string {
   return unit === 'mm' ? `${count / 1000} m` : `${count} ${unit}`;
 }
 
+/** How many are needed: a question mark where nobody says how many. */
+export function needWords(need: Need, count: number): string {
+  return need.uncounted ? '?' : amountWords(count, need.unit);
+}
+
+/** How many are still to be got: a question mark where nobody says how many, unless some are here. */
+export function getWords(need: Need): string {
+  return need.uncounted && need.have === 0 ? '?' : amountWords(need.toGet, need.unit);
+}
+
 /** The helper's name by the id that the book uses; nobody named prints as a blank word. */
 export function helperWords(id: string | null, book: Book): string {
   if (id === null) return 'nobody yet';
@@ -74,4 +84,15 @@ export function dayHead(day: PlanDay): string {
 /** `own`, `borrow` …, or what is to be decided. */
 export function sourceWords(source: string | null): string {
   return source ?? 'not decided';
+}
+
+/** Minutes before a scene by which its people are called, when the call of the day is earlier. */
+const calledBefore = 45;
+
+/** When those of a scene are called, in minutes since the midnight before the call of the day, by quarters of an hour. */
+export function calledAt(slot: Slot, day: PlanDay): number {
+  const { value: call } = day.call;
+  const minutes = slot.start === null ? call : (slot.start % 24) * 60;
+  const start = minutes < call ? minutes + 1440 : minutes;
+  return Math.max(call, Math.floor((start - calledBefore) / 15) * 15);
 }

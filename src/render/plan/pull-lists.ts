@@ -3,6 +3,7 @@ import type { PlanLine } from '../../plan/line-types.js';
 import type { Plan } from '../../plan/plan-types.js';
 import { type Block, bold, stateWords, type TableRow, tick } from '../layout/kit.js';
 import { dayHead } from './plan-words.js';
+import { thingNotes } from './thing-notes.js';
 
 const columns = [
   { head: 'Out', width: 24 },
@@ -20,7 +21,7 @@ export function pullListBlocks(plan: Plan, isMine: (line: PlanLine) => boolean):
   const lines = plan.lines.filter((line) => isMine(line) && line.status !== 'done without');
   const days = plan.days.map((day): Block[] => [
     { kind: 'heading', level: 3, text: dayHead(day) },
-    dayTable(day, lines),
+    dayTable(day, lines, plan),
   ]);
   const head: Block = { kind: 'heading', level: 2, text: 'What to pull, day by day', bookmark: 'Pull lists' };
   if (days.length === 0)
@@ -28,11 +29,11 @@ export function pullListBlocks(plan: Plan, isMine: (line: PlanLine) => boolean):
   return [head, ...days.flat()];
 }
 
-function dayTable(day: PlanDay, lines: readonly PlanLine[]): Block {
+function dayTable(day: PlanDay, lines: readonly PlanLine[], plan: Plan): Block {
   const scenes = new Set(day.scenes.map((slot) => slot.scene));
   const boxes = [...new Set(lines.map((line) => line.box))].sort((a, b) => (a ?? '~').localeCompare(b ?? '~', 'en'));
   const rows = boxes.flatMap((box): TableRow[] => {
-    const own = lines.filter((line) => line.box === box).flatMap((line) => rowsOf(line, scenes));
+    const own = lines.filter((line) => line.box === box).flatMap((line) => rowsOf(line, scenes, plan));
     if (own.length === 0) return [];
     return [{ cells: [bold(box === null ? 'NO BOX NAMED' : `BOX ${box}`)], keepWithNext: true }, ...own];
   });
@@ -42,23 +43,33 @@ function dayTable(day: PlanDay, lines: readonly PlanLine[]): Block {
 }
 
 /** One row for each thing and look on that day: its scenes, the copies that go, who has it in hand. */
-function rowsOf(line: PlanLine, scenes: ReadonlySet<string>): TableRow[] {
+function rowsOf(line: PlanLine, scenes: ReadonlySet<string>, plan: Plan): TableRow[] {
   if (line.department === 'kit') return [];
   const here = line.need.uses
     .map((use, index) => ({ use, copies: line.need.copies[index] ?? [] }))
     .filter(({ use }) => scenes.has(use.scene));
   const looks = [...new Set(here.map(({ use }) => stateWords(use.stateIn, use.stateOut)))];
-  return looks.map((look) => {
+  return looks.map((look, place) => {
     const same = here.filter(({ use }) => stateWords(use.stateIn, use.stateOut) === look);
     const copies = [...new Set(same.flatMap((one) => one.copies))];
     const count = Math.max(copies.length, ...same.map(({ use }) => use.count));
-    const what = count > 1 ? `${count} × ${line.name}` : line.name;
+    const what = {
+      stack: [bold(whatWords(line, count, looks.length)), ...(place === 0 ? thingNotes(line, plan, scenes) : [])],
+    };
     const shown = line.need.recommended > 1 || line.element?.label ? copyWords(copies) : '';
     const who = [...new Set(same.flatMap(({ use }) => use.by))].join(', ');
     return {
-      cells: [tick, tick, tick, same.map(({ use }) => use.slot.label).join(', '), bold(what), shown, look, who],
+      cells: [tick, tick, tick, same.map(({ use }) => use.slot.label).join(', '), what, shown, look, who],
     };
   });
+}
+
+/** How many go: of what is used up, how many a take; of what has one look, all that were decided, for nobody knows which take needs them. */
+function whatWords({ name, need }: PlanLine, count: number, looks: number): string {
+  if (need.uncounted) return `${name} (how many?)`;
+  if (need.usedUp) return count > 1 ? `${name}, ${count} a take` : name;
+  const all = looks === 1 && need.states.length < 2 ? Math.max(count, need.decided ?? 0) : count;
+  return all > 1 ? `${all} × ${name}` : name;
 }
 
 /** `LOG-1`, `LOG-1, LOG-2`, `LETTER-1 to LETTER-11`. */

@@ -1,8 +1,8 @@
+import { formatDate } from '../../base/calendar-date.js';
 import { renderDocument } from '../pdf/render-document.js';
 import type { Render } from '../types.js';
 import { moneyBlocks } from './money-sheet.js';
 import { continuityBlocks, dayLoadBlocks, defaultBlocks, trackBlocks } from './plan-sheet.js';
-import { dateWords } from './plan-words.js';
 import { taskBlocks } from './work-calendar.js';
 
 /** Writes `plan.pdf`, for whoever makes the film: days, everything to do, money and cash, continuity in both orders, what was assumed. */
@@ -26,7 +26,7 @@ export const renderPlan: Render = async (input) => {
     key: null,
     blocks: [
       { kind: 'heading', level: 1, text: `The plan: ${plan.title}`, bookmark: 'Plan' },
-      { kind: 'paragraph', text: `As of ${dateWords(plan.today)}.` },
+      { kind: 'paragraph', text: `As of ${formatDate(plan.today)}.` },
       ...dayLoadBlocks(plan),
       ...moneyBlocks(plan.money),
       ...taskBlocks(plan, book, 'Everything to do, by date', () => true, true),
