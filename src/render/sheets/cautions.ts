@@ -40,15 +40,15 @@ function gather(context: SheetContext): Caution[] {
 
 function writeCaution({ hazard, raised, scenes }: Caution, { breakdown, production }: SheetContext): Block {
   const names = chargeWords(scenes, production, indexScenes(breakdown.scenes), 160);
-  const charge: Inline = ['Person in charge ', ...inlineRuns(names)];
-  const text = joinInline([hazard.precaution, qualifiedWords(hazard), readingWords(hazard), charge], '\n');
+  const charge: Inline = ['In\u00a0charge:\u00a0', ...inlineRuns(names)];
+  const text = joinInline([hazard.precaution, qualifiedWords(hazard), readingWords(hazard)], ' ');
   return {
     kind: 'section',
     label: hazard.title,
     labelWidth: 116,
     blocks: [
       { kind: 'paragraph', text },
-      { kind: 'paragraph', text: joinInline(raised, '; ') },
+      { kind: 'paragraph', text: [...inlineRuns(joinInline(raised, '; ')), '.  ', ...inlineRuns(charge)] },
     ],
   };
 }

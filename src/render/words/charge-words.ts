@@ -24,5 +24,5 @@ export function chargeWords(
   if (named.size === 0) return [blank(width)];
   const some = [...named].map(([name, ids]): Inline => [bold(name), ` (sc ${listScenes(ids, index)})`]);
   if (open.length === 0 && named.size === 1) return [bold([...named.keys()][0] as string)];
-  return joinInline(open.length === 0 ? some : [...some, [`sc ${listScenes(open, index)}: `, blank(width / 2)]]);
+  return joinInline(open.length === 0 ? some : [...some, [`sc ${listScenes(open, index)}:\u00a0`, blank(width / 2)]]);
 }

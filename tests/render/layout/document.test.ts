@@ -38,6 +38,31 @@ describe('pages', () => {
     }
   });
 
+  it('gives white away rather than turn a page for a few lines', () => {
+    const lines = (count: number): Block[] =>
+      Array.from({ length: count }, (_, i) => ({ kind: 'paragraph', text: `line ${i + 1}` }));
+    const full =
+      Array.from({ length: 80 }, (_, i) => i + 1).findLast((count) => layOut(lines(count)).length === 1) ?? 0;
+    const [page] = layOut(lines(full));
+    const gaps = body(page as PageTree).map((item, i, all) => item.y - (all[i - 1]?.y ?? 0));
+    const loose = body(layOut(lines(5))[0] as PageTree).map((item, i, all) => item.y - (all[i - 1]?.y ?? 0));
+    expect(gaps[2]).toBeLessThan(loose[2] as number);
+    expect(layOut(lines(full * 2 - 4)).length).toBe(2);
+  });
+
+  it('keeps a heading and its introduction with the table below', () => {
+    const intro: Block[] = [
+      { kind: 'heading', level: 2, text: 'How many' },
+      { kind: 'paragraph', text: 'Read this.' },
+      table(6),
+    ];
+    for (let height = 500; height < 780; height += 7) {
+      const pages = layOut([{ kind: 'paragraph', text: 'before' }, { kind: 'space', height }, ...intro]);
+      const page = pages.find((one) => words(one).includes('How many'));
+      expect(words(page as PageTree)).toEqual(expect.arrayContaining(['Read this.', 'What', 'row 1']));
+    }
+  });
+
   it('carries the foot on every page, with its number', () => {
     const pages = layOut([table(100)]);
     pages.forEach((page, i) => {

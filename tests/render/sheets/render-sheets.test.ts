@@ -179,7 +179,7 @@ describe('a scene too full for a page', () => {
     const breakdown = crowdedScene(3);
     const scene = breakdown.scenes[0] as BreakdownScene;
     const area = areaOf('a4');
-    const heights = Array.from({ length: 75 }, (_, i) => 2000 - i * 20);
+    const heights = Array.from({ length: 82 }, (_, i) => 2000 - i * 20);
     const sheets = heights.map((height) =>
       createSheetSetter(createContext(breakdown), { ...area, height }, type)(scene),
     );

@@ -1,6 +1,6 @@
 import type { CategoryName } from '../../../trade/categories.js';
 import { categoryOf } from '../../../trade/categories.js';
-import { type Inline, inlineRuns } from '../../layout/inline.js';
+import { type Inline, inlineRuns, joinInline } from '../../layout/inline.js';
 import { stateWords } from '../../layout/known-words.js';
 import type { Section } from '../sheet-context.js';
 import { foldedWords } from '../sheet-words.js';
@@ -8,7 +8,7 @@ import { elementName, elementsIn } from './element-words.js';
 
 const made: readonly CategoryName[] = ['stunts', 'effects', 'visual-effects', 'gear'];
 
-/** Effects, stunts, weather and special gear, each kind in words; folded, a count. */
+/** Effects, stunts, weather and special gear, each kind in words; folded, in running text, then a count. */
 export const writeEffects: Section = (scene, context, fold) => {
   const entries = made.flatMap((category): Inline[] => {
     const elements = elementsIn(scene, [category]);
@@ -20,6 +20,7 @@ export const writeEffects: Section = (scene, context, fold) => {
     return [[`${categoryOf(category).label}: `, ...names]];
   });
   if (entries.length === 0) return [];
-  const shown = fold > 0 ? [foldedWords(elementsIn(scene, made).length, 'thing')] : entries;
+  const shown =
+    [entries, [joinInline(entries, '; ')], [foldedWords(elementsIn(scene, made).length, 'thing')]][fold] ?? entries;
   return [{ kind: 'section', label: 'Effects', blocks: [{ kind: 'entries', entries: shown }] }];
 };

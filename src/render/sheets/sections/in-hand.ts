@@ -1,7 +1,7 @@
 import type { SceneElement } from '../../../breakdown/types.js';
 import type { CategoryName } from '../../../trade/categories.js';
 import type { Block, TableColumn, TableRow } from '../../layout/blocks.js';
-import { blank, type Inline, inlineRuns, tick } from '../../layout/inline.js';
+import { blank, type Inline, type InlineRun, inlineRuns, tick } from '../../layout/inline.js';
 import { stateWords } from '../../layout/known-words.js';
 import { thingsInHand } from '../../words/in-hand.js';
 import type { Section, SheetContext } from '../sheet-context.js';
@@ -9,7 +9,7 @@ import { elementName, elementWords, sortByKind } from './element-words.js';
 
 /**
  * What is handled, who has it, in which state it comes and goes. Folded once, rows stand close, and things without a
- * word besides their name three to a row; folded twice, all in running text with their boxes.
+ * word besides their name follow one another; folded twice, all in running text with their boxes.
  */
 export const writeInHand: Section = (scene, context, fold) => {
   const elements = sortByKind(thingsInHand(scene));
@@ -28,7 +28,7 @@ function writeElements(elements: readonly SceneElement[], context: SheetContext,
     ];
   const bare = fold === 1 ? elements.filter((element) => isBare(element) && !context.notes.has(element.id)) : [];
   const full = elements.filter((element) => !bare.includes(element));
-  return [...fullTable(full, context, fold > 0), ...threeToARow(bare, context)];
+  return [...fullTable(full, context, fold > 0), ...runIn(bare, context)];
 }
 
 /** True when there is nothing to say of a thing but its name and who has it. */
@@ -48,7 +48,7 @@ function fullTable(elements: readonly SceneElement[], context: SheetContext, tig
     ...(states ? [stateColumn(elements)] : []),
   ];
   const rows = elements.map((element) => elementRow(element, context, states));
-  return [{ kind: 'table', headed: false, ruled: !tight, tight, size: 10.5, columns, rows }];
+  return [{ kind: 'table', headed: false, tight, size: 10.5, columns, rows }];
 }
 
 /** States of more characters than this wrap, so that names keep their room. */
@@ -59,19 +59,18 @@ function stateColumn(elements: readonly SceneElement[]): TableColumn {
   return long ? { head: '', share: 1.9 } : { head: '', fit: true };
 }
 
-function threeToARow(elements: readonly SceneElement[], context: SheetContext): Block[] {
+/** Things with their boxes one after another; a name stays on one line with its box. */
+function runIn(elements: readonly SceneElement[], context: SheetContext): Block[] {
   if (elements.length === 0) return [];
-  const columns = [0, 1, 2].flatMap(() => [{ head: '', fit: true }, { head: '' }]);
-  const rows = Array.from({ length: Math.ceil(elements.length / 3) }, (_, row): TableRow => {
-    const cells = elements
-      .slice(row * 3, row * 3 + 3)
-      .flatMap((one): Inline[] => [
-        tick,
-        [...inlineRuns(nameAndKind(one, context)), one.by === null ? '' : `, ${one.by}`],
-      ]);
-    return { cells: [...cells, ...Array<Inline>(6 - cells.length).fill('')] };
+  const text = elements.flatMap((one) => {
+    const words = [...inlineRuns(nameAndKind(one, context)), ...inlineRuns(one.by === null ? '' : `, ${one.by}`)];
+    return [tick, '\u00a0', ...words.map(holdTogether), '   '];
   });
-  return [{ kind: 'table', headed: false, ruled: false, tight: true, size: 10.5, columns, rows }];
+  return [{ kind: 'paragraph', size: 10.5, text }];
+}
+
+function holdTogether(run: InlineRun): InlineRun {
+  return run.kind === 'text' ? { ...run, text: run.text.replaceAll(' ', '\u00a0') } : run;
 }
 
 /** Words for the kinds of things that need care of their own. */

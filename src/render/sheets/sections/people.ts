@@ -16,7 +16,7 @@ export const writePeople: Section = (scene, context, fold) => {
     ...scene.cast.map((person) => castRow(person, scene, context)),
     ...(fold === 0 ? scene.extras.map((extra) => extraRow(extra, scene, context)) : sharedRow(scene, context)),
   ];
-  const columns = [{ head: '', width: 96 }, { head: '', width: 112 }, { head: '' }];
+  const columns = [{ head: '', width: 96 }, { head: '', fit: true }, { head: '' }];
   return section([{ kind: 'table', headed: false, ruled: fold === 0, tight: fold > 0, size: 10.5, columns, rows }]);
 };
 

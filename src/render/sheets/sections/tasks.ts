@@ -29,13 +29,14 @@ function writeParagraph(text: Inline): Block {
 
 function runIn(tasks: readonly SceneTask[], fold: number): Inline[] {
   if (fold > 3) return [foldedWords(tasks.length, 'task')];
-  return strengths.flatMap((strength): Inline[] => {
-    const mine = ofStrength(tasks, strength);
-    if (mine.length === 0) return [];
-    if (fold > 2 && strength === 'ask') return [foldedWords(mine.length, 'doubtful task')];
-    if (fold > 1) return [[italic(`${strength}: `), ...mine.flatMap((task) => [tick, `\u00a0${task.text}  `])]];
-    return [mine.flatMap((task) => [tick, '\u00a0', ...taskWords(task), '  '])];
-  });
+  const some = strengths.filter((strength) => ofStrength(tasks, strength).length > 0);
+  return [some.flatMap((strength) => runInOf(strength, ofStrength(tasks, strength), fold))];
+}
+
+function runInOf(strength: Strength, tasks: readonly SceneTask[], fold: number): (string | InlineRun)[] {
+  if (fold > 2 && strength === 'ask') return [foldedWords(tasks.length, 'doubtful task')];
+  if (fold > 1) return [italic(`${strength}: `), ...tasks.flatMap((task) => [tick, `\u00a0${task.text}  `])];
+  return tasks.flatMap((task) => [tick, '\u00a0', ...taskWords(task), '  ']);
 }
 
 /** `Fog: still air. “Fog” (likely)`. */
