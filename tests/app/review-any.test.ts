@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { scriptLike, tidyScript } from '../support/any-script.js';
-import { isOnlyAddedTo, questionsOf, reviewText } from './review-text.js';
+import { isOnlyAddedTo } from '../support/only-added.js';
+import { questionsOf, reviewText } from './review-text.js';
 
 const lineEnd = fc.constantFrom('\n', '\r\n', '\r');
 const mark = fc.constantFrom('', '\ufeff');

@@ -16,10 +16,3 @@ export async function questionsOf(text: string) {
   const all = (breakdown?.scenes ?? []).flatMap((scene) => scene.questions.map((one) => ({ ...one, scene: scene.id })));
   return new Map(all.map((one) => [one.id, one]));
 }
-
-/** True when a text is another one with pieces put in and nothing taken out or changed. */
-export function isOnlyAddedTo(before: string, after: string): boolean {
-  let at = 0;
-  for (const unit of after) if (before.startsWith(unit, at)) at += unit.length;
-  return at === before.length;
-}
