@@ -19,43 +19,81 @@ export function nameElements(mentions: readonly Mention[]): Named[] {
   return mentions.map((mention) => ({ mention, name: names.get(mention) as string }));
 }
 
+/** A mention with the words that tell its thing apart; empty when it has none. */
+interface Fronted {
+  readonly mention: Mention;
+  readonly own: string;
+  readonly like: string;
+}
+
 /** Names the mentions of one head word, in the order of the script. */
 function nameGroup(group: readonly Mention[], names: Map<Mention, string>): void {
-  const coloured = new Set(group.map(colourOf).filter((one) => one !== '')).size > 1;
-  const front = (mention: Mention) =>
-    [coloured ? colourOf(mention) : '', ...mention.name.telling].filter((one) => one !== '').join(' ');
-  const only = onlyFronts(group, front);
+  const sized = new Set(group.map(sizeOf).filter((one) => one !== '')).size > 1;
+  const fronted = group.map((mention): Fronted => {
+    const words = [sized ? sizeOf(mention) : '', ...mention.name.telling].filter((one) => one !== '');
+    return { mention, own: words.join(' '), like: likeness(mention) };
+  });
+  const fuller = learnFuller(fronted);
+  const only = onlyFronts(fronted, fuller);
+  const anywhere = onlyAnywhere(fronted, fuller);
   const singular = group.some((one) => !isPlural(one));
   let scene = -1;
   let last = new Map<string, string>();
-  for (const mention of group) {
+  for (const { mention, own, like } of fronted) {
     if (mention.sentence.scene !== scene) last = new Map();
     scene = mention.sentence.scene;
-    const like = likeness(mention);
-    const known = last.get(like) ?? (mention.category === 'extras' ? '' : (only.get(like) ?? ''));
-    const own = front(mention) || (pointsBack(mention) ? known : '');
-    last.set(like, own);
+    const known = last.get(like) ?? (mention.category === 'extras' ? '' : only.get(like) || anywhere(mention));
+    const front = own === '' ? (pointsBack(mention) ? known : '') : fuller(own);
+    last.set(like, front);
     const head = singular ? mention.name.singular : mention.name.head;
-    names.set(mention, own === '' ? head : `${own} ${head}`);
+    names.set(mention, front === '' ? head : `${front} ${head}`);
   }
+}
+
+/** Gives for words the only fuller ones that hold them all: "felt" for a red felt pen; the words themselves when none or several do. */
+function learnFuller(fronted: readonly Fronted[]): (own: string) => string {
+  const fronts = [...new Set(fronted.map(({ own }) => own).filter((own) => own !== ''))].map((own) => own.split(' '));
+  const fuller = new Map<string, string>();
+  for (const words of fronts) {
+    const holding = fronts.filter((one) => one.length > words.length && words.every((word) => one.includes(word)));
+    const widest = holding.find((one) => holding.every((other) => other.every((word) => one.includes(word))));
+    if (widest) fuller.set(words.join(' '), widest.join(' '));
+  }
+  return (own) => fuller.get(own) ?? own;
 }
 
 /**
  * The fuller names that are the only ones of their category and number: "the lantern" anywhere is the storm lantern, unless
  * the script has "a lantern" too.
  */
-function onlyFronts(group: readonly Mention[], front: (mention: Mention) => string): Map<string, string> {
+function onlyFronts(fronted: readonly Fronted[], fuller: (own: string) => string): Map<string, string> {
   const only = new Map<string, string>();
-  for (const mention of group) {
-    const own = front(mention);
+  for (const { mention, own, like } of fronted) {
     if (own === '' && pointsBack(mention)) continue;
-    const before = only.get(likeness(mention));
-    only.set(likeness(mention), before === undefined || before === own ? own : '');
+    const before = only.get(like);
+    const front = fuller(own);
+    only.set(like, before === undefined || before === front ? front : '');
   }
   return only;
 }
 
-const colourOf = (mention: Mention) => mention.name.colours.join(' ');
+/** The only fuller name of a word in the whole script, for a garment that nobody wears where it is named, or that is no garment there. */
+function onlyAnywhere(fronted: readonly Fronted[], fuller: (own: string) => string): (mention: Mention) => string {
+  const fronts = new Set(
+    fronted.filter(({ own, mention }) => own !== '' || !pointsBack(mention)).map(({ own }) => fuller(own)),
+  );
+  const garment = fronted.some(({ mention }) => mention.category === 'costumes');
+  const [front = ''] = fronts;
+  const wearers = new Set(
+    fronted.flatMap(({ mention }) => (mention.category === 'costumes' ? (mention.by ?? []) : [])),
+  );
+  return ({ category, by }) => {
+    if (!garment || fronts.size !== 1 || wearers.size > 1) return '';
+    return category !== 'costumes' || by === null || wearers.has(by) ? front : '';
+  };
+}
+
+const sizeOf = (mention: Mention) => mention.name.sizes.join(' ');
 const isPlural = ({ name }: Mention) => name.head !== name.singular;
 
 /** What must agree for two names to mean one thing: two people's jackets are two. */
