@@ -10,6 +10,16 @@ export function foldName(name: string): string {
     .trim();
 }
 
+/** Folds the name of a thing: as any name, and an article before it is no part of it. */
+export function foldThing(name: string): string {
+  return foldName(name).replace(/^(?:an?|the) (?=\S)/, '');
+}
+
+/** The name of a thing as lists print it: `a letter` is a letter; `The Harbour Post` keeps its article. */
+export function withoutArticle(name: string): string {
+  return name.replace(/^(?:[Aa]n?|[Tt]he)\s+(?=\p{Ll})/u, '');
+}
+
 /** A name as an id: lower-case letters and digits joined by hyphens; accents fall, other scripts stay. */
 export function slug(name: string): string {
   const plain = foldName(name)

@@ -1,4 +1,4 @@
-import { foldName } from '../base/slug.js';
+import { foldName, foldThing, withoutArticle } from '../base/slug.js';
 import type { Definition, Script } from '../script/types.js';
 import type { CategoryName } from '../trade/categories.js';
 import { pushTo } from './grouping.js';
@@ -31,17 +31,17 @@ export class ElementRegister {
 
   constructor(script: Script) {
     for (const definition of script.definitions) {
-      const identity = makeIdentity(definition.name, [definition.name, ...definition.was], definition);
+      const identity = makeIdentity(definition.name, definition.was, definition);
       if (definition.category) identity.categories.push({ name: definition.category, source: 'definition' });
       for (const name of identity.names)
-        if (!this.declared.has(foldName(name))) this.declared.set(foldName(name), identity);
+        if (!this.declared.has(foldThing(name))) this.declared.set(foldThing(name), identity);
     }
   }
 
   /** The thing that a mark or a note names, made when it is new. */
   declare(name: string, known: 'marked' | 'noted'): Identity {
-    const key = foldName(name);
-    const identity = this.declared.get(key) ?? makeIdentity(name, [name], null);
+    const key = foldThing(name);
+    const identity = this.declared.get(key) ?? makeIdentity(name, [], null);
     this.declared.set(key, identity);
     if (identity.known !== 'marked' && identity.known !== 'noted') pushTo(this.heads, headOf(name), identity);
     strengthen(identity, known);
@@ -50,7 +50,7 @@ export class ElementRegister {
 
   /** The declared thing of exactly this name, or null. */
   declaredAs(name: string): Identity | null {
-    return this.declared.get(foldName(name)) ?? null;
+    return this.declared.get(foldThing(name)) ?? null;
   }
 
   /** Declared things whose head is this word. */
@@ -60,8 +60,8 @@ export class ElementRegister {
 
   /** Declares a garment that notes put on one person only. */
   declareGarment(name: string, owner: string): void {
-    const key = foldName(name);
-    const identity = this.declared.get(key) ?? makeIdentity(name, [name], null, owner);
+    const key = foldThing(name);
+    const identity = this.declared.get(key) ?? makeIdentity(name, [], null, owner);
     identity.categories.push({ name: 'costumes', source: 'note' });
     if (!this.declared.has(key)) pushTo(this.heads, headOf(name), identity);
     this.declared.set(key, identity);
@@ -79,7 +79,7 @@ export class ElementRegister {
   /** The thing that the finder names, one for each name and category, and for each wearer when it is worn. */
   find(name: string, category: CategoryName, owner: string | null, known: 'found' | 'implied'): Identity {
     const key = `${foldName(name)}\u0000${category}\u0000${owner ?? ''}`;
-    const identity = this.found.get(key) ?? makeIdentity(name, [name], null, owner);
+    const identity = this.found.get(key) ?? makeIdentity(name, [], null, owner);
     if (!this.found.has(key)) identity.categories.push({ name: category, source: 'find' });
     this.found.set(key, identity);
     strengthen(identity, known);
@@ -88,12 +88,13 @@ export class ElementRegister {
 }
 
 function makeIdentity(
-  name: string,
-  names: readonly string[],
+  written: string,
+  was: readonly string[],
   definition: Definition | null,
   owner: string | null = null,
 ): Identity {
-  return { name, names, owner, definition, categories: [], known: 'implied' };
+  const name = withoutArticle(written);
+  return { name, names: [name, ...was], owner, definition, categories: [], known: 'implied' };
 }
 
 const rank: Record<Known, number> = { marked: 0, noted: 1, found: 2, implied: 3 };

@@ -3,7 +3,7 @@ import type { Identity } from './element-register.js';
 import type { SceneGround } from './ground.js';
 import { notesOf } from './ground.js';
 import type { Thing } from './merge-sightings.js';
-import { sameThing } from './same-thing.js';
+import { isNamed, sameThing } from './same-thing.js';
 import type { StoryDay } from './types.js';
 
 /** What the state pass is told of a scene. */
@@ -125,7 +125,7 @@ function readEvents(thing: Thing, { ground, seenFrom }: StateInput, track: Track
 function stateNotes(ground: SceneGround, thing: Thing) {
   if (!ground.scene.notes.some(({ kind }) => kind === 'state')) return [];
   return notesOf(ground.scene.notes, 'state').filter(({ element, at }) => {
-    if (thing.identity.names.some((name) => foldName(name) === foldName(element))) return true;
+    if (isNamed(thing.identity.names, element)) return true;
     return thing.sightings.some((one) => one.known === 'noted' && one.at.start.offset === at.start.offset);
   });
 }

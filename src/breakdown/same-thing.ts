@@ -1,4 +1,4 @@
-import { foldName } from '../base/slug.js';
+import { foldName, foldThing } from '../base/slug.js';
 import { measureWords } from '../trade/measure-words.js';
 
 /** A name taken apart: what the thing is, and the words that tell it from others of its kind. */
@@ -101,10 +101,10 @@ export function isAbsence(name: string): boolean {
   return /^(?:without|no)\s+\S/i.test(name);
 }
 
-/** True when a name is one of several, but for case, spaces and quotes. */
+/** True when a name is one of several, but for case, spaces, quotes and an article. */
 export function isNamed(names: readonly string[], name: string): boolean {
-  const folded = foldName(name);
-  return names.some((one) => foldName(one) === folded);
+  const folded = foldThing(name);
+  return names.some((one) => foldThing(one) === folded);
 }
 
 /** Where a name stands in a text as whole words, case aside; -1 when it does not. */

@@ -4,7 +4,7 @@ import { sayBreakdown } from '../messages/breakdown.js';
 import type { Scene } from '../script/types.js';
 import type { ElementRegister, Identity } from './element-register.js';
 import { notesOf } from './ground.js';
-import { sameThing } from './same-thing.js';
+import { isNamed, sameThing } from './same-thing.js';
 import { type Sighting, sight } from './sighting.js';
 import { wearerOf } from './worn-items.js';
 
@@ -39,10 +39,7 @@ export function sightNotes(
     const identity = resolveState(element, register, [...marked, ...sightings], garments);
     if (!identity) continue;
     sightings.push(sight(identity, 'noted', element, at));
-    if (
-      foldName(identity.name) !== foldName(element) &&
-      !identity.names.some((one) => foldName(one) === foldName(element))
-    ) {
+    if (!isNamed(identity.names, element)) {
       messages.push(sayBreakdown('state-read-as', { typed: element, name: identity.name }, at));
     }
   }

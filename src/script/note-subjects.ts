@@ -1,4 +1,4 @@
-import { foldName } from '../base/slug.js';
+import { foldName, foldThing } from '../base/slug.js';
 import { sayScript } from '../messages/script.js';
 import { remarkWords } from '../trade/remark-words.js';
 import { readItems } from './note-items.js';
@@ -32,7 +32,7 @@ export function readSubject(
   names: NamesInNotes,
 ): readonly Note[] {
   const person = findPerson(context.people, keyed.key);
-  const folded = foldName(keyed.key);
+  const folded = foldThing(keyed.key);
   const isElement = context.isElement(keyed.key) || names.elements.has(folded);
   const isNew = !person && !isElement && !names.wearers.has(folded);
   if (isNew && isRemark(keyed)) return [remark(line)];

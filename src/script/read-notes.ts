@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../base/diagnostic.js';
-import { foldName } from '../base/slug.js';
+import { foldThing } from '../base/slug.js';
 import { sayScript } from '../messages/script.js';
 import { type CategoryName, findCategory } from '../trade/categories.js';
 import { peopleOfNotes } from './gather-people.js';
@@ -59,7 +59,7 @@ interface PlannedNote {
 export function readNotes(lines: readonly NoteLine[], context: NoteContext): Note[] {
   const planned = planNotes(lines);
   const known = planned.map((note) => readKnown(note, context));
-  const names: NamesInNotes = { elements: new Set(known.flat().flatMap(namesOf).map(foldName)), wearers: new Set() };
+  const names: NamesInNotes = { elements: new Set(known.flat().flatMap(namesOf).map(foldThing)), wearers: new Set() };
   return planned.flatMap((note, index) => {
     const read = known[index] as readonly Note[];
     if (note.category !== null && !isContinued(planned, index)) checkList(note, read, context);

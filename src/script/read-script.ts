@@ -1,5 +1,5 @@
 import { type Diagnostic, sortDiagnostics } from '../base/diagnostic.js';
-import { foldName } from '../base/slug.js';
+import { foldThing } from '../base/slug.js';
 import { sayScript } from '../messages/script.js';
 import { buildDefinitions } from './build-definitions.js';
 import { buildScenes, placeNotes } from './build-scenes.js';
@@ -59,7 +59,8 @@ export function readScriptText(text: string, file: string): ReadScript {
   const { opening, scenes: bare, closing } = buildScenes(pieces, messages);
   // 4. People, then what speaks of them: notes and definitions.
   const marked = markNames(pieces);
-  const isElement = (name: string) => marked.has(foldName(name)) || defined.has(foldName(name));
+  const things = new Set([...marked, ...defined].map(foldThing));
+  const isElement = (name: string) => things.has(foldThing(name));
   const speakers = gatherPeople(cast, blocks);
   const { notes, people } = readNotesAndPeople(toNoteLines(noteLines, context), speakers, isElement, messages);
   const definitions = buildDefinitions(written, people, messages);

@@ -18,7 +18,7 @@ describe('marked elements', () => {
     );
     expect(listOf(result)).toEqual([
       'lantern dressing marked',
-      'a coil of rope gear marked',
+      'coil of rope gear marked',
       'big ladle food marked',
       'thing props marked',
     ]);
