@@ -78,7 +78,8 @@ describe('names of a person', () => {
 
 describe('an article before a name', () => {
   it('makes no second thing and is not printed in lists', () => {
-    const body = '## INT. A - DAY\n\n> props: a letter, The Harbour Post\n\nNora opens the [letter].\n\n> the letter: torn\n';
+    const body =
+      '## INT. A - DAY\n\n> props: a letter, The Harbour Post\n\nNora opens the [letter].\n\n> the letter: torn\n';
     const { breakdown, codes, readMessages } = breakDown(`${front}${body}\n[the letter]: prop "blue"\n`);
     expect(breakdown.elements.map(({ name }) => name).sort()).toEqual(['The Harbour Post', 'letter']);
     expect(breakdown.elements.find(({ name }) => name === 'letter')).toMatchObject({
