@@ -36,18 +36,17 @@ export interface Compiled {
 export async function compile(request: CompileRequest, host: Host): Promise<Compiled> {
   const { analysis, messages } = analyse(request.bytes, request.file, readLexicon(host));
   if (!analysis) return { breakdown: null, production: null, files: [], messages: sortDiagnostics(messages) };
-  const { breakdown } = analysis;
-  const planned = await plan(request, breakdown);
+  const planned = await plan(request, analysis.breakdown);
   const all = [...messages, ...planned.messages];
-  const { production } = planned;
+  const { production, breakdown } = planned;
   if (hasErrors(all)) return { breakdown, production, files: [], messages: sortDiagnostics(all) };
-  const rendered = await renderAll(request.outputs, analysis, production, all, host);
+  const rendered = await renderAll(request.outputs, { ...analysis, breakdown }, production, all, host);
   return { breakdown, production, ...rendered };
 }
 
 /** The book's code is loaded only when there is a book. */
 async function plan({ book, today }: CompileRequest, breakdown: Breakdown) {
-  if (!book) return { production: null, messages: [] };
+  if (!book) return { production: null, breakdown, messages: [] };
   const { makeProduction } = await import('./production.js');
   return makeProduction(book, breakdown, today);
 }

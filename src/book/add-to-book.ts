@@ -52,13 +52,17 @@ export function addToBook(
 /** Messages for entries of a book that match nothing in the script, and for two entries of one thing. */
 export function reportStrangers(book: Book, names: ScriptNames): Diagnostic[] {
   const things = listThings(names);
+  // What is refused has left the breakdown, and its entry waits for a change of mind.
+  const refused = new Set(book.refused.map((one) => one.id));
   return sections.flatMap((section) => {
     const { unmatched, doubles, byThing } = matchEntries<Entry>(book[section], things[section]);
     const free = things[section].map((one) => one.id).filter((id) => !byThing.has(id));
     return [
-      ...unmatched.map(({ id, at }) =>
-        sayBook('book-entry-without-script', { what: words[section], id, near: nearId(id, free) }, at),
-      ),
+      ...unmatched
+        .filter(({ id }) => !refused.has(id))
+        .map(({ id, at }) =>
+          sayBook('book-entry-without-script', { what: words[section], id, near: nearId(id, free) }, at),
+        ),
       ...doubles.map(({ entry, first }) =>
         sayBook('book-same-thing-twice', { id: first.id, other: entry.id }, entry.at),
       ),

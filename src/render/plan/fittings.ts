@@ -1,7 +1,7 @@
 import { addDays } from '../../base/calendar-date.js';
 import type { PlanLine } from '../../plan/line-types.js';
 import type { Plan } from '../../plan/plan-types.js';
-import { type Block, blank, bold, type TableRow, tick } from '../layout/kit.js';
+import { type Block, blank, bold, type Inline, type TableRow, tick } from '../layout/kit.js';
 import { dateWords } from './plan-words.js';
 
 /** Days before the first shooting day by which the last fitting must be over: common practice. */
@@ -39,23 +39,7 @@ export function fittingBlocks(plan: Plan, isMine: (line: PlanLine) => boolean): 
       ],
     }),
   );
-  const open: TableRow[] =
-    lines.length > dated.length
-      ? [
-          {
-            cells: [
-              tick,
-              blank(76),
-              openWords(lines.filter((line) => !dated.includes(line))),
-              '',
-              tick,
-              tick,
-              tick,
-              blank(76),
-            ],
-          },
-        ]
-      : [];
+  const open = lines.filter((line) => !dated.includes(line));
   const limit = limitWords(plan, lines);
   return [
     { kind: 'heading', level: 2, text: 'Fittings', bookmark: 'Fittings' },
@@ -63,13 +47,14 @@ export function fittingBlocks(plan: Plan, isMine: (line: PlanLine) => boolean): 
       kind: 'paragraph',
       text: `30 to 45 minutes each, before anything is aged, cut or dyed; doubles have a second fitting.${limit}`,
     },
-    { kind: 'table', columns, rows: [...rows, ...open] },
+    ...(rows.length > 0 ? [{ kind: 'table', columns, rows } as const] : []),
+    ...(open.length > 0 ? [{ kind: 'paragraph', text: openWords(open) } as const] : []),
   ];
 }
 
-/** Things that are worn have a fitting each; what nobody has given a day is named, so that somebody does. */
-function openWords(lines: readonly PlanLine[]): string {
-  return `no day yet: ${lines.map((line) => line.name).join(', ')}`;
+/** What nobody has given a day is named, so that somebody does. */
+function openWords(lines: readonly PlanLine[]): Inline {
+  return [bold('No fitting day yet: '), lines.map((line) => line.name).join(', '), '.'];
 }
 
 /** The day by which fittings are over, and what comes in only after it. */

@@ -1,0 +1,74 @@
+import type { Diagnostic } from '../base/diagnostic.js';
+import { editDistance } from '../base/nearest.js';
+import { matchEntries } from '../book/match-entries.js';
+import type { Book } from '../book/types.js';
+import type { Breakdown, BreakdownScene, Question } from '../breakdown/types.js';
+import { sayBook } from '../messages/book.js';
+
+/**
+ * The breakdown as the book settles it: without the questions that it answers and without the things that it refuses, as if a note of
+ * the script had said so. An answer stands among the notes of its scene. An answer whose id is a slip of the pen away from that of an
+ * open question is reported.
+ */
+export function settleQuestions(
+  breakdown: Breakdown,
+  book: Book,
+): { readonly breakdown: Breakdown; readonly messages: readonly Diagnostic[] } {
+  const answers = new Map(book.answers.map((one) => [one.question.trim().toLowerCase(), one.text]));
+  const refusals = book.refused.map((one) => ({ ...one, was: [] }));
+  const refused: ReadonlySet<string> = new Set(matchEntries(refusals, breakdown.elements).byThing.keys());
+  const isSettled = ({ id, element }: Question) => answers.has(id) || (element !== null && refused.has(element));
+  const scenes = breakdown.scenes.map((scene) => settleScene(scene, answers, isSettled));
+  const settled = leaveOut({ ...breakdown, scenes }, refused);
+  return { breakdown: settled, messages: reportMisspelt(breakdown, book) };
+}
+
+/** Takes refused things out of scenes, clothes, places and the list of things. Dangers stay: they are not the book's to refuse. */
+function leaveOut(breakdown: Breakdown, refused: ReadonlySet<string>): Breakdown {
+  if (refused.size === 0) return breakdown;
+  const kept = <T extends { readonly id: string }>(list: readonly T[]) => list.filter((one) => !refused.has(one.id));
+  return {
+    ...breakdown,
+    elements: kept(breakdown.elements),
+    scenes: breakdown.scenes.map((scene) => ({
+      ...scene,
+      elements: kept(scene.elements),
+      wears: scene.wears.map((wears) => ({ ...wears, garments: kept(wears.garments) })),
+    })),
+    cast: breakdown.cast.map((person) => ({
+      ...person,
+      changes: person.changes.map((change) => ({ ...change, garments: kept(change.garments) })),
+    })),
+    places: breakdown.places.map((place) => ({ ...place, dressing: kept(place.dressing) })),
+  };
+}
+
+function settleScene(
+  scene: BreakdownScene,
+  answers: ReadonlyMap<string, string>,
+  isSettled: (question: Question) => boolean,
+): BreakdownScene {
+  if (!scene.questions.some(isSettled)) return scene;
+  const notes = scene.questions.flatMap(({ id, line }) => {
+    const text = answers.get(id);
+    return text === undefined ? [] : [{ kind: 'answer' as const, text: `${id}: ${text}`, line }];
+  });
+  return {
+    ...scene,
+    questions: scene.questions.filter((question) => !isSettled(question)),
+    notes: [...scene.notes, ...notes],
+  };
+}
+
+function reportMisspelt(breakdown: Breakdown, book: Book): Diagnostic[] {
+  const open = breakdown.scenes.flatMap((scene) => scene.questions.map((question) => question.id));
+  return book.answers.flatMap(({ question, at }) => {
+    const id = question.trim().toLowerCase();
+    // The ids of two questions about one scene share most of their letters: only a slip of the pen counts.
+    const near = open.includes(id) ? undefined : open.find((one) => editDistance(one, id) <= 2);
+    if (near === undefined) return [];
+    return [
+      { file: book.file, ...sayBook('book-reference-unknown', { what: 'an open question', id: question, near }, at) },
+    ];
+  });
+}
