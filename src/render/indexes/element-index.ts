@@ -1,7 +1,7 @@
 import { compareText } from '../../base/diagnostic.js';
 import { foldName } from '../../base/slug.js';
 import type { Breakdown, ElementEntry } from '../../breakdown/types.js';
-import { categories } from '../../trade/categories.js';
+import { type CategoryName, categories } from '../../trade/categories.js';
 import { groupRow } from '../layout/group-row.js';
 import { type Block, bold, type Inline, italic, knownWords, type TableRow } from '../layout/kit.js';
 import type { BookNotes } from '../words/book-notes.js';
@@ -14,6 +14,9 @@ const columns = [
   { head: 'Who', share: 1.4 },
   { head: 'States, and the scene each begins in', share: 3 },
 ];
+
+/** Kinds that nobody has or carries, whoever stands near them. */
+const ownerless: ReadonlySet<CategoryName> = new Set(['effects', 'visual-effects', 'sound', 'music']);
 
 /** Index by element: every thing under its one name, by category and then by the alphabet. */
 export function elementIndex(breakdown: Breakdown, notes: BookNotes, index: SceneIndex): Block[] {
@@ -42,7 +45,7 @@ function elementRow(entry: ElementEntry, notes: BookNotes, index: SceneIndex): T
       { stack: nameCell(entry, notes, index) },
       listScenes(entry.scenes, index),
       entry.count === null ? '' : String(entry.count),
-      entry.by.join(', '),
+      ownerless.has(entry.category) ? '' : entry.by.join(', '),
       { stack: entry.states.map(({ state, scene, onCamera }) => stateCell(state, labelOf(scene, index), onCamera)) },
     ],
   };

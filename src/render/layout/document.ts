@@ -50,7 +50,7 @@ export function layOutParts(parts: readonly SetPart[], foot: Foot, type: Typeset
 
 /** How much of a last page must be used, and how far white may shrink to do without the page. */
 const leastLast = 0.3;
-const tightest = 0.4;
+const tightest = 0.5;
 
 /** The pages of each stretch between forced page ends. */
 function fillPages(strips: readonly Strip[], area: Area): PageTree[] {
@@ -68,9 +68,18 @@ function fillStretch(strips: readonly Strip[], area: Area): PageTree[] {
   const pages = paginate(strips, area);
   const last = pages.at(-1);
   if (pages.length < 2 || !last || lowestInk(last) > area.y + area.height * leastLast) return pages;
-  const tighter = strips.map((one) => (one.white ? { ...one, height: one.height * tightest } : one));
+  const tighter = strips.map((one) => (one.white ? squeeze(one) : one));
   const fewer = paginate(tighter, area);
   return fewer.length < pages.length ? fewer : pages;
+}
+
+/** White of less height; the lines at its sides, of a frame or a bar in the margin, become as short. */
+function squeeze(white: Strip): Strip {
+  const height = white.height * tightest;
+  const items = white.items.map((item) =>
+    item.kind === 'line' ? { ...item, y: Math.min(item.y, height), y2: Math.min(item.y2, height) } : item,
+  );
+  return { ...white, height, items };
 }
 
 function lowestInk({ items }: PageTree): number {

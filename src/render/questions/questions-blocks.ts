@@ -25,12 +25,16 @@ function sceneBlock(label: string, heading: string, questions: readonly OpenQues
 
 function questionBlock(question: OpenQuestion): Block {
   const yesNo = question.ways.some((way) => way.answer === 'Yes');
-  const answer: Inline = yesNo ? [tick, ' yes  ', tick, ' no  ', blank(120)] : ['Answer ', blank(260)];
+  const ticks = yesNo ? ['   ', tick, '\u00a0yes  ', tick, '\u00a0no'] : [];
   return {
     kind: 'keep',
     blocks: [
-      { kind: 'paragraph', text: [bold('? '), question.text], hang: 12, after: 1 },
-      { kind: 'paragraph', text: answer, indent: 12, after: 1 },
+      {
+        kind: 'paragraph',
+        text: [bold('? '), question.text, ...ticks, '  ', blank(yesNo ? 56 : 220)],
+        hang: 12,
+        after: 1,
+      },
       { kind: 'paragraph', text: typedText(question), indent: 12, hang: 12, size: 10, after: 6 },
     ],
   };

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { eighths } from '../../../src/base/eighths.js';
 import type { SceneTask } from '../../../src/breakdown/types.js';
 import { findUntoldParts } from '../../../src/render/costumes/untold-parts.js';
 import { speakerAmong } from '../../../src/render/words/extras-words.js';
@@ -39,24 +40,24 @@ describe('what is doubtful', () => {
     rule: 'I1',
   });
   const asked = [1, 2, 3, 4, 5].map((i) => task('ask', i));
-  const scene = (eighths: number) =>
+  const scene = (length: number) =>
     makeScene({
       order: 1,
       place: 'Quay',
-      eighths,
+      eighths: eighths(length),
       tasks: [...asked, task('likely', 6), task('certain', 7)],
       elements: asked.map((_, i) => makeElement({ name: `thing ${i}`, known: 'implied', strength: 'ask' })),
     });
-  const limited = (eighths: number) => limitDoubtful(makeBreakdown({ scenes: [scene(eighths)] })).scenes[0];
+  const limited = (length: number) => limitDoubtful(makeBreakdown({ scenes: [scene(length)] })).scenes[0];
 
   it.each([
     [1, 1],
     [2, 2],
     [3, 3],
     [16, 3],
-  ])('of a scene of %i eighths puts %i on paper', (eighths, most) => {
-    expect(limited(eighths)?.elements).toHaveLength(most);
-    expect(limited(eighths)?.tasks.filter((one) => one.strength === 'ask')).toHaveLength(most);
+  ])('of a scene of %i eighths puts %i on paper', (length, most) => {
+    expect(limited(length)?.elements).toHaveLength(most);
+    expect(limited(length)?.tasks.filter((one) => one.strength === 'ask')).toHaveLength(most);
   });
 
   it('leaves what is certain or likely whole', () => {

@@ -30,8 +30,8 @@ const reminder =
 const shortReminder = 'In full: “Cautions”. Local codes and licensed people decide. There may be other dangers.';
 
 function raised(scene: BreakdownScene, fold: number, charge: string | null): Block[] {
-  const inCharge: Inline = charge === null ? ['in charge\u00a0', blank(50)] : ['in charge ', bold(charge)];
-  const columns = [{ head: '' }, { head: '', width: 94 }];
+  const inCharge: Inline = charge === null ? ['in charge\u00a0', blank(50)] : ['in charge\u00a0', bold(charge)];
+  const columns = [{ head: '' }, { head: '', fit: true }];
   const rows = scene.hazards.map((one) => ({ cells: [shortWords(one, scene, fold), inCharge] }));
   const table: Block = { kind: 'table', headed: false, tight: fold > 0, ruled: fold === 0, columns, rows };
   if (fold > 0)
