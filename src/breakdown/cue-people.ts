@@ -18,6 +18,8 @@ export function kindOfCue(name: string): CueKind {
   return crowdCues.has(folded) ? 'crowd' : 'person';
 }
 
+const voiceOnTheLine = /\bvoice (?:on|over|from) (?:the )?(?:phone|telephone|line|intercom|radio)$/;
+
 /** The names that a cue stands for: one, two that speak at once, the owner of a voice; none when all speak together. */
 export function namesOfCue(cue: Cue, isKnown: (name: string) => boolean): CueName[] {
   const { name, voice } = cue;
@@ -26,6 +28,7 @@ export function namesOfCue(cue: Cue, isKnown: (name: string) => boolean): CueNam
   if (owner && isKnown(owner)) return [{ name: owner, voice: voice === 'on-screen' ? 'off-screen' : voice }];
   const folded = foldName(name);
   if (voice === 'on-screen' && deviceCues.has(folded)) return [{ name, voice: 'voice-over' }];
+  if (voice === 'on-screen' && voiceOnTheLine.test(folded)) return [{ name, voice: 'phone' }];
   if (voice === 'on-screen' && /\bvoice$/.test(folded)) return [{ name, voice: 'off-screen' }];
   if (isKnown(name)) return [{ name, voice }];
   const several = name.split(/\s*(?:&|\/|,|\+|\band\b)\s*/i).filter((part) => part !== '');

@@ -129,7 +129,15 @@ export const categories: readonly Category[] = [
   },
   {
     name: 'makeup',
-    written: ['makeup', 'make-up', 'hair', 'make-up and hair'],
+    written: [
+      'makeup',
+      'make-up',
+      'hair',
+      'make-up and hair',
+      'makeup and hair',
+      'hair and make-up',
+      'hair and makeup',
+    ],
     label: 'Make-up and hair',
     department: 'make-up',
     group: 'on the body',
@@ -179,7 +187,7 @@ export const categories: readonly Category[] = [
   },
   {
     name: 'visual-effects',
-    written: ['visual-effects', 'visual effects', 'visual-effect', 'visual effect'],
+    written: ['visual-effects', 'visual effects', 'visual-effect', 'visual effect', 'vfx'],
     label: 'Visual effects',
     department: 'camera, light and sound',
     group: 'air, sound and picture',

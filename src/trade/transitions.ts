@@ -12,6 +12,7 @@ export const transitions: readonly TransitionRow[] = [
   { written: 'FADE OUT', source: 'Academy Nicholl format sample, 1998' },
   { written: 'FADE UP', source: practice },
   { written: 'FADE TO BLACK', source: practice },
+  { written: 'DISSOLVE TO BLACK', source: practice },
   { written: 'FADE FROM BLACK', source: practice },
   { written: 'FADE TO WHITE', source: practice },
   { written: 'FADE IN ON', source: practice },

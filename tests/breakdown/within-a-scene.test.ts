@@ -91,3 +91,16 @@ describe('an article before a name', () => {
     expect(readMessages.map(({ code }) => code)).toEqual([]);
   });
 });
+
+describe('words that writers use for one meaning', () => {
+  it('are heard on the line, and listed under their category', () => {
+    const body = '## INT. A - DAY\n\n> hair and make-up: wig (Nora)\n> VFX: glow\n\nVOICE ON THE PHONE\nHello.\n';
+    const { breakdown, scenes, readMessages } = breakDown(front + body);
+    expect(scenes[0]?.cast.map(({ name, voice }) => [name, voice])).toContainEqual(['VOICE ON THE PHONE', 'phone']);
+    expect(breakdown.elements.map(({ name, category }) => `${name}: ${category}`).sort()).toEqual([
+      'glow: visual-effects',
+      'wig: makeup',
+    ]);
+    expect(readMessages).toEqual([]);
+  });
+});
