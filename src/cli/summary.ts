@@ -29,8 +29,9 @@ function countThings({ cast, elements, places }: Breakdown): string {
   const seen = cast.filter((person) => !person.background);
   const known = elements.filter((element) => element.known !== 'implied');
   const implied = elements.length - known.length;
+  const kinds = known.length > 0 ? ` (${tally(known.map((element) => element.category))})` : '';
   const more = implied > 0 ? `; ${implied} more only implied` : '';
-  return `${count(seen.length, 'person', 'people')}, ${count(places.length, 'place')}, ${count(known.length, 'element')} (${tally(known.map((element) => element.category))})${more}`;
+  return `${count(seen.length, 'person', 'people')}, ${count(places.length, 'place')}, ${count(known.length, 'element')}${kinds}${more}`;
 }
 
 /** `12 props, 9 costumes, …`: the largest first. */
