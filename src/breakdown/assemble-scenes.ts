@@ -91,7 +91,10 @@ function assembleScene(input: AssembleInput, ground: SceneGround): Bare {
     wears: writeWears(input.costumes.dressed[index] ?? [], spans, input.ids),
     hazards: listHazards(ground),
     tasks: listTasks(ground),
-    notes: listNotes(ground),
+    notes: listNotes(
+      ground,
+      input.ground.scenes.map((one) => one.id),
+    ),
     at: scene.at,
   };
 }
@@ -130,8 +133,8 @@ function collectQuestions(input: AssembleInput, scenes: readonly Bare[]): Questi
       unnamed: present.scenes[index]?.unnamed ?? null,
       lingering: present.scenes[index]?.lingering ?? [],
       makeUp: (makeUp.get(index) ?? []).map((doubt) => ({ ...doubt, id: ids.get(doubt.identity) as string })),
-      // What is marked or noted anywhere needs no yes or no where it is only found.
-      elements: elements.filter(({ id }) => !declared.has(id)),
+      // What is marked or noted anywhere needs no yes or no where it is only found; where it is only implied, it does.
+      elements: elements.filter(({ id, known }) => known === 'implied' || !declared.has(id)),
       states: (stateDoubts.get(index) ?? []).map((doubt) => ({ ...doubt, id: ids.get(doubt.identity) as string })),
       costumes: costumeDoubts.get(index) ?? [],
       nights: nights[index] ?? [],

@@ -2,7 +2,7 @@ import type { Diagnostic } from '../base/diagnostic.js';
 import type { Finds } from '../find/types.js';
 import type { Pages } from '../page/types.js';
 import type { Script } from '../script/types.js';
-import { questionIds, readAnswers, saysNo } from './answers.js';
+import { questionIds, readAnswers } from './answers.js';
 import { assembleScenes } from './assemble-scenes.js';
 import { carryThings } from './carry-things.js';
 import { type CostumeInput, plotCostumes } from './costume-plot.js';
@@ -15,13 +15,15 @@ import { checkOpeningNotes } from './opening-notes.js';
 import { type PeopleInScenes, tellPeople } from './people-in-scenes.js';
 import { gatherPeople } from './people-index.js';
 import { findPlaces, type ScenePlace } from './places.js';
-import { readRefusals, strikeRefused, tellRefusals } from './refusals.js';
+import { confirmFinds, readRefusals, strikeRefused, tellRefusals } from './refusals.js';
+import { tellSharedNames } from './scene-ids.js';
 import { totalScreenTime } from './screen-time.js';
 import { type Sightings, sightThings } from './sight-things.js';
 import { findStatesBetween } from './states-between.js';
 import { type DayInput, type Reckoned, reckonStoryDays } from './story-days.js';
 import { inStoryOrder } from './story-order.js';
 import type { Breakdown } from './types.js';
+import { tellUnmetAnswers } from './unmet-answers.js';
 
 /**
  * Breaks a script down: who and what is in each scene, in which state, on which day of the story, and what goes on from scene to scene.
@@ -38,7 +40,7 @@ export function buildBreakdown(
   finds: Finds,
 ): { readonly breakdown: Breakdown; readonly messages: readonly Diagnostic[] } {
   const passes = runPasses(script, pages, finds);
-  const { people, places, order, present, sightings, costumes, refusals, ids, states } = passes;
+  const { people, places, order, present, sightings, costumes, refusals, ids, states, answers } = passes;
   // 8. Put the scenes together, with links and open questions, and make the indexes across them.
   const scenes = assembleScenes(passes);
   const between = findStatesBetween(scenes, states, ids);
@@ -56,16 +58,18 @@ export function buildBreakdown(
     ...costumes.messages,
     ...checkOpeningNotes(script),
     ...tellRefusals(refusals, sightings.scenes),
+    ...tellUnmetAnswers(answers, scenes),
+    ...tellSharedNames(script),
   ];
   return { breakdown, messages };
 }
 
 function runPasses(script: Script, pages: Pages, finds: Finds) {
-  // 1. Lay script, pages and finds side by side, without what the writer refused.
+  // 1. Lay script, pages and finds side by side, without what the writer refused, sure of what the writer said yes to.
   const whole = layGround(script, pages, finds);
   const answers = readAnswers(whole);
   const refusals = readRefusals(whole, answers);
-  const ground = strikeRefused(whole, refusals);
+  const ground = confirmFinds(strikeRefused(whole, refusals), answers);
   // 2. Who is there, and where it plays.
   const people = gatherPeople(ground);
   const present = tellPeople(ground, people, answers);
@@ -88,7 +92,7 @@ function runPasses(script: Script, pages: Pages, finds: Finds) {
   // 7. In which state.
   const { ids, makeUpDoubts } = carried;
   const states = followStates(carried.stateInputs, order, (identity, scene) =>
-    saysNo(answers, questionIds.state(ids.get(identity) as string, scene.id)),
+    answers.get(questionIds.state(ids.get(identity) as string, scene.id)),
   );
   return { ...base, things: carried.scenes, states, ids, makeUpDoubts };
 }

@@ -4,8 +4,8 @@ import { doubtful } from './merge-sightings.js';
 import type { SceneDoubts } from './questions.js';
 import type { Question, SceneElement } from './types.js';
 
-/** Asks for a yes or no about things that are doubtful, the likeliest first, and which of two things a word means. */
-export function* askElements({ ground, elements, unclear }: SceneDoubts): Generator<Question> {
+/** Asks which of two things a word means. */
+export function* askWhich({ ground, unclear }: SceneDoubts): Generator<Question> {
   for (const { find, meant } of unclear) {
     const names = meant.map(({ name }) => name);
     const text = `Which one is "${find.words}": ${names.join(' or ')}?`;
@@ -19,11 +19,15 @@ export function* askElements({ ground, elements, unclear }: SceneDoubts): Genera
       element: null,
     };
   }
+}
+
+/** Asks for a yes or no about things that are doubtful or only implied, the likeliest first. */
+export function* askElements({ ground, elements }: SceneDoubts): Generator<Question> {
   const asked = elements.filter((one) => isDoubtful(one)).sort((a, b) => (b.confidence ?? 0) - (a.confidence ?? 0));
-  for (const { id, name, category, known, words, line } of asked) {
+  for (const { id, name, category, known, words, line, strength } of asked) {
     const text =
       known === 'implied'
-        ? `"${words}": does this scene need ${name}?`
+        ? `"${words}": does this scene need ${name}?${strength === 'ask' || strength === null ? '' : ` (implied, ${strength})`}`
         : `"${words}": is ${name} something to prepare (${category})?`;
     const settle =
       known === 'implied'
@@ -33,9 +37,9 @@ export function* askElements({ ground, elements, unclear }: SceneDoubts): Genera
   }
 }
 
-function isDoubtful({ known, carried, strength, confidence }: SceneElement): boolean {
+function isDoubtful({ known, carried, confidence }: SceneElement): boolean {
   if (carried) return false;
-  return known === 'implied' ? strength === 'ask' : known === 'found' && (confidence ?? 1) < doubtful;
+  return known === 'implied' || (known === 'found' && (confidence ?? 1) < doubtful);
 }
 
 /** Passes on what the finder asks, and the decisions that the words imply. */

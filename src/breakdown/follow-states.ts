@@ -1,4 +1,5 @@
 import { foldName } from '../base/slug.js';
+import { isNo, isYes } from './answers.js';
 import type { Identity } from './element-register.js';
 import type { SceneGround } from './ground.js';
 import { notesOf } from './ground.js';
@@ -48,13 +49,13 @@ interface Track {
 
 /**
  * Follows the states of things in story order. A state is kept until it changes; a new story day keeps it and asks; a flashback starts
- * from none and gives none back. `order` lists scene indexes as the story runs; `isOver` tells where the writer answered that a state is
- * gone.
+ * from none and gives none back. `order` lists scene indexes as the story runs; `answerOf` gives what the writer
+ * answered to the question for a state: a no ends it, a yes keeps it, other words are the state as the thing comes in.
  */
 export function followStates(
   inputs: readonly StateInput[],
   order: readonly number[],
-  isOver: (identity: Identity, scene: SceneGround) => boolean,
+  answerOf: (identity: Identity, scene: SceneGround) => string | null,
 ): FollowedStates {
   const lines = new Map<string, Map<Identity, Track>>();
   const spans: Map<Identity, StateSpan>[] = inputs.map(() => new Map());
@@ -66,9 +67,11 @@ export function followStates(
     lines.set(line, tracks);
     for (const thing of input.things) {
       const kept = tracks.get(thing.identity) ?? null;
-      const track = kept && isOver(thing.identity, input.ground) ? null : kept;
+      const answer = kept ? (answerOf(thing.identity, input.ground) ?? '') : '';
+      const track = isNo(answer) ? null : kept;
       if (!track) tracks.delete(thing.identity);
-      const result = followOne(thing, input, track);
+      const told = answer === '' || isNo(answer) || isYes(answer) ? null : answer.replace(/^still\s+/i, '');
+      const result = followOne(thing, input, track, told);
       spans[index]?.set(thing.identity, result.span);
       doubts.push(...result.doubts);
       if (result.track) tracks.set(thing.identity, result.track);
@@ -83,9 +86,10 @@ interface StateEvent {
   readonly onCamera: boolean;
 }
 
-function followOne(thing: Thing, input: StateInput, track: Track | null) {
+function followOne(thing: Thing, input: StateInput, track: Track | null, told: string | null) {
   const { ground, day } = input;
-  const events = readEvents(thing, input, track);
+  const answered = told === null ? [] : [{ state: told, noted: true, onCamera: false }];
+  const events = [...answered, ...readEvents(thing, input, track)];
   const given = events.some(({ onCamera }) => !onCamera);
   const doubts = askAbout(thing, input, track, given);
   let stateIn = track?.state ?? null;

@@ -35,8 +35,9 @@ function distinct(names: readonly string[]): string[] {
 function listDressing(scenes: readonly BreakdownScene[]): PlaceEntry['dressing'] {
   const dressing = new Map<string, { id: string; name: string; known: Known; scenes: string[] }>();
   for (const scene of scenes) {
+    const asked = new Set(scene.questions.map(({ element }) => element));
     for (const { id, name, category, known } of scene.elements) {
-      if (categoryOf(category).group !== 'the place' || known === 'implied') continue;
+      if (categoryOf(category).group !== 'the place' || known === 'implied' || asked.has(id)) continue;
       const entry = obtain(dressing, id, () => ({ id, name, known, scenes: [] }));
       entry.known = strongerOf(entry.known, known);
       entry.scenes.push(scene.id);

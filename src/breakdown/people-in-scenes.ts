@@ -74,8 +74,8 @@ function correctUnnamed(
   before: readonly Presence[],
   answers: Answers,
 ): Unnamed | null {
-  const answer = unnamed ? answers.get(questionIds.unnamed(scene)) : undefined;
-  if (!unnamed || answer === undefined || /^yes\b/i.test(answer)) return unnamed;
+  const answer = unnamed ? answers.get(questionIds.unnamed(scene)) : null;
+  if (!unnamed || answer === null || /^yes\b/i.test(answer)) return unnamed;
   const named = before.filter(({ person }) => person.names.some((name) => indexOfWords(answer, name) >= 0));
   return { ...unnamed, read: named.map((presence) => standFor(presence, unnamed.word, unnamed.at)) };
 }
@@ -83,8 +83,9 @@ function correctUnnamed(
 /** A number answered to how many there are is their count. */
 function countByAnswers(extras: readonly SceneExtra[], scene: string, answers: Answers): SceneExtra[] {
   return extras.map((extra) => {
+    if (extra.count !== null) return extra;
     const [word = ''] = (answers.get(questionIds.count(extra.id, scene)) ?? '').split(/\s/);
-    return extra.count === null ? { ...extra, count: readNumber(word) } : extra;
+    return { ...extra, count: readNumber(word) };
   });
 }
 

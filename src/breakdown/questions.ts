@@ -1,7 +1,7 @@
 import type { Answers } from './answers.js';
 import type { MakeUpDoubt } from './carry-make-up.js';
 import type { CostumeDoubt } from './costume-plot.js';
-import { askElements, askFinder } from './element-questions.js';
+import { askElements, askFinder, askWhich } from './element-questions.js';
 import type { StateDoubt } from './follow-states.js';
 import type { SceneGround } from './ground.js';
 import type { Lingering } from './lingering.js';
@@ -46,9 +46,9 @@ export interface NightDoubt {
   readonly line: number;
 }
 
-/** Writes the open questions of a scene: decisions about the story first, then things, then work; what is answered is left out. */
+/** Writes the open questions of a scene: decisions about the story first, then choices and work, then things; what is answered is left out. */
 export function askQuestions(doubts: SceneDoubts, answers: Answers): Question[] {
-  const questions = [...askStory(doubts), ...askElements(doubts), ...askFinder(doubts)];
+  const questions = [...askStory(doubts), ...askWhich(doubts), ...askFinder(doubts), ...askElements(doubts)];
   const ids = new Set<string>();
   return questions.filter(({ id }) => {
     if (answers.has(id) || ids.has(id)) return false;

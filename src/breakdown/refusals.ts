@@ -4,7 +4,7 @@ import type { Range } from '../base/text-range.js';
 import type { Finds } from '../find/types.js';
 import { sayBreakdown } from '../messages/breakdown.js';
 import type { Note } from '../script/types.js';
-import { type Answers, questionIds, saysNo } from './answers.js';
+import { type Answers, questionIds, saysNo, saysYes } from './answers.js';
 import { type Ground, notesOf, type SceneGround } from './ground.js';
 import { coreName, isStruckBy, singular } from './same-thing.js';
 import type { Sighting } from './sighting.js';
@@ -75,6 +75,19 @@ function strikeFinds({ index, scene, finds }: SceneGround, refusals: Refusals): 
     people: finds.people.filter((find) => !isRefused(refusals, index, find.name)),
     moves: finds.moves.filter((move) => isMarked(move.at) || !isRefused(refusals, index, move.name)),
   };
+}
+
+/** The ground in which a thing that the writer said yes to is found for sure. */
+export function confirmFinds(ground: Ground, answers: Answers): Ground {
+  const scenes = ground.scenes.map((scene) => {
+    const elements = scene.finds.elements.map((find) =>
+      saysYes(answers, questionIds.need(slug(find.name), scene.id))
+        ? { ...find, known: 'found' as const, confidence: 1, strength: null }
+        : find,
+    );
+    return { ...scene, finds: { ...scene.finds, elements } };
+  });
+  return { ...ground, scenes };
 }
 
 /** Tells of refusals that meet a marked thing, and of those that nothing answers to any more. */

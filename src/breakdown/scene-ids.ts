@@ -1,4 +1,6 @@
+import type { Diagnostic } from '../base/diagnostic.js';
 import { slug } from '../base/slug.js';
+import { sayBreakdown } from '../messages/breakdown.js';
 import type { Scene, Script } from '../script/types.js';
 
 /**
@@ -22,6 +24,20 @@ export function nameScenes(script: Script): string[] {
     used.add(id);
     return id;
   });
+}
+
+/** Tells, once in a script, of two scenes without numbers whose ids differ by a count only. */
+export function tellSharedNames(script: Script): Diagnostic[] {
+  const first = new Map<string, Scene>();
+  for (const scene of script.scenes) {
+    if (scene.heading.number !== null) continue;
+    const name = nameByHeading(scene);
+    const { text, at } = scene.heading;
+    const other = first.get(name)?.heading.at.start.line;
+    if (other !== undefined) return [sayBreakdown('scenes-share-name', { heading: text, other }, at)];
+    first.set(name, scene);
+  }
+  return [];
 }
 
 function nameByHeading({ heading }: Scene): string {

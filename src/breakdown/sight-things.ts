@@ -40,8 +40,7 @@ export function sightThings(ground: Ground, people: PeopleIndex, answers: Answer
   });
   const names: FoundNames = new Map();
   const joined = ground.scenes.map(({ finds, id }, index) => {
-    const answered = ({ name }: Find) =>
-      answers.size > 0 ? (answers.get(questionIds.which(slug(name), id)) ?? null) : null;
+    const answered = ({ name }: Find) => answers.get(questionIds.which(slug(name), id));
     return joinFinds(finds.elements, declared[index] ?? [], names, answered);
   });
   const scenes = joined.map(({ sightings, left }, index) => [

@@ -103,8 +103,8 @@ function* askStates({ ground, states }: SceneDoubts) {
     const { name } = identity;
     const text = words
       ? `The ${name} was "${state}" in ${since}; the words here say "${words}". Which is it?`
-      : `Is the ${name} still "${state}" on this day, as in ${since}?`;
-    const settle = `Type "> ${name}: ${words ?? state}", or its state here.`;
+      : `In which state is the ${name} on this day? It was "${state}" in ${since}.`;
+    const settle = `Type "> ${name}: ${words ?? state}" with the state it is in here.`;
     yield story(questionIds.state(id, ground.id), text, line, settle);
   }
 }

@@ -38,6 +38,24 @@ export const breakdownMessages = {
     reason: `Nothing named "${name}" is proposed here any more: the refusal is kept but has no effect.`,
     hint: 'Keep the note if the words may come back, or delete it.',
   })),
+  'answer-without-question': define<{ id: string; near: string | null }>(
+    'warning',
+    'An answer to no question',
+    ({ id, near }) => ({
+      reason: `Expected the id of a question that this script asks, found \`${id}\`: the answer settles nothing.`,
+      hint: near
+        ? `If \`${near}\` is meant, write \`> answer: ${near} …\`; else delete the note.`
+        : 'Copy the id from the list of questions, or delete the note if the question is gone.',
+    }),
+  ),
+  'scenes-share-name': define<{ heading: string; other: number }>(
+    'info',
+    'Two scenes of one heading without numbers',
+    ({ heading, other }) => ({
+      reason: `Expected scenes that can be told apart, found \`${heading}\` here and in line ${other}, both without a number.`,
+      hint: 'Number the scenes and put `numbers: locked` in the front matter before a book or answers refer to them.',
+    }),
+  ),
   'costume-note-unseen': define<{ person: string }>('info', 'A costume note for someone not seen', ({ person }) => ({
     reason: `The note dresses ${person}, who is not seen in this scene; it holds from the next scene of the same story day.`,
     hint: `If ${person} is there without a word, add the note "> cast: ${person}".`,

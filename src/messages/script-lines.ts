@@ -56,6 +56,10 @@ export const lineMessages = {
     reason: `Expected INT or EXT before a place and a time, found \`${text}\`; the line is read as action.`,
     hint: `If it is a scene, write \`INT. ${text}\` or \`EXT. ${text}\`.`,
   })),
+  'transition-no-colon': define<{ text: string }>('info', 'A transition without its colon', ({ text }) => ({
+    reason: `Expected a colon behind \`${text}\`, found none.`,
+    hint: `It is read as a transition; write \`${text.replace(/\.$/, '')}:\`.`,
+  })),
   'transition-inside': define<{ text: string }>('info', 'A transition without blank lines round it', ({ text }) => ({
     reason: `Expected a blank line before and after \`${text}\`, found text right beside it.`,
     hint: 'It is read as a transition; put a blank line there.',

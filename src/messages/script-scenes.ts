@@ -80,8 +80,15 @@ export const sceneMessages = {
     reason: 'Expected a blank line before and after a scene line, found text right beside it.',
     hint: 'It starts a scene all the same; put a blank line there.',
   })),
-  'text-before-scene': define('warning', 'Text before the first scene', () => ({
+  'text-before-scene': define<{ title: string | null }>('warning', 'Text before the first scene', ({ title }) => ({
     reason: 'Expected a scene heading before the first action or speech, found text.',
-    hint: 'It prints, but belongs to no scene; write `## INT. … - DAY` above it, or a title in the front matter.',
+    hint: title
+      ? `If \`${title}\` is the title, put these four lines at the very top instead: \`---\`, \`title: ${quoteValue(title)}\`, \`author: …\`, \`---\`.`
+      : 'It prints, but belongs to no scene; write `## INT. … - DAY` above it, or a title in the front matter.',
   })),
 } as const satisfies MessageTable;
+
+/** A value of the front matter: in quotes where signs could be read as more than text. */
+function quoteValue(text: string): string {
+  return /^[\w ,.\u2019'-]*$/.test(text) ? text : JSON.stringify(text);
+}

@@ -80,7 +80,7 @@ class SceneBuilder {
 
   #sayEarlyText(block: Block): void {
     const isFirst = this.#opening.every((other) => other.kind !== 'action' && other.kind !== 'speech');
-    if (isFirst) this.#messages.push(sayScript('text-before-scene', undefined, block.at));
+    if (isFirst) this.#messages.push(sayScript('text-before-scene', { title: titleOf(block) }, block.at));
   }
 
   #checkPart(line: Line): void {
@@ -122,4 +122,11 @@ export function placeNotes(
     (perScene[scene] ?? script).push(note);
   }
   return { scenes: scenes.map((one, index) => ({ ...one, notes: perScene[index] ?? [] })), script };
+}
+
+/** A title typed as plain text: a short first line without a stop, with at most two lines under it; null for anything else. */
+function titleOf(block: Block): string | null {
+  if (block.kind !== 'action' || block.lines.length > 3) return null;
+  const text = block.lines[0]?.text ?? '';
+  return text.length <= 60 && !/[.!?:]$/.test(text) ? text : null;
 }

@@ -33,13 +33,13 @@ export function readCue(line: string, isCastName: (name: string) => boolean): Cu
   const closed = colon ? text.slice(0, -1).trimEnd() : text;
   if (closed.length > longestCue) return null;
   const unclosed = /\S\s*\([^()]*$/.test(closed);
-  const { name: full, extensions: bracketed } = takeExtensions(unclosed ? `${closed})` : closed);
+  const { name: full, extensions: bracketed, typed } = takeExtensions(unclosed ? `${closed})` : closed);
   const bareMatch = bracketed.length === 0 ? bareExtension(full) : null;
   const name = (bareMatch ? bareMatch.name : full).replace(/\s+/g, ' ');
   const extensions = bareMatch ? [bareMatch.extension] : bracketed;
   if (!(isCastName(name) || isCueName(name))) return null;
   return {
-    text: printCue(name, extensions),
+    text: printCue(name, bareMatch ? extensions : typed),
     name,
     extensions,
     voice: voiceOf(extensions),
@@ -49,8 +49,9 @@ export function readCue(line: string, isCastName: (name: string) => boolean): Cu
   };
 }
 
-function printCue(name: string, extensions: readonly string[]): string {
-  return [name.toUpperCase(), ...extensions.map((one) => `(${one})`)].join(' ');
+/** The name and what stands in parentheses behind it, in capitals. */
+function printCue(name: string, behind: readonly string[]): string {
+  return [name.toUpperCase(), ...behind.map((one) => `(${one})`)].join(' ');
 }
 
 function isCueName(name: string): boolean {
@@ -79,14 +80,18 @@ export function isNeverCue(text: string): boolean {
   return never.has(plain) || never.has(head) || readTime(plain) !== null;
 }
 
-function takeExtensions(text: string): { name: string; extensions: string[] } {
+/** The name, its extensions under their usual names, and the insides of its parentheses as typed, in capitals. */
+function takeExtensions(text: string): { name: string; extensions: string[]; typed: string[] } {
   let name = text;
   const extensions: string[] = [];
+  const typed: string[] = [];
   for (let found = /\s*\(([^()]*)\)$/.exec(name); found && found.index > 0; found = /\s*\(([^()]*)\)$/.exec(name)) {
-    extensions.unshift(...splitExtensions(found[1] as string));
+    const inside = found[1] as string;
+    extensions.unshift(...splitExtensions(inside));
+    if (inside.trim() !== '') typed.unshift(inside.trim().replace(/\s+/g, ' ').toUpperCase());
     name = name.slice(0, found.index).trimEnd();
   }
-  return { name, extensions };
+  return { name, extensions, typed };
 }
 
 /** `V.O., CONT'D` is two extensions; one that the table knows is never split. */

@@ -10,8 +10,13 @@ const longestTransition = 60;
 /** True for a transition: capitals, and ends in `TO:` or stands in the table (rule L6). */
 export function isTransition(text: string): boolean {
   if (text.length > longestTransition || /\p{Ll}/u.test(text)) return false;
-  if (/(?:^|\s)TO:$/.test(text)) return true;
+  if (/(?:^|\s)TO:$/.test(text) || lacksColon(text)) return true;
   return known.has(text.replace(/^\((.*)\)$/, '$1').replace(/[:.]+$/, ''));
+}
+
+/** True for `CUT TO` and its kin alone on a line, whose colon is missing. */
+export function lacksColon(text: string): boolean {
+  return /^(?:[A-Z]+ ){0,2}(?:CUT|FADE|DISSOLVE|WIPE|MIX) TO\.?$/.test(text);
 }
 
 const omitted = new RegExp(

@@ -1,4 +1,5 @@
 import type { Diagnostic } from '../base/diagnostic.js';
+import { foldName } from '../base/slug.js';
 import { sayScript } from '../messages/script.js';
 import type { Chunk } from './chunks.js';
 import { isNeverCue, readCue } from './cue.js';
@@ -34,11 +35,13 @@ function mayBeScene(text: string): boolean {
   return parts.length > 1 && readTime(parts[parts.length - 1] as string) !== null && !isNeverCue(parts[0] as string);
 }
 
-/** `NORA: hello` on one line. */
+/** `NORA: hello` on one line, and `Nora: hello` of someone who speaks elsewhere. */
 function speakerOnOneLine(text: string, known: KnownCues): string | null {
   const found = /^([^:]{1,38}):\s+\S/.exec(text);
   if (!found) return null;
-  const cue = readCue(found[1] as string, known.isCastName);
+  const name = (found[1] as string).trim();
+  if (known.counts.has(foldName(name))) return name.toUpperCase();
+  const cue = readCue(name, known.isCastName);
   return cue !== null && !isNeverCue(cue.name) ? cue.name : null;
 }
 

@@ -1,7 +1,7 @@
 import { sayScript } from '../messages/script.js';
 import type { Chunk, LineChunk } from './chunks.js';
 import { cueAt, isKnownCue, type KnownCues } from './known-cues.js';
-import { isTransition, itemSign, readOmitted, readSceneLine, type SceneLine } from './line-kinds.js';
+import { isTransition, itemSign, lacksColon, readOmitted, readSceneLine, type SceneLine } from './line-kinds.js';
 import { type MarkContext, readMarks } from './marks.js';
 import { checkActionLine, checkCrowdedCue, checkLoneCue } from './odd-lines.js';
 import { offsetIn, type RawLine, withSign } from './raw-line.js';
@@ -105,6 +105,8 @@ class ChunkReader {
     if (line.kind === 'text' && beside.some((other) => readSceneLine(other) === null)) {
       this.#context.messages.push(sayScript('transition-inside', { text: line.text }, line.at));
     }
+    if (lacksColon(line.text))
+      this.#context.messages.push(sayScript('transition-no-colon', { text: line.text }, line.at));
     return { kind: 'transition', line: readMarks(line, false, this.#context), at: line.at };
   }
 

@@ -79,7 +79,7 @@ describe('states', () => {
     );
     expect(scenes[1]?.questions).toEqual([]);
     expect(scenes[1]?.notes).toEqual([
-      { kind: 'answer', text: 'state-letter-int-bar-next-morning: still wet', line: expect.any(Number) },
+      { kind: 'answer', text: 'state of letter: still wet', line: expect.any(Number) },
     ]);
   });
 
