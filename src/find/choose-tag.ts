@@ -161,6 +161,8 @@ function asVerbHere(drafts: readonly Draft[], at: number, previous: Token | null
         : null;
   if (previous?.lower === 'to' && verb.form === 'base')
     return verb.share >= 5 || onlyVerb || (next?.uses.closed ?? '') !== '' ? 'verb' : null;
+  const describes = previous?.tag === 'preposition' && uses.adjective >= 5 && next !== undefined && canBeNoun(next);
+  if (verb.form === 'ed' && describes) return null;
   if (verb.form === 'ed') return pastIsNoun(lower, uses, reading, next) ? null : edForm(previous, reading, uses);
   if (reading.subject && !reading.finite) return finiteVerb(drafts, at, previous, reading);
   const begins = previous === null || previous.tag === 'punctuation' || previous.tag === 'conjunction';

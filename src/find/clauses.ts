@@ -74,7 +74,7 @@ function addPreposition(tokens: readonly Token[], at: number, state: State, lexi
 function addPerson(tokens: readonly Token[], at: number, state: State, resolve: Resolve): void {
   const token = tokens[at] as Token;
   const tail = tokens[at + 1];
-  if (tail?.tag === 'possessive' && /^['’]s?$/i.test(tail.text)) return;
+  if (tail?.tag === 'possessive' && /^['’]s?$/i.test(tail.lower)) return;
   if (token.tag === 'name' && token.person === null && !/^\p{Lu}/u.test(token.text)) return;
   const subject = {
     phrase: null,

@@ -91,7 +91,7 @@ function gives(deed: Deed, tokens: readonly Token[]): boolean {
   const next = tokens[deed.at + 2];
   if (person?.tag !== 'pronoun' && person?.tag !== 'name') return false;
   return (
-    next?.tag === 'determiner' || next?.tag === 'number' || (next?.tag === 'possessive' && !/^['’]/.test(next.text))
+    next?.tag === 'determiner' || next?.tag === 'number' || (next?.tag === 'possessive' && !/^['’]/.test(next.lower))
   );
 }
 

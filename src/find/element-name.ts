@@ -1,6 +1,7 @@
 import type { Lexicon } from './lexicon.js';
 import type { Phrase } from './phrases.js';
 import type { Token } from './reading.js';
+import { nounBases } from './word-forms.js';
 
 /** The words of a noun phrase that may stand in an element's name. */
 export interface NameWords {
@@ -11,6 +12,8 @@ export interface NameWords {
   readonly telling: readonly string[];
   /** Sizes and places: they tell apart only where there are two ("small suitcase", "big suitcase"). */
   readonly sizes: readonly string[];
+  /** The name that calls an animal, or null. */
+  readonly called: string | null;
 }
 
 /** Takes the name of a thing from its noun phrase; `from` is the place where a compound that the lexicon knows begins. */
@@ -27,11 +30,20 @@ export function readName(tokens: readonly Token[], phrase: Phrase, from: number,
       telling.push(token.lower);
     else if (lexicon.find(token.lower)?.classes.includes('colours')) sizes.push(token.lower);
   }
-  return { head: head.lower, singular: head.lemma, telling, sizes };
+  const called = isCalled(head, lexicon) ? titleCase(head.text) : null;
+  return { head: called ? head.lemma : head.lower, singular: head.lemma, telling, sizes, called };
 }
 
 const boundParticiple =
   /^(?:rocking|sleeping|walking|fishing|shopping|sewing|washing|dressing|swimming|climbing|boxing|riding|wedding|folding|filing|vending|parking|frying|baking|knitting|writing|reading|hunting|shaving|drinking|skipping|steering|spinning|sliding|carving|chopping|mixing|ironing|landing|driving|running|racing|hiking|bathing)$/;
+
+/** An animal under its own name: the base form is no form of the word. */
+function isCalled(head: Token, lexicon: Lexicon): boolean {
+  if (!/^\p{Lu}/u.test(head.text) || head.lemma === head.lower) return false;
+  return !nounBases(head.lower).includes(head.lemma) && (lexicon.find(head.lemma)?.core.startsWith('a') ?? false);
+}
+
+const titleCase = (text: string) => text.slice(0, 1) + text.slice(1).toLowerCase();
 
 /** A colour, a pattern or a make; "good as new" and "good two metres" tell none. */
 function isKind(token: Token, before: Token | undefined, lexicon: Lexicon): boolean {

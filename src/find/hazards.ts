@@ -140,7 +140,9 @@ function strongest(reasons: readonly Reason[]): HazardFind[] {
   const groups = new Map<string, Reason[]>();
   for (const reason of reasons) {
     const key = `${reason.scene} ${reason.hazard}`;
-    groups.set(key, [...(groups.get(key) ?? []), reason]);
+    const group = groups.get(key);
+    if (group) group.push(reason);
+    else groups.set(key, [reason]);
   }
   return [...groups.values()]
     .map(asFind)

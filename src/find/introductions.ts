@@ -1,6 +1,7 @@
 import type { Script } from '../script/types.js';
 import type { Lexicon } from './lexicon.js';
 import { learnNames } from './people-names.js';
+import { learnPets } from './pet-names.js';
 import type { WordUses } from './word-uses.js';
 
 /** A name as the action types it, with what stands before and behind. */
@@ -37,7 +38,7 @@ export function listUnlisted(
   uses: Ground['uses'],
 ): { name: string; names: string[] }[] {
   const known = learnNames(script.people);
-  const told = new Set<string>();
+  const told = new Set<string>(learnPets(script, lexicon).keys());
   return [...listNoted(script), ...listIntroduced(script, lexicon, uses)].flatMap((name) => {
     const words = name.split(' ');
     const lowers = words.map((word) => word.toLowerCase());

@@ -20,8 +20,11 @@ const titles = new Set(
 );
 const smallWords = new Set('the a of and'.split(' '));
 
-/** Learns the names, aliases and distinct single names of people. */
-export function learnNames(people: readonly Pick<Person, 'name' | 'names'>[]): PeopleNames {
+/** Learns the names, aliases and distinct single names of people. Names that are words of no other use need no capital. */
+export function learnNames(
+  people: readonly Pick<Person, 'name' | 'names'>[],
+  isOrdinary: (word: string) => boolean = () => true,
+): PeopleNames {
   const sequences = new Map<string, { readonly words: readonly string[]; readonly person: string }[]>();
   const whole = new Map<string, string>();
   const single = new Map<string, Set<string>>();
@@ -48,7 +51,7 @@ export function learnNames(people: readonly Pick<Person, 'name' | 'names'>[]): P
   }
   for (const [word, owners] of single) if (owners.size === 1) add([word], [...owners][0] as string);
   return {
-    match: (words, lowers, at) => matchName(sequences, words, lowers, at),
+    match: (words, lowers, at) => matchName(sequences, isOrdinary, words, lowers, at),
     canonical: (name) => whole.get(foldName(name)) ?? null,
   };
 }
@@ -59,9 +62,12 @@ function nameWords(name: string): string[] {
     .filter((word) => word !== '' && word !== '-');
 }
 
-/** A name needs a capital, save for a person named by trade ("the nurse"). */
+const kin = /^(?:son|daughter|boy|girl|brother|sister|husband|wife|mother|father|friend|child|baby|cousin|aunt|uncle)$/;
+
+/** A name needs a capital, or to be no other word, or a word of kin before it ("her son tim"); save for a person named by trade ("the nurse"). */
 function matchName(
   sequences: ReadonlyMap<string, { readonly words: readonly string[]; readonly person: string }[]>,
+  isOrdinary: (word: string) => boolean,
   words: readonly { readonly text: string }[],
   lowers: readonly string[],
   at: number,
@@ -71,7 +77,7 @@ function matchName(
   const first = words[at]?.text ?? '';
   const capital = /^\p{Lu}/u.test(first);
   const afterThe = /^the$/i.test(words[at - 1]?.text ?? '');
-  if (!capital && !afterThe) return null;
+  if (!capital && !afterThe && isOrdinary(lowers[at] as string) && !kin.test(lowers[at - 1] ?? '')) return null;
   if (smallWords.has(first.toLowerCase()) && candidates.every((one) => one.words.length === 1)) return null;
   for (const { words: name, person } of candidates) {
     const size = spanOf(name, lowers, at);

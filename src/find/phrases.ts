@@ -52,7 +52,7 @@ function readPhrase(tokens: readonly Token[], start: number, before: readonly Ph
   return closePhrase(tokens, { start, at, determiner, owner });
 }
 
-const isTail = (token: Token) => /^['’]s?$/i.test(token.text);
+const isTail = (token: Token) => /^['’]s?$/i.test(token.lower);
 
 /** A name is no phrase here, but what it owns is. */
 function readOwnedByName(tokens: readonly Token[], start: number, before: readonly Phrase[]): Phrase | null {

@@ -32,7 +32,7 @@ export function addPhrase(phrase: Phrase, tokens: readonly Token[], state: State
 
 const isOwner = (tokens: readonly Token[], phrase: Phrase) => {
   const next = tokens[phrase.end];
-  return next?.tag === 'possessive' && /^['’]s?$/i.test(next.text);
+  return next?.tag === 'possessive' && /^['’]s?$/i.test(next.lower);
 };
 
 function placePhrase(phrase: Phrase, tokens: readonly Token[], state: State): Part {

@@ -3,16 +3,18 @@ import type { Block, Line, Script } from '../script/types.js';
 import { listUnlisted } from './introductions.js';
 import type { Lexicon } from './lexicon.js';
 import { learnNames, type PeopleNames } from './people-names.js';
+import { learnPets } from './pet-names.js';
 import type { Sentence } from './reading.js';
 import { splitSentences } from './split-words.js';
 import { type Tagger, tagSentence } from './tag-sentence.js';
-import { wordUses } from './word-uses.js';
+import { type WordUses, wordUses } from './word-uses.js';
 
 /** Cuts the script into tagged sentences, scene by scene in the order of the text: heading, action, speech, parentheticals. */
 export function readSentences(script: Script, lexicon: Lexicon): Sentence[] {
   const uses = wordUses(lexicon);
-  const names = learnNames([...script.people, ...listUnlisted(script, lexicon, uses)]);
-  const tagger: Tagger = { names, uses };
+  const people = [...script.people, ...listUnlisted(script, lexicon, uses)];
+  const names = learnNames(people, (word) => isOrdinary(uses(word)));
+  const tagger: Tagger = { names, uses, pets: learnPets(script, lexicon) };
   const sentences: Sentence[] = [];
   for (const scene of script.scenes) {
     let paragraph = 0;
@@ -24,6 +26,13 @@ export function readSentences(script: Script, lexicon: Lexicon): Sentence[] {
     for (const block of scene.blocks) readBlock(block, names, read);
   }
   return sentences;
+}
+
+/** True for a word that the language uses otherwise than as a name. */
+function isOrdinary({ noun, verb, adjective, adverb, closed }: WordUses): boolean {
+  const thing =
+    noun !== null && (noun.entry.core !== '' || noun.entry.wordnet !== '' || noun.entry.classes.length === 0);
+  return thing || verb !== null || adjective >= 0 || adverb || closed !== null;
 }
 
 function readBlock(
@@ -49,12 +58,16 @@ function readBlock(
   flush();
 }
 
+const isTransition =
+  /^(?:(?:SMASH|MATCH|JUMP|HARD|QUICK|SLOW) )?(?:CUT|FADE|DISSOLVE|WIPE|IRIS)(?: (?:TO|IN|OUT|BACK|INTO|FROM|UP|ON|THROUGH)\b[^\p{Ll}]*)?[.:]?$/u;
+
 function readParagraph(
   lines: readonly Line[],
   where: Pick<Sentence, 'scene' | 'kind' | 'speaker' | 'paragraph'>,
   tagger: Tagger,
 ): Sentence[] {
   const text = lines.map((line) => line.text).join(' ');
+  if (where.kind === 'action' && isTransition.test(text)) return [];
   return splitSentences(text).map(([start, end]) => {
     const own = text.slice(start, end);
     return {

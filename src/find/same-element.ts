@@ -19,6 +19,12 @@ export function nameElements(mentions: readonly Mention[]): Named[] {
   return mentions.map((mention) => ({ mention, name: names.get(mention) as string }));
 }
 
+/** "Biscuit the dog", when all the script's dogs that have a name are that one. */
+function calledOf(group: readonly Mention[]): string | null {
+  const called = new Set(group.flatMap(({ name }) => name.called ?? []));
+  return called.size === 1 ? ([...called][0] as string) : null;
+}
+
 /** A mention with the words that tell its thing apart; empty when it has none. */
 interface Fronted {
   readonly mention: Mention;
@@ -37,6 +43,7 @@ function nameGroup(group: readonly Mention[], names: Map<Mention, string>): void
   const only = onlyFronts(fronted, fuller);
   const anywhere = onlyAnywhere(fronted, fuller);
   const singular = group.some((one) => !isPlural(one));
+  const called = calledOf(group);
   let scene = -1;
   let last = new Map<string, string>();
   for (const { mention, own, like } of fronted) {
@@ -46,7 +53,9 @@ function nameGroup(group: readonly Mention[], names: Map<Mention, string>): void
     const front = own === '' ? (pointsBack(mention) ? known : '') : fuller(own);
     last.set(like, front);
     const head = singular ? mention.name.singular : mention.name.head;
-    names.set(mention, front === '' ? head : `${front} ${head}`);
+    const name = front === '' ? head : `${front} ${head}`;
+    const isCalled = mention.name.called !== null || (called !== null && pointsBack(mention) && !isPlural(mention));
+    names.set(mention, isCalled ? `${mention.name.called ?? called} the ${mention.name.singular}` : name);
   }
 }
 

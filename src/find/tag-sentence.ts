@@ -1,7 +1,7 @@
 import { chooseTag, type Reading } from './choose-tag.js';
 import type { PeopleNames } from './people-names.js';
 import type { Sentence, Tag, Token } from './reading.js';
-import { splitWords } from './split-words.js';
+import { type RawWord, splitWords } from './split-words.js';
 import type { Draft } from './word-neighbours.js';
 import type { WordUses } from './word-uses.js';
 
@@ -9,6 +9,8 @@ import type { WordUses } from './word-uses.js';
 export interface Tagger {
   readonly names: PeopleNames;
   readonly uses: (word: string) => WordUses;
+  /** What kind of animal a name in lower case calls, when the action names an animal. */
+  readonly pets: ReadonlyMap<string, string>;
 }
 
 /** Tags the words of one sentence from left to right. */
@@ -25,12 +27,13 @@ export function tagSentence(text: string, kind: Sentence['kind'], tagger: Tagger
   };
   const tokens: Token[] = [];
   drafts.forEach((draft, at) => {
-    const tag = chooseTag(drafts, at, tokens, reading);
+    const pet = draft.person === null && /^\p{Lu}/u.test(draft.text) ? tagger.pets.get(draft.lower) : undefined;
+    const tag = pet === undefined ? chooseTag(drafts, at, tokens, reading) : 'noun';
     follow(reading, tag, draft, tokens.at(-1)?.tag ?? null);
     tokens.push({
       text: draft.text,
       lower: draft.lower,
-      lemma: lemmaOf(draft, tag),
+      lemma: pet ?? lemmaOf(draft, tag),
       tag,
       start: draft.start,
       end: draft.end,
@@ -41,8 +44,8 @@ export function tagSentence(text: string, kind: Sentence['kind'], tagger: Tagger
 }
 
 function draftWords(text: string, tagger: Tagger): Draft[] {
-  const words = splitWords(text);
-  const lowers = words.map((word) => plainLower(word.text));
+  const words = splitOwners(splitWords(text), tagger.names);
+  const lowers = words.map((word) => (word.isOwner ? "'s" : plainLower(word.text)));
   let named: { readonly person: string; readonly until: number } | null = null;
   return words.map((word, at): Draft => {
     const lower = lowers[at] as string;
@@ -57,6 +60,19 @@ function draftWords(text: string, tagger: Tagger): Draft[] {
       uses: tagger.uses(lower),
       person: named?.person ?? null,
     };
+  });
+}
+
+/** "Tims knee": a known name with the apostrophe forgotten, before what may be its own, is cut like "Tim's". */
+function splitOwners(words: readonly RawWord[], names: PeopleNames): (RawWord & { readonly isOwner?: true })[] {
+  return words.flatMap((word, at) => {
+    const { text, start, end } = word;
+    const owned = /^\p{L}/u.test(words[at + 1]?.text ?? '');
+    if (!owned || !/^\p{Lu}[\p{L}-]{2,}s$/u.test(text) || names.canonical(text)) return [word];
+    if (names.match([{ text }], [plainLower(text)], 0)) return [word];
+    const stem = { text: text.slice(0, -1), start, end: end - 1 };
+    if (!names.match([stem], [plainLower(stem.text)], 0)) return [word];
+    return [stem, { text: text.slice(-1), start: end - 1, end, isOwner: true as const }];
   });
 }
 

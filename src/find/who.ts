@@ -64,7 +64,7 @@ function nearBody(part: Part, clauses: Clauses): string | null {
   for (let at = part.phrase.end; at < Math.min(tokens.length, part.phrase.end + 6); at++) {
     const token = tokens[at] as Token;
     if (/^[.;:,]/.test(token.text)) return null;
-    if (token.tag === 'possessive' && !/^['’]/.test(token.text)) return clauses.resolve(at);
+    if (token.tag === 'possessive' && !/^['’]/.test(token.lower)) return clauses.resolve(at);
     if (token.person !== null && tokens[at + 1]?.tag === 'possessive') return token.person;
   }
   return null;

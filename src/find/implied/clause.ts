@@ -20,7 +20,7 @@ export function phraseStart(tokens: readonly Token[], head: number): number {
     if (!inPhrase.has(before.tag) && !bent) break;
     start--;
     if (before.tag === 'determiner') break;
-    if (before.tag === 'possessive' && !/^['’]/.test(before.text)) break;
+    if (before.tag === 'possessive' && !/^['’]/.test(before.lower)) break;
   }
   return start;
 }
@@ -84,7 +84,7 @@ function phraseHead(tokens: readonly Token[], at: number): number | null {
   let head: number | null = null;
   for (let here = at; here < tokens.length; here++) {
     const token = tokens[here] as Token;
-    const opens = token.tag === 'determiner' || (token.tag === 'possessive' && !/^['’]/.test(token.text));
+    const opens = token.tag === 'determiner' || (token.tag === 'possessive' && !/^['’]/.test(token.lower));
     if (head !== null && opens) break;
     if (token.tag === 'noun' || token.tag === 'name') head = here;
     else if (!inPhrase.has(token.tag) && !(token.tag === 'participle' && head === null)) break;

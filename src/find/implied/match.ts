@@ -136,7 +136,7 @@ function aroundNoun(tokens: readonly Token[], at: number, modifier: boolean, inH
 /** "a child's raincoat" is no child, "the child's hand" is one. */
 function isOwnerOnly(tokens: readonly Token[], at: number): boolean {
   const next = tokens[at + 1];
-  if (next?.tag !== 'possessive' || !/^['’]/.test(next.text)) return false;
+  if (next?.tag !== 'possessive' || !/^['’]/.test(next.lower)) return false;
   const token = tokens[at] as Token;
   const owned = findObjects(tokens, at + 1)[0];
   return owned !== undefined && !holds(bodyParts, owned) && (isPerson(token) || holds(beasts, token));

@@ -13,12 +13,13 @@ export interface NamedThing {
 
 /** What marks under another name, notes, definitions and plain speech name, scene by scene. */
 export function readNamedThings(script: Script, elements: readonly Find[]): NamedThing[] {
-  return script.scenes.flatMap((scene) => [
-    ...ofMarks(scene),
-    ...ofNotes(scene),
-    ...ofDefinitions(scene, script.definitions, elements),
-    ...ofSpeech(scene, elements),
-  ]);
+  const found: Find[][] = script.scenes.map(() => []);
+  for (const find of elements) found[find.scene]?.push(find);
+  const definitions = script.definitions.map(foldDefinition);
+  return script.scenes.flatMap((scene) => {
+    const here = found[scene.index] ?? [];
+    return [...ofMarks(scene), ...ofNotes(scene), ...ofDefinitions(scene, definitions, here), ...ofSpeech(scene, here)];
+  });
 }
 
 function ofMarks(scene: Scene): NamedThing[] {
@@ -50,19 +51,33 @@ function ofNotes(scene: Scene): NamedThing[] {
   });
 }
 
+interface FoldedDefinition {
+  readonly definition: Definition;
+  readonly names: readonly string[];
+}
+
+const foldDefinition = (definition: Definition): FoldedDefinition => ({
+  definition,
+  names: [definition.name, ...definition.was].map(folded),
+});
+
 /** A definition speaks in every scene that marks, notes or finds its element. */
-function ofDefinitions(scene: Scene, definitions: readonly Definition[], elements: readonly Find[]): NamedThing[] {
+function ofDefinitions(
+  scene: Scene,
+  definitions: readonly FoldedDefinition[],
+  elements: readonly Find[],
+): NamedThing[] {
   if (definitions.length === 0) return [];
   const here = new Set(
     [
       ...linesOf(scene).flatMap(({ marks }) => marks.map(({ name }) => name)),
       ...scene.notes.flatMap((note) => (note.kind === 'items' ? note.items.map(({ name }) => name) : [])),
-      ...elements.filter((find) => find.scene === scene.index).map(({ name }) => name),
+      ...new Set(elements.map(({ name }) => name)),
     ].map(folded),
   );
   return definitions
-    .filter((definition) => [definition.name, ...definition.was].some((name) => here.has(folded(name))))
-    .map(({ name, description, at }) => ({
+    .filter(({ names }) => names.some((name) => here.has(name)))
+    .map(({ definition: { name, description, at } }) => ({
       sentence: asSentence(scene.index, description ? `${name}, ${description}` : name, at),
       because: `the definition of “${name}”`,
     }));
@@ -78,7 +93,7 @@ function ofSpeech(scene: Scene, elements: readonly Find[]): NamedThing[] {
   const spoken = (at: Range) =>
     speeches.some((block) => at.start.offset >= block.at.start.offset && at.end.offset <= block.at.end.offset);
   return elements
-    .filter((find) => find.scene === scene.index && spoken(find.at))
+    .filter((find) => spoken(find.at))
     .map(({ name, at }) => ({
       sentence: asSentence(scene.index, name, at),
       because: 'speech that means a thing present',

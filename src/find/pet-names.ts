@@ -1,0 +1,28 @@
+import type { Script } from '../script/types.js';
+import type { Lexicon } from './lexicon.js';
+
+const beforeName = /(?<![\p{L}-])(\p{L}[\p{L}-]+)(?:, | called | named | (?=\p{Lu}{2}))(\p{Lu}[\p{L}-]+)(?![\p{L}-])/gu;
+const behindName =
+  /(?<![\p{L}-])(\p{Lu}[\p{L}-]+)(?: the |, (?:an?|the|her|his|their) (?:\p{Ll}+ ){0,3}?)(\p{Ll}[\p{L}-]+)(?=[,.;:!?) ])/gu;
+
+/** Names of animals in lower case, with what each is: "the dog, BISCUIT", "Biscuit, a small dog", "a cat called Soot". */
+export function learnPets(script: Script, lexicon: Lexicon): ReadonlyMap<string, string> {
+  const pets = new Map<string, string>();
+  const people = new Set(script.people.flatMap(({ names }) => names.flatMap((name) => name.toLowerCase().split(' '))));
+  const isAnimal = (word: string) => lexicon.find(word)?.core.startsWith('a') ?? false;
+  const add = (name: string, kind: string) => {
+    const key = name.toLowerCase();
+    if (isAnimal(kind.toLowerCase()) && !people.has(key) && !isAnimal(key)) pets.set(key, kind.toLowerCase());
+  };
+  for (const text of actionOf(script)) {
+    for (const [, kind, name] of text.matchAll(beforeName)) add(name as string, kind as string);
+    for (const [, name, kind] of text.matchAll(behindName)) add(name as string, kind as string);
+  }
+  return pets;
+}
+
+function actionOf(script: Script): string[] {
+  return script.scenes.flatMap(({ blocks }) =>
+    blocks.flatMap((block) => (block.kind === 'action' ? [block.lines.map(({ text }) => text).join(' ')] : [])),
+  );
+}
