@@ -33,9 +33,14 @@ export function countExtras(
   for (const sight of sightExtras(ground, people, presences, defined, source)) {
     const key = sameGroup([...byName.keys()], groupKey(sight.name));
     const known = byName.get(key);
-    byName.set(key, known ? { ...known, count: known.count ?? sight.count } : makeExtra(sight));
+    byName.set(key, known ? { ...known, count: joinCounts(known, sight) } : makeExtra(sight));
   }
   return [...byName.values()].sort((a, b) => a.line - b.line);
+}
+
+/** The first count holds, save that a note knows better than a name seen once. */
+function joinCounts(known: SceneExtra, { known: how, count }: Sight): number | null {
+  return how === 'noted' && known.known !== 'noted' ? (count ?? known.count) : (known.count ?? count);
 }
 
 function makeExtra({ name, count, known, words, at }: Sight): SceneExtra {

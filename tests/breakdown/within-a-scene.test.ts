@@ -104,3 +104,12 @@ describe('words that writers use for one meaning', () => {
     expect(readMessages).toEqual([]);
   });
 });
+
+describe('a count in a note of extras', () => {
+  it('wins over one background person of that name', () => {
+    const body =
+      '---\ncast: { GUARD: { background: true } }\n---\n\n## INT. A - DAY\n\n> extras: 2 guards\n\nGUARD\nHalt!';
+    const { scenes } = breakDown(body);
+    expect(scenes[0]?.extras.map(({ name, count }) => [name, count])).toEqual([['GUARD', 2]]);
+  });
+});
