@@ -12,6 +12,8 @@ export interface PlacedDocument {
   readonly at: (path: Path) => Range;
   /** The stretch of the name itself at the end of a path. */
   readonly keyAt: (path: Path) => Range;
+  /** True when there is a value at the path, readable or not. */
+  readonly isWritten: (path: Path) => boolean;
   readonly rangeOf: (from: number, to: number) => Range;
 }
 
@@ -31,6 +33,10 @@ export function parsePlaced(text: string): PlacedDocument {
     rangeOf,
     at: (path) => nodeRange(findNode(document.contents, path).node),
     keyAt: (path) => nodeRange(findNode(document.contents, path).key),
+    isWritten: (path) => {
+      const { node, key } = findNode(document.contents, path);
+      return node !== key;
+    },
   };
 }
 

@@ -14,7 +14,8 @@ export function toDays(written: WrittenBook, placed: PlacedDocument, messages: D
     const at = placed.at(['days', index]);
     if (!entry) return [];
     if (!entry.date) {
-      messages.push(sayBook('book-day-without-date', undefined, at));
+      // A date that cannot be read has its message already.
+      if (!placed.isWritten(['days', index, 'date'])) messages.push(sayBook('book-day-without-date', undefined, at));
       return [];
     }
     const call = choose(entry.call ?? written.usual?.call, usualDay.call);

@@ -39,7 +39,10 @@ export const bookMessages = {
     'An amount with more decimals than its currency has',
     ({ text, currency, decimals }) => ({
       reason: `Expected an amount with ${decimals === 0 ? 'no decimals' : `at most ${decimals} decimals`} in ${currency}, found ${text}.`,
-      hint: `${currency} has no smaller unit: write a whole number of its smallest coins.`,
+      hint:
+        decimals === 0
+          ? `${currency} has no smaller unit: write a whole number.`
+          : `${currency} has no smaller coin: write ${decimals} decimals at most.`,
     }),
   ),
   'book-currency-rate': define<{ currency: string; home: string }>(

@@ -86,9 +86,14 @@ function checkDrying(plan: Plan, book: Book): Diagnostic[] {
 }
 
 function checkMess(plan: Plan, book: Book): Diagnostic[] {
-  return plan.messes.map(({ words, sure, things }) => {
-    const at = book.elements.find((entry) => entry.id === things[0])?.at;
-    return sure ? sayPlan('plan-mess-first', { words }, at) : sayPlan('plan-mess-near', { words }, at);
+  // Too few copies for the states have a warning of their own.
+  const few = new Set(
+    plan.needs.filter((one) => one.decided !== null && one.decided < one.minimum).map((one) => one.id),
+  );
+  return plan.messes.flatMap(({ words, sure, things, scene }) => {
+    if (sure && things.some((id) => few.has(id))) return [];
+    const entry = book.elements.find((one) => one.id === things[0]) ?? book.days[(scene.day ?? 0) - 1];
+    return [sayPlan(sure ? 'plan-mess-first' : 'plan-mess-near', { words }, entry?.at)];
   });
 }
 

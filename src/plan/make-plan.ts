@@ -2,7 +2,7 @@ import { parseCalendarDate } from '../base/calendar-date.js';
 import type { Diagnostic } from '../base/diagnostic.js';
 import { reportStrangers } from '../book/add-to-book.js';
 import { matchEntries } from '../book/match-entries.js';
-import type { Book } from '../book/types.js';
+import type { Book, BookElement } from '../book/types.js';
 import { labelScenes } from '../breakdown/scene-label.js';
 import type { Breakdown, ElementEntry } from '../breakdown/types.js';
 import { categoryOf } from '../trade/categories.js';
@@ -90,11 +90,13 @@ function listThings(breakdown: Breakdown, book: Book, order: ShootingOrder): Nee
   const decisions = matchEntries(book.elements, breakdown.elements).byThing;
   const refused = new Set(book.refused.map((one) => one.id));
   const entries = new Map(breakdown.elements.map((entry) => [entry.id, entry]));
-  // What the words only imply is bought once the book has an entry for it: that is how it is accepted.
+  const listed = listPurchases(breakdown);
+  const isListed = new Set(listed.map((one) => one.id));
+  // What is doubtful is got once the book says how: that is how it is accepted.
   const accepted = breakdown.elements.filter(
-    (one) => one.known === 'implied' && decisions.has(one.id) && categoryOf(one.category).bought,
+    (one) => !isListed.has(one.id) && isAccepted(one, decisions.get(one.id)) && categoryOf(one.category).bought,
   );
-  const ids = [...listPurchases(breakdown), ...accepted].map((one) => one.id).filter((id) => !refused.has(id));
+  const ids = [...listed, ...accepted].map((one) => one.id).filter((id) => !refused.has(id));
   const elements = ids.map((id): NeededThing => {
     const entry = entries.get(id) as ElementEntry;
     const element = decisions.get(id) ?? null;
@@ -106,6 +108,12 @@ function listThings(breakdown: Breakdown, book: Book, order: ShootingOrder): Nee
     .filter((one) => !isBatteries(one.id))
     .map((one): NeededThing => ({ need: countKit(one), element: one, entry: null }));
   return [...elements, ...kit];
+}
+
+/** An entry accepts what the words imply; of what is asked about, the book lists every name, so that only a decision accepts it. */
+function isAccepted({ known }: ElementEntry, entry: BookElement | undefined): boolean {
+  if (!entry) return false;
+  return known === 'implied' || entry.source !== null || entry.copies !== null || entry.perTake !== null;
 }
 
 /** Things that another one stands in for, with its name. */

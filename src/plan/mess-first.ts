@@ -41,7 +41,8 @@ function messOfThing(need: Need): MessFirst[] {
 
 function messNear(scene: BreakdownScene, needs: readonly Need[], order: ShootingOrder): MessFirst[] {
   const slot = order.byScene.get(scene.id);
-  if (!slot) return [];
+  // Without shooting days no order is fixed, and there is nothing to ask yet.
+  if (!slot || slot.day === null) return [];
   const found = scene.wears.flatMap((wears) => {
     const [source] = sourcesOn(wears, scene);
     const hit = source ? garmentsHit(wears, source.kind, slot, needs) : [];

@@ -82,15 +82,19 @@ describe('mistakes', () => {
     ],
     [
       'elements:\n  letter:\n    price: 12.505\n',
-      '3:12 error book-amount Expected an amount with at most 2 decimals in EUR, found 12.505. EUR has no smaller unit: write a whole number of its smallest coins.',
+      '3:12 error book-amount Expected an amount with at most 2 decimals in EUR, found 12.505. EUR has no smaller coin: write 2 decimals at most.',
     ],
     [
       'money: { currency: JPY, budget: 100.5 }\n',
-      '1:33 error book-amount Expected an amount with no decimals in JPY, found 100.5. JPY has no smaller unit: write a whole number of its smallest coins.',
+      '1:33 error book-amount Expected an amount with no decimals in JPY, found 100.5. JPY has no smaller unit: write a whole number.',
     ],
     [
       'elements:\n  letter:\n    price: 12 USD\n',
       '3:12 error book-currency-rate Expected a rate for USD, found none. Write under money, rates: "USD: 0.92 on 2027-02-01", which is what one USD is worth in EUR.',
+    ],
+    [
+      'days:\n  - date: 2027-02-30\n    scenes: [1]\n',
+      '2:11 error book-value Expected a date such as 2027-03-12 (year-month-day), found "2027-02-30". Correct the line or leave it empty; until then it counts as empty.',
     ],
     [
       'days:\n  - scenes: [1]\n',
