@@ -2,6 +2,7 @@ import { nightWear, oneAtATime } from '../trade/outer-garments.js';
 import type { Outfit } from './closet.js';
 import type { DressedPiece } from './costume-plot.js';
 import type { Identity } from './element-register.js';
+import type { SaidChange } from './said-change.js';
 import { partsOf, sameThing } from './same-thing.js';
 
 /** One person's clothes while a scene is read. */
@@ -23,8 +24,24 @@ export function addAction(before: string | null, action: string): string {
   return before ? `${before}, then ${action}` : action;
 }
 
+/**
+ * What of the clothes worn cannot be on together with a garment: what the words say is changed, all day clothes with night wear, else
+ * what is of its kind.
+ */
+export function rivalsOf(
+  identity: Identity,
+  said: SaidChange | null,
+  worn: readonly DressedPiece[],
+): readonly DressedPiece[] {
+  const on = worn.filter(({ absent }) => !absent);
+  if (said === 'all') return on;
+  if (said === 'one') return on.filter((piece) => partsOf(piece.identity.name).head === partsOf(identity.name).head);
+  if (isForBed(identity)) return on.some((piece) => isForBed(piece.identity)) ? [] : on;
+  return on.filter((piece) => piece.known === 'found' && areRivals(piece.identity, identity));
+}
+
 /** True for two garments of one kind that differ: a red dress and a blue one. */
-export function areRivals(a: Identity, b: Identity): boolean {
+function areRivals(a: Identity, b: Identity): boolean {
   const [first, second] = [partsOf(a.name), partsOf(b.name)];
   if (
     first.head !== second.head ||
@@ -37,6 +54,6 @@ export function areRivals(a: Identity, b: Identity): boolean {
 }
 
 /** True for what people wear in bed. */
-export function isForBed(identity: Identity): boolean {
+function isForBed(identity: Identity): boolean {
   return nightWear.has(partsOf(identity.name).head) || /\bdressing gown$/i.test(identity.name);
 }

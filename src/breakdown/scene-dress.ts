@@ -5,7 +5,8 @@ import type { NoteItem } from '../script/types.js';
 import type { Closets, Outfit, Piece } from './closet.js';
 import type { CostumeDoubt, CostumeInput, Dressed, DressedPiece } from './costume-plot.js';
 import { categoryOfIdentity, type Identity } from './element-register.js';
-import { addAction, areRivals, type Figure, isForBed } from './figure.js';
+import { addAction, type Figure, rivalsOf } from './figure.js';
+import { readSaidChange } from './said-change.js';
 import { sameThing } from './same-thing.js';
 import { type Sighting, sight } from './sighting.js';
 
@@ -185,23 +186,24 @@ export class SceneDress {
     for (const other of this.input.sightings) if (other.identity === before) other.identity = meant;
   }
 
-  /** A red dress after a blue one, a nightdress after day clothes, and nobody said that she changes. */
-  private doubtBoth(figure: Figure, { identity, known, at }: Sighting): void {
-    if (known !== 'found' || figure.fresh || figure.outfit.pieces.has(identity)) return;
-    const worn = [...figure.pieces.values()].filter((piece) => piece.carried && !piece.absent);
-    const rivals = isForBed(identity)
-      ? worn.some((piece) => isForBed(piece.identity))
-        ? []
-        : worn
-      : worn.filter((piece) => piece.known === 'found' && areRivals(piece.identity, identity));
-    if (rivals.length === 0 || this.isNoChange(figure.person)) return;
+  /** A red dress after a blue one, a nightdress after day clothes, `now in` other clothes: a change, asked about. */
+  private doubtBoth(figure: Figure, { identity, known, at, words }: Sighting): void {
+    if (known !== 'found' || figure.fresh) return;
+    const said = readSaidChange(this.input.ground, at);
+    if (figure.outfit.pieces.has(identity) && said !== 'one') return;
+    const worn = [...figure.pieces.values()].filter((piece) => piece.carried);
+    const clashing = rivalsOf(identity, said, worn);
+    if (clashing.length === 0 || this.isNoChange(figure.person)) return;
     const { person } = figure;
     const { index } = this.input.ground;
-    const before = rivals.map((rival) => rival.identity.name).join(', ');
-    this.doubts.push({ scene: index, person, before, now: identity.name, line: at.start.line });
+    const before = clashing.map((piece) => piece.identity.name).join(', ');
+    const now = clashing.some((piece) => piece.identity === identity) ? words : identity.name;
+    this.doubts.push({ scene: index, person, before, now, line: at.start.line });
     this.renumber(figure);
-    figure.outfit.pieces = new Map();
-    figure.pieces.clear();
+    for (const piece of said === 'one' ? clashing : worn) {
+      figure.outfit.pieces.delete(piece.identity);
+      figure.pieces.delete(piece.identity);
+    }
   }
 
   private costumeHere(name: string): Identity | null {

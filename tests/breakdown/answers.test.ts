@@ -45,6 +45,45 @@ describe('answers', () => {
     expect(states('yes')).toEqual([' > wet', 'wet > wet']);
   });
 
+  it('to a state over night: other words are the new state', () => {
+    const { scenes, codes } = breakDown(
+      script(
+        'INT. BAR - DAY | The [letter](prop). | > letter: wet',
+        'INT. BAR - NEXT MORNING | > answer: state-letter-int-bar-next-morning; dry and stained | The [letter](prop).',
+      ),
+    );
+    expect(statesOf(scenes, 'letter')).toEqual([' > wet', 'dry and stained > dry and stained']);
+    expect(codes).toEqual([]);
+  });
+
+  it('to a thing that is only implied: yes makes it found, and without an answer it is asked about', () => {
+    const told: Told = {
+      elements: [{ name: 'matches', category: 'props', words: 'lights up', known: 'implied', strength: 'certain' }],
+    };
+    const open = breakDown(script('INT. BAR - DAY | Nora lights up.'), told).scenes[0];
+    expect(open?.questions).toMatchObject([{ id: 'need-matches-int-bar-day', kind: 'element', element: 'matches' }]);
+    expect(open?.questions[0]?.text).toContain('(implied, certain)');
+    const note = '> answer: need-matches-int-bar-day; yes | ';
+    const { scenes, codes } = breakDown(script(`INT. BAR - DAY | ${note}Nora lights up.`), told);
+    expect(scenes[0]?.elements).toMatchObject([{ name: 'matches', known: 'found', confidence: 1 }]);
+    expect([openIds(scenes), codes]).toEqual([[], []]);
+  });
+
+  it('that settle nothing are told, with the nearest open question', () => {
+    const { messages } = breakDown(
+      script('INT. BAR - DAY', 'EXT. QUAY - DAY | > answer: day-ext-quai-day; no | Nora.'),
+    );
+    expect(messages.map(({ code, hint }) => [code, hint])).toEqual([
+      ['answer-without-question', expect.stringContaining('day-ext-quay-day')],
+    ]);
+  });
+
+  it('stand among the notes with their matter in words, never with an id', () => {
+    const notes = '> answer: who-int-bar-day; a stranger | > answer: some-finder-id; two of them | ';
+    const { scenes } = breakDown(script(`INT. BAR - DAY | ${notes}Nora.`));
+    expect(scenes[0]?.notes.map(({ text }) => text)).toEqual(['who it is: a stranger', 'two of them']);
+  });
+
   it('to a pronoun: no takes the guess back, a name puts that person in', () => {
     const castOf = (first: string, answer: string) =>
       breakDown(script(`INT. BAR - DAY | ${first}`, `EXT. QUAY - LATER | ${answer}She runs.`)).scenes[1]?.cast.map(

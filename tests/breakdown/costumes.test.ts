@@ -277,6 +277,45 @@ describe('garments have a track of their own', () => {
     ]);
   });
 
+  describe('said by the action', () => {
+    const changed = (first: string, second: string, ...names: string[]) => {
+      const told: Told = {
+        elements: names.map((name) => ({ name, category: 'costumes', words: name, by: 'NORA', worn: true })),
+      };
+      const { scenes } = breakDown(script(`INT. BAR - DAY | ${first}`, `INT. BAR - LATER | ${second}`), told);
+      return {
+        clothes: clothesOf(scenes, 'NORA')[1],
+        asked: scenes[1]?.questions.map(({ id }) => id).filter((id) => id.startsWith('change-')),
+      };
+    };
+    const asked = ['change-nora-int-bar-later'];
+
+    it('`now in` takes everything off that was on before', () => {
+      const second = 'Nora sits, now in a blue dress and wellies.';
+      expect(changed('Nora in a grey coat.', second, 'grey coat', 'blue dress', 'wellies')).toEqual({
+        clothes: '2: blue dress, wellies',
+        asked,
+      });
+    });
+
+    it('`in a fresh shirt` changes the shirt only', () => {
+      const second = 'Nora in a fresh linen shirt.';
+      expect(changed('Nora in a grey coat and a red shirt.', second, 'grey coat', 'red shirt', 'linen shirt')).toEqual({
+        clothes: '2: grey coat (carried), linen shirt',
+        asked,
+      });
+    });
+
+    it('a garment that is only added, or a thing that is now in a coat pocket, changes nothing', () => {
+      for (const second of ['Nora in a blue scarf.', 'Her ring is now in the blue scarf pocket. Nora.']) {
+        expect(changed('Nora in a grey coat.', second, 'grey coat', 'blue scarf')).toEqual({
+          clothes: '1: grey coat (carried), blue scarf',
+          asked: [],
+        });
+      }
+    });
+  });
+
   it('a nightdress after day clothes is a change, and asked about', () => {
     const told: Told = {
       elements: [
