@@ -40,7 +40,7 @@ function tally(names: readonly string[]): string {
   for (const name of names) counts.set(name, (counts.get(name) ?? 0) + 1);
   return [...counts]
     .sort((a, b) => b[1] - a[1])
-    .map(([name, size]) => `${size} ${name}`)
+    .map(([name, size]) => `${name} ${size}`)
     .join(', ');
 }
 
