@@ -27,14 +27,14 @@ describe('any text at all', () => {
   it('compiles, or is refused with errors', async () => {
     await fc.assert(
       fc.asyncProperty(anyText, (text) => compileOrRefuse(text, 'json')),
-      { numRuns: 150 },
+      { numRuns: 100 },
     );
   });
 
   it('does so into every output that needs no book', async () => {
     await fc.assert(
       fc.asyncProperty(fc.oneof(scriptLike, tidyScript), (text) => compileOrRefuse(text, withoutBook.join(','))),
-      { numRuns: 15 },
+      { numRuns: 10 },
     );
   });
 
@@ -72,7 +72,7 @@ describe('any text at all', () => {
           }
         }
       }),
-      { numRuns: 40 },
+      { numRuns: 25 },
     );
   });
 });

@@ -73,7 +73,7 @@ describe('the breakdown of any text', () => {
         validate(json);
         expect(validate.errors).toBeNull();
       },
-      100,
+      60,
     ));
 
   it('sums its eighths', () =>
@@ -83,7 +83,7 @@ describe('the breakdown of any text', () => {
         expect(eighths).toBe(scenes.reduce((sum, scene) => sum + scene.eighths, 0));
         for (const scene of scenes) expect(scene.eighths).toBeGreaterThanOrEqual(1);
       },
-      60,
+      40,
     ));
 
   it('counts the most in any one scene, never a sum', () =>
@@ -96,7 +96,7 @@ describe('the breakdown of any text', () => {
           expect(count, id).toBe(known.length > 0 ? Math.max(...known) : null);
         }
       },
-      60,
+      40,
     ));
 
   it('never lists people among the elements', () =>
@@ -110,7 +110,7 @@ describe('the breakdown of any text', () => {
           expect(people).not.toContain(id);
         }
       },
-      60,
+      40,
     ));
 
   it('quotes words that stand on the line it names', () =>
@@ -125,7 +125,7 @@ describe('the breakdown of any text', () => {
           }
         }
       },
-      80,
+      60,
     ));
 
   it('never has a shorter scene by one more sentence of action', async () => {
@@ -148,7 +148,7 @@ describe('the breakdown of any text', () => {
           before.scenes[at]?.screenTime.seconds ?? 0,
         );
       }),
-      { numRuns: 50 },
+      { numRuns: 30 },
     );
   });
 });
