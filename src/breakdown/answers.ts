@@ -80,6 +80,7 @@ export const questionIds = {
   state: (element: string, scene: string) => `state-${element}-${scene}`,
   count: (extra: string, scene: string) => `count-${extra}-${scene}`,
   place: (place: string) => `place-${place}`,
+  wet: (person: string, scene: string) => `wet-${person}-${scene}`,
   still: (element: string, scene: string) => `still-${element}-${scene}`,
   there: (person: string, scene: string) => `there-${person}-${scene}`,
   past: (scene: string) => `past-${scene}`,

@@ -20,6 +20,7 @@ import { writeElements, writeWears } from './scene-elements.js';
 import { listNotes } from './scene-notes.js';
 import { estimateScreenTime } from './screen-time.js';
 import type { Sightings } from './sight-things.js';
+import { doubtSoaked } from './soaked.js';
 import type { Reckoned } from './story-days.js';
 import { lineOf } from './story-order.js';
 import { writeSynopsis } from './synopsis.js';
@@ -124,7 +125,7 @@ function collectQuestions(input: AssembleInput, scenes: readonly Bare[]): Questi
       .map(([, id]) => id),
   );
   return ground.scenes.map((scene, index) => {
-    const { storyDay, extras, elements } = scenes[index] as Bare;
+    const { storyDay, extras, elements, wears } = scenes[index] as Bare;
     const doubts = {
       ground: scene,
       day: storyDay,
@@ -137,6 +138,7 @@ function collectQuestions(input: AssembleInput, scenes: readonly Bare[]): Questi
       elements: elements.filter(({ id, known }) => known === 'implied' || !declared.has(id)),
       states: (stateDoubts.get(index) ?? []).map((doubt) => ({ ...doubt, id: ids.get(doubt.identity) as string })),
       costumes: costumeDoubts.get(index) ?? [],
+      soaked: doubtSoaked(scene, wears, present.matcher),
       nights: nights[index] ?? [],
       unclear: sightings.unclear[index] ?? [],
       place: twins.get(index) ?? null,

@@ -7,6 +7,7 @@ import type { SceneGround } from './ground.js';
 import type { Lingering } from './lingering.js';
 import type { PlaceDoubt } from './places.js';
 import type { Unclear } from './sight-finds.js';
+import type { SoakedDoubt } from './soaked.js';
 import { askStory } from './story-questions.js';
 import type { Question, SceneElement, SceneExtra, StoryDay } from './types.js';
 import type { Unnamed } from './unnamed.js';
@@ -24,6 +25,7 @@ export interface SceneDoubts {
   readonly elements: readonly SceneElement[];
   readonly states: readonly (StateDoubt & { readonly id: string })[];
   readonly costumes: readonly CostumeDoubt[];
+  readonly soaked: readonly SoakedDoubt[];
   readonly nights: readonly NightDoubt[];
   readonly unclear: readonly Unclear[];
   readonly place: PlaceDoubt | null;

@@ -24,6 +24,7 @@ const matters: ReadonlyMap<string, (subject: string) => string> = new Map<string
   ['state', (thing) => `state of ${thing}`],
   ['count', (people) => `number of ${people}`],
   ['place', (place) => `place ${place}`],
+  ['wet', (person) => `clothes of ${person} wet`],
   ['still', (thing) => `${thing} still to be seen`],
   ['there', (person) => `${person} still there`],
   ['which', (thing) => `which ${thing}`],

@@ -19,6 +19,7 @@ const questionKinds: readonly Ask[] = [
   askNights,
   askChanges,
   askStates,
+  askSoaked,
   askMakeUp,
   askCounts,
   askPlace,
@@ -106,6 +107,15 @@ function* askStates({ ground, states }: SceneDoubts) {
       : `In which state is the ${name} on this day? It was "${state}" in ${since}.`;
     const settle = `Type "> ${name}: ${words ?? state}" with the state it is in here.`;
     yield story(questionIds.state(id, ground.id), text, line, settle);
+  }
+}
+
+/** Nothing gets wet silently: only a note does that. */
+function* askSoaked({ ground, soaked }: SceneDoubts) {
+  for (const { person, garments, line } of soaked) {
+    const text = `${person} gets wet here: which of the clothes are wet afterwards (${garments.join(', ')}), and how wet?`;
+    const settle = `Type "> ${garments[0]}: wet" and such a line for each of them, under the words where it happens.`;
+    yield story(questionIds.wet(slug(person), ground.id), text, line, settle);
   }
 }
 

@@ -23,6 +23,16 @@ describe('places', () => {
     ]);
   });
 
+  it('are dressed with what is sure only: what is asked about stands in no list of dressing', () => {
+    const { breakdown } = breakDown(script('INT. BAR - DAY', 'INT. BAR - NIGHT'), {
+      elements: [
+        { name: 'clock', category: 'dressing', words: 'clock' },
+        { name: 'mirror', category: 'dressing', words: 'ticks', confidence: 0.5 },
+      ],
+    });
+    expect(breakdown.places[0]?.dressing.map(({ name, scenes }) => [name, scenes.length])).toEqual([['clock', 2]]);
+  });
+
   it('that differ by one letter are asked about, once', () => {
     const { scenes } = breakDown(
       script('INT. HARBOUR OFFICE - DAY', 'INT. HARBOR OFFICE - DAY', 'INT. HARBOR OFFICE - NIGHT'),

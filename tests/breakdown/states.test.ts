@@ -206,4 +206,24 @@ describe('found states', () => {
       { id: 'state-letter-int-bar-later', settle: expect.stringContaining('> letter: torn') },
     ]);
   });
+
+  it('of clothes in water are asked about, and never given silently', () => {
+    const wet = (...lines: string[]) => {
+      const { scenes } = breakDown(
+        `---\ncast: { NORA: {}, JOSEF: {} }\n---\n\n## 1. EXT. QUAY - DAY\n\n> Nora: wears coat, boots\n\n${lines.join('\n\n')}\n`,
+      );
+      const asked = scenes[0]?.questions.filter(({ id }) => id.startsWith('wet-')).map(({ text }) => text);
+      return {
+        asked,
+        states: scenes[0]?.wears.find(({ person }) => person === 'NORA')?.garments.map(({ stateOut }) => stateOut),
+      };
+    };
+    for (const line of ['Josef shouts. Nora slips and falls into the cold river.', 'Nora, soaked, stands there.']) {
+      expect(wet(line)).toEqual({ asked: [expect.stringMatching(/^NORA .*\(coat, boots\)/)], states: [null, null] });
+    }
+    const noted = wet('Nora falls into the river.', '> coat: wet', '> boots: wet');
+    expect(noted).toEqual({ asked: [], states: ['wet', 'wet'] });
+    expect(wet('Nora looks at the river.').asked).toEqual([]);
+    expect(wet('Nora. Josef falls into the river.').asked).toEqual([]);
+  });
 });

@@ -59,6 +59,22 @@ describe('the purchase list', () => {
     });
   });
 
+  it('leaves out what is doubtful wherever it is found, and lists it once a scene is sure of it or an answer says yes', () => {
+    const doubtful = (words: string, confidence = 0.5) => ({
+      name: 'ribbon',
+      category: 'props' as const,
+      words,
+      confidence,
+    });
+    const text = script.replace('Six apples.', 'Six apples, a ribbon.').replace('She turns', 'A ribbon. She turns');
+    const listed = (text: string, ...elements: Told['elements'] & object) =>
+      listPurchases(breakDown(text, { elements }).breakdown).map(({ name }) => name);
+    expect(listed(text, doubtful('ribbon'), doubtful('ribbon#2'))).not.toContain('ribbon');
+    expect(listed(text, doubtful('ribbon'), doubtful('ribbon#2', 0.9))).toContain('ribbon');
+    const answered = text.replace('> food:', '> answer: need-ribbon-int-kitchen-day; yes\n> food:');
+    expect(listed(answered, doubtful('ribbon'), doubtful('ribbon#2'))).toContain('ribbon');
+  });
+
   it('leaves out what is implied until a note accepts it', () => {
     expect(listPurchases(breakDown(script, told).breakdown).map(({ name }) => name)).not.toContain('matches');
     const accepted = script.replace('> sound: thunder', '> props: matches');
