@@ -25,6 +25,11 @@ export function packFrontBlocks(production: Production, job: BookHelper['does'][
     { kind: 'section', label: 'Phone', blocks: [{ kind: 'entries', entries: phoneEntries(production, helpers) }] },
     {
       kind: 'section',
+      label: 'Changed',
+      blocks: [{ kind: 'entries', entries: [['For you, since your last paper: ', blank(220)]] }],
+    },
+    {
+      kind: 'section',
       label: 'Next for you',
       blocks: [{ kind: 'entries', entries: taskEntries(production, helpers) }],
     },
@@ -83,11 +88,12 @@ function cashEntry({ plan, book }: Production, helper: BookHelper): Inline {
   const spent = plan.lines
     .filter((line) => line.paidBy === helper.id && line.paid !== null)
     .reduce((sum, line) => sum + toHome(line.paid as NonNullable<typeof line.paid>, book).minor, 0);
+  const owed = plan.lines.filter((line) => line.paidBy === helper.id && line.paid !== null && line.receipt === null);
   const left = { minor: given.minor - spent, currency: given.currency };
   return [
     `${helper.name}: given ${formatMoney(given)}, spent ${formatAmount({ minor: spent, currency: given.currency })}, left `,
     bold(formatAmount(left)),
-    '. Keep every receipt.',
+    owed.length === 0 ? '. Keep every receipt.' : `. Receipts owed: ${owed.map((line) => line.name).join(', ')}.`,
   ];
 }
 
