@@ -1,6 +1,7 @@
 import type { Clauses, Part } from './clause-types.js';
 import type { Kind } from './kinds.js';
 import type { Lexicon } from './lexicon.js';
+import { isNoThingHere } from './no-things.js';
 import type { Token } from './reading.js';
 import { readSignals, type Signals } from './signals.js';
 
@@ -22,7 +23,8 @@ function readPart(part: Part, clauses: Clauses, lexicon: Lexicon): Candidate[] {
     isPartOfVehicle(part, kind, clauses) ||
     onlyMeasures(part, kind, clauses) ||
     isColour(part, kind) ||
-    isMeasureOfDoing(part, clauses)
+    isMeasureOfDoing(part, clauses) ||
+    isNoThingHere(part, kind, clauses)
   )
     return [];
   if (!isNothing(kind, part)) return [{ part, kind, signals: readSignals(part, clauses, lexicon) }];

@@ -8,9 +8,17 @@ import type { Find } from './types.js';
 /** The events of a sentence: what verbs and states of the body name. Nothing in speech. */
 export function readEvents(clauses: Clauses, lexicon: Lexicon): Event[] {
   if (clauses.sentence.kind !== 'action') return [];
-  const events = findEvents(clauses, lexicon);
-  const states = findBodyStates(clauses, lexicon).filter((state) => !events.some((one) => one.at === state.at));
-  return [...events, ...states];
+  const bodies = findBodyStates(clauses, lexicon);
+  const told = bodies.some(({ category, at }) => category === 'makeup' && bleeds(clauses, at));
+  const events = findEvents(clauses, lexicon).filter(({ category }) => !(told && category === 'makeup'));
+  return [...events, ...bodies.filter((state) => !events.some((one) => one.at === state.at))];
+}
+
+/** "Tim's knee is bleeding" is told by the knee already. */
+function bleeds({ sentence }: Clauses, at: number): boolean {
+  return sentence.tokens
+    .slice(Math.max(0, at - 1), at + 4)
+    .some(({ lemma, lower }) => lemma === 'bleed' || lower === 'bleeding');
 }
 
 /** An event as a find; its words reach to the end of what happens. */

@@ -1,4 +1,5 @@
 import type { Script } from '../script/types.js';
+import { milderHazards } from '../trade/hazards.js';
 import { type HazardCues, hazardCues } from '../trade/hazards-cues.js';
 import { listMinors, type Minor, readAges } from './implied/ages.js';
 import { indexCues } from './implied/cue-index.js';
@@ -153,9 +154,21 @@ function asFind(group: readonly Reason[]): HazardFind {
   const [first, ...rest] = [...group].sort(
     (a, b) => a.rank - b.rank || b.words.length - a.words.length || a.at.start.offset - b.at.start.offset,
   ) as [Reason, ...Reason[]];
-  const { rank: _, because, ...find } = first;
+  const { rank: _, because, hazard, ...find } = first;
   const other = rest.find(({ words }) => !overlap(words, first.words));
-  return { ...find, because: other ? `${because}; also “${other.words}”` : because };
+  return { ...find, hazard: milderOf(hazard, group), because: other ? `${because}; also “${other.words}”` : because };
+}
+
+const milderWords: Readonly<Record<string, RegExp>> = {
+  H2: /\b(?:toy|plastic|foam|rubber|cardboard|inflatable|polystyrene)\b/i,
+  H20: /^(?:an?|the|his|her|their|long|quick|soft|first)?\s*kiss(?:e[sd]|ing)?\b/i,
+};
+
+/** The row to raise: the milder one where all the words in the scene tell of no more. */
+function milderOf(hazard: string, group: readonly Reason[]): string {
+  const pattern = milderWords[hazard];
+  if (!pattern || !group.every(({ words }) => pattern.test(words))) return hazard;
+  return milderHazards.find(({ insteadOf }) => insteadOf === hazard)?.id ?? hazard;
 }
 
 function overlap(one: string, other: string): boolean {

@@ -47,11 +47,23 @@ function asCast(sentence: Sentence, name: string, start: number, end: number): P
 function asExtras({ mention, name }: Named): PersonFind[] {
   if (mention.confidence < cut || isApposition(mention)) return [];
   const { sentence, part, start, end, confidence } = mention;
-  const count = readCount(part, sentence.tokens);
+  if (sentence.tokens[part.phrase.end]?.person && !part.phrase.determiner) return [];
+  const count = readCount(part, sentence.tokens) ?? (isOne(mention) ? 1 : null);
   const words = sentence.text.slice(start, end);
   const at = sentence.place(start, end);
   return [{ scene: sentence.scene, name, kind: 'extras', count, presence: 'seen', words, at, confidence }];
 }
+
+/** "a girl", "the mayor": a single person, and no crowd. */
+function isOne({ part, kind, name, sentence }: Mention): boolean {
+  const determiner = part.phrase.determiner?.lower ?? '';
+  const many = kind.classes.some((one) => /^(?:groups|quantities)$/.test(one)) || groups.test(name.singular);
+  if (many || name.head !== name.singular || /^(?:every|each|no|any|some)$/.test(determiner)) return false;
+  return /^(?:an?|the|another|this|that)$/.test(determiner) || sentence.tokens[part.phrase.head]?.tag === 'name';
+}
+
+const groups =
+  /^(?:crowd|group|gang|band|party|squad|team|crew|congregation|audience|choir|mob|posse|class|queue|family|couple|pair|police|staff|public|people|procession|orchestra|jury|cast|troop|company|traffic)$/;
 
 /** "Nora, a tall woman in a coat, ..." is Nora; "Nora, a nurse and a porter" are three. */
 function isApposition({ sentence, start, end }: Mention): boolean {

@@ -1,4 +1,5 @@
 import type { Resolve } from './clause-types.js';
+import { isPerson } from './implied/word-list.js';
 import type { Lexicon } from './lexicon.js';
 import type { Sentence, Token } from './reading.js';
 
@@ -99,5 +100,18 @@ function resolve(
     const named = sentence.tokens[before]?.person;
     if (named && fits(named)) return named;
   }
-  return recent.find(fits) ?? null;
+  return strangerBefore(sentence, at) ? null : (recent.find(fits) ?? null);
+}
+
+/** "a stranger stands there, a bundle in his arms": the pronoun means the nameless one. */
+function strangerBefore({ tokens }: Sentence, at: number): boolean {
+  return tokens.some(
+    (token, place) =>
+      place < at &&
+      token.tag === 'noun' &&
+      /^(?:an?|another)$/.test(
+        tokens.slice(Math.max(0, place - 4), place).find(({ tag }) => tag === 'determiner')?.lower ?? '',
+      ) &&
+      isPerson(token),
+  );
 }

@@ -20,7 +20,10 @@ export function whoHas(
   if (category === 'dressing' || category === 'vehicles' || category === 'animals' || category === 'extras') {
     return inHand || signals.words.owned ? (agentOf(part, clauses, lexicon) ?? ownerOf(part, clauses)) : null;
   }
+  const head = clauses.sentence.tokens[part.phrase.head]?.lemma ?? '';
+  if (category === 'effects' && atmosphere.test(head)) return null;
   const owner = ownerOf(part, clauses);
+  if (isFallenOn(part, signals)) return owner;
   if (owner !== null && (category === 'costumes' || category === 'makeup')) return owner;
   if (part.role === 'subject' && part.ofPart === null && !signals.use.held) return owner;
   const agent = agentOf(part, clauses, lexicon);
@@ -28,6 +31,19 @@ export function whoHas(
   if (owner !== null) return owner;
   if (!inHandOrOnBody.test(category) || hasOtherSubject(part)) return null;
   return nearBody(part, clauses) ?? onlyPersonSoFar(part, clauses);
+}
+
+/** Nobody has the weather and the air. */
+const atmosphere =
+  /^(?:fog|mist|haze|smoke|rain|snow|wind|breeze|lightning|thunder|steam|storm|dust|hail|sleet|drizzle|downpour|gale|blizzard|sunlight|moonlight|rainbow)$/;
+
+/** "falls on Grandad's tomatoes": nobody has them in hand. */
+function isFallenOn(part: Part, { use }: Signals): boolean {
+  return (
+    use.placed &&
+    !use.held &&
+    /^(?:fall|land|slip|trip|stumble|crash|step|tread|collapse|roll|run)$/.test(part.deed?.lemma ?? '')
+  );
 }
 
 /** Who does what the clause tells: its subject, or the owner of the hand that does it. */

@@ -28,6 +28,16 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
     noun('stove', {
       near: 'lit burn burns burning roaring crackling glow glows flame light lights embers log logs hot',
     }),
+    noun('pan saucepan wok skillet griddle', {
+      near: 'stove hob fire flame boil boils fry fries spit spits sizzle sizzles smoke smokes hot oil fat',
+      notNear: 'bang bangs beat beats bathroom',
+    }),
+    noun('stove hob hotplate', {
+      modifier: true,
+      near: 'above over cook cooks fry fries boil boils spit spits pan pot kettle drip drips dries dry feed feeds steam steams warm warms',
+      notNear: 'cold unlit dead off',
+    }),
+    noun('fireplace furnace woodburner wood-burner', { notNear: 'empty cold bricked unlit' }),
     verb('burn ignite', {
       notNear: 'shame eyes toast calories cheeks desire rage anger lungs sun',
       notObject: 'toast calorie bridge hand hands tongue lip finger mouth himself herself',

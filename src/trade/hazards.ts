@@ -216,7 +216,31 @@ export const hazards: readonly Hazard[] = [
   },
 ];
 
-const byId = new Map(hazards.map((hazard) => [hazard.id, hazard]));
+/** Rows that stand in for a graver one where the words tell of less: what is raised says which. */
+export const milderHazards: readonly (Hazard & { readonly insteadOf: string })[] = [
+  {
+    id: 'H22',
+    insteadOf: 'H20',
+    title: 'Intimacy',
+    precaution:
+      'Talk the kiss through and write the consent down before the day; it can be withdrawn. Agree the moves and how long it lasts, keep the room small, and ask who is ill or has a cold sore. Never assume how far it goes from the script alone.',
+    reading: `Trade unions’ and directors’ guidance on intimacy. ${check}`,
+    qualified: 'An intimacy coordinator, or a trained person whom both performers choose.',
+    source: 'common practice',
+  },
+  {
+    id: 'H23',
+    insteadOf: 'H2',
+    title: 'Toy blades',
+    precaution:
+      'Feel it for hard edges and points, keep it away from eyes and faces, and rehearse slowly when it is swung. Carry and store it covered in public: from afar a toy looks real.',
+    reading: `${sheets('sheet 20')}. ${check}`,
+    qualified: 'The person in charge of props.',
+    source: 'HSE sheet 20; common practice',
+  },
+];
+
+const byId = new Map([...hazards, ...milderHazards].map((hazard) => [hazard.id, hazard]));
 
 /** The row of a hazard's id (`H5`). Throws for an id that is in no row: that is a fault of ours, not of a script. */
 export function hazardOf(id: string): Hazard {

@@ -164,7 +164,7 @@ describe('people of the action', () => {
 
   it('have their number after "of", which tells an age of one person', () => {
     expect(findsOf('A crowd of twenty in their Sunday clothes.').people[0]?.count).toBe(20);
-    expect(findsOf('A girl of ten waits.').people[0]?.count).toBeNull();
+    expect(findsOf('A girl of ten waits.').people[0]?.count).toBe(1);
   });
 
   it('are cast when they have a name', () => {

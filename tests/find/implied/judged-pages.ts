@@ -66,7 +66,7 @@ export const judgedPages: readonly JudgedPages[] = [
       [1, 'phone'],
       [2, 'pen'],
     ],
-    dangers: ['H2 H15', 'H7 H9 H20', 'H5 H9'],
+    dangers: ['H2 H15', 'H7 H9 H22', 'H5 H9'],
     notDangers: ['H1 H5 H7', 'H1 H8', 'H1'],
   },
   {
@@ -119,7 +119,7 @@ export const judgedPages: readonly JudgedPages[] = [
       [1, 'phone'],
       [2, 'herbal cigarettes'],
     ],
-    dangers: ['', 'H8', 'H5 H9 H20'],
+    dangers: ['', 'H8', 'H5 H9 H22'],
     notDangers: ['H1 H2 H3 H4 H5 H8 H9 H14 H19', 'H1 H5', 'H1 H3'],
   },
   {

@@ -1,0 +1,47 @@
+import type { Clauses, Part } from './clause-types.js';
+import type { Kind } from './kinds.js';
+import type { Token } from './reading.js';
+
+const kin =
+  /^(?:mum|mam|mom|mama|mummy|mommy|dad|daddy|papa|gran|granny|grandma|grandpa|grandad|granddad|nan|nana|nanna|auntie|aunty)$/;
+
+/** True for words that name a thing elsewhere and none here: kin, what is only drawn, the matter of writing. */
+export function isNoThingHere(part: Part, kind: Kind, clauses: Clauses): boolean {
+  return (
+    (kin.test(kind.head) && !kind.letters.startsWith('x')) ||
+    isDrawn(part, kind) ||
+    isWriting(part, kind, clauses) ||
+    isCrookOfArm(part, kind, clauses)
+  );
+}
+
+/** "draws a dinosaur on his plaster cast": a picture. "Draws a gun" and "paints the fence" are none. */
+function isDrawn({ role, deed, phrase }: Part, kind: Kind): boolean {
+  if (role !== 'object' || !deed || phrase.owner !== null || phrase.determiner?.lower === 'the') return false;
+  return /^(?:draw|paint|sketch|doodle|scribble|crayon)$/.test(deed.lemma) && /^[axzv]/.test(kind.letters);
+}
+
+/** "dated in white paint", "GRAND OPENING in red letters", "the ink has run": how something is written. */
+function isWriting({ preposition, deed, role, phrase }: Part, kind: Kind, { sentence }: Clauses): boolean {
+  const before = sentence.tokens.slice(0, phrase.start);
+  const written = before.some(({ tag, lower }) => /^(?:participle|verb|adjective)$/.test(tag) && writing.test(lower));
+  const isMatter = /^(?:paint|ink|chalk|pencil|biro|crayon|marker)$/.test(kind.head);
+  if (isMatter && preposition === 'in' && written) return true;
+  if (kind.head === 'ink' && role === 'subject' && deed === null) return runs(sentence.tokens, phrase.end);
+  const plural = sentence.tokens[phrase.head]?.lower === 'letters';
+  return plural && preposition === 'in' && phrase.determiner === null && phrase.owner === null;
+}
+
+const writing =
+  /^(?:dated|written|painted|printed|signed|lettered|marked|labelled|labeled|scrawled|numbered|drawn|daubed|stencilled|stenciled)$/;
+
+function runs(tokens: readonly Token[], from: number): boolean {
+  return tokens
+    .slice(from, from + 3)
+    .some(({ lower }) => /^(?:run|runs|ran|running|fades|faded|smudges|smudged)$/.test(lower));
+}
+
+/** "in the crook of her arm". */
+function isCrookOfArm({ phrase }: Part, { head }: Kind, { sentence }: Clauses): boolean {
+  return head === 'crook' && sentence.tokens[phrase.end]?.lower === 'of';
+}
