@@ -8,6 +8,21 @@ import type { BreakdownScene } from './types.js';
 export function tellUnmetAnswers(answers: Answers, scenes: readonly BreakdownScene[]): Diagnostic[] {
   const unmet = answers.unmet();
   if (unmet.length === 0) return [];
-  const open = scenes.flatMap(({ questions }) => questions.map(({ id }) => id));
-  return unmet.map(({ id, at }) => sayBreakdown('answer-without-question', { id, near: findNearest(id, open) }, at));
+  const open = scenes.flatMap((scene) =>
+    scene.questions.map(({ id }) => ({ id, short: id.replace(`-${scene.id}`, '') })),
+  );
+  return unmet.map(({ id, at }) => sayBreakdown('answer-without-question', { id, near: findNear(id, open) }, at));
+}
+
+/** The open question of the nearest id; of one typed without its scene, the nearest without theirs. */
+function findNear(id: string, open: readonly { readonly id: string; readonly short: string }[]): string | null {
+  const whole = findNearest(
+    id,
+    open.map((one) => one.id),
+  );
+  const short = findNearest(
+    id,
+    open.map((one) => one.short),
+  );
+  return whole ?? open.find((one) => one.short === short)?.id ?? null;
 }
