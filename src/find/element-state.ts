@@ -37,3 +37,25 @@ function placeAfter(tokens: readonly Token[], from: number): number {
   }
   return from - 1;
 }
+
+const ofTheWhole =
+  /^(?:soaked|soaking|drenched|dripping|sodden|wet|muddy|filthy|bloodied|bloodstained|dusty|sooty|dirty)$/;
+
+/** "DAVE, soaked, in a suit": what the wearer is in, the garments behind it are in; null when nothing of the kind stands there. */
+export function readWornState(
+  { tokens }: Sentence,
+  wearer: string | null,
+  until: number,
+  lexicon: Lexicon,
+): string | null {
+  if (wearer === null) return null;
+  for (let at = 1; at < until; at++) {
+    if (tokens[at]?.text !== ',' || tokens[at - 1]?.person !== wearer) continue;
+    let here = at + 1;
+    while (tokens[here]?.tag === 'adverb') here++;
+    const state = tokens[here];
+    if (here >= until || !state || !ofTheWhole.test(state.lower)) continue;
+    if (tokens[here + 1]?.tag !== 'noun' && lexicon.find(state.lower)?.classes.includes('states')) return state.lower;
+  }
+  return null;
+}

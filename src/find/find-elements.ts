@@ -14,6 +14,7 @@ import { findPeople } from './people-finds.js';
 import { readSentences } from './read-sentences.js';
 import type { Sentence } from './reading.js';
 import { learnReferents } from './referents.js';
+import { changeStates } from './state-changes.js';
 import { type Find, type Finds, noFinds } from './types.js';
 import { gatherElements } from './whole-script.js';
 
@@ -45,7 +46,9 @@ export function findElements(script: Script, lexicon: Lexicon): FoundElements {
 
   // 4. The whole script: one element under several names, evidence from anywhere.
   const { finds: things, named } = gatherElements(mentions, markedPlaces(script), lexicon);
-  const elements = [...things, ...events].sort((a, b) => a.at.start.offset - b.at.start.offset);
+  const elements = [...changeStates(clauses, named, things), ...events].sort(
+    (a, b) => a.at.start.offset - b.at.start.offset,
+  );
   const people = findPeople(clauses, mentions, script, lexicon);
   const moves = findMoves(clauses, named);
 

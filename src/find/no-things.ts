@@ -8,7 +8,7 @@ const kin =
 /** True for words that name a thing elsewhere and none here: kin, what is only drawn, the matter of writing. */
 export function isNoThingHere(part: Part, kind: Kind, clauses: Clauses): boolean {
   return (
-    (kin.test(kind.head) && !kind.letters.startsWith('x')) ||
+    (kin.test(kind.head) && (part.role !== 'subject' || !kind.letters.startsWith('x')) && part.phrase.owner === null) ||
     isDrawn(part, kind) ||
     isWriting(part, kind, clauses) ||
     isCrookOfArm(part, kind, clauses)

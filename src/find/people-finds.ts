@@ -47,7 +47,7 @@ function asCast(sentence: Sentence, name: string, start: number, end: number): P
 function asExtras({ mention, name }: Named): PersonFind[] {
   if (mention.confidence < cut || isApposition(mention)) return [];
   const { sentence, part, start, end, confidence } = mention;
-  if (sentence.tokens[part.phrase.end]?.person && !part.phrase.determiner) return [];
+  if (sentence.tokens[part.phrase.end]?.person) return [];
   const count = readCount(part, sentence.tokens) ?? (isOne(mention) ? 1 : null);
   const words = sentence.text.slice(start, end);
   const at = sentence.place(start, end);

@@ -1,4 +1,5 @@
 import type { Mention } from './mentions.js';
+import { meantByWider } from './wider-words.js';
 
 /** A mention with the name of the element that it means over the whole script. */
 export interface Named {
@@ -16,7 +17,20 @@ export function nameElements(mentions: readonly Mention[]): Named[] {
   }
   const names = new Map<Mention, string>();
   for (const group of groups.values()) nameGroup(group, names);
+  nameByWiderWords(mentions, names);
   return mentions.map((mention) => ({ mention, name: names.get(mention) as string }));
+}
+
+/** "She closes the book" after "a new logbook": one thing. */
+function nameByWiderWords(mentions: readonly Mention[], names: Map<Mention, string>): void {
+  let before: Mention[] = [];
+  for (const mention of mentions) {
+    if (before[0] && before[0].sentence.scene !== mention.sentence.scene) before = [];
+    const bare = mention.name.telling.length === 0 && pointsBack(mention);
+    const meant = bare ? meantByWider(mention, before, (one) => names.get(one) as string) : null;
+    if (meant !== null) names.set(mention, meant);
+    before.push(mention);
+  }
 }
 
 /** "Biscuit the dog", when all the script's dogs that have a name are that one. */
@@ -42,7 +56,7 @@ function nameGroup(group: readonly Mention[], names: Map<Mention, string>): void
   const fuller = learnFuller(fronted);
   const only = onlyFronts(fronted, fuller);
   const anywhere = onlyAnywhere(fronted, fuller);
-  const singular = group.some((one) => !isPlural(one));
+  const singles = new Set(group.filter((one) => !isPlural(one)).map(({ category }) => category));
   const called = calledOf(group);
   let scene = -1;
   let last = new Map<string, string>();
@@ -52,7 +66,7 @@ function nameGroup(group: readonly Mention[], names: Map<Mention, string>): void
     const known = last.get(like) ?? (mention.category === 'extras' ? '' : only.get(like) || anywhere(mention));
     const front = own === '' ? (pointsBack(mention) ? known : '') : fuller(own);
     last.set(like, front);
-    const head = singular ? mention.name.singular : mention.name.head;
+    const head = singles.has(mention.category) ? mention.name.singular : mention.name.head;
     const name = front === '' ? head : `${front} ${head}`;
     const isCalled = mention.name.called !== null || (called !== null && pointsBack(mention) && !isPlural(mention));
     names.set(mention, isCalled ? `${mention.name.called ?? called} the ${mention.name.singular}` : name);

@@ -19,6 +19,8 @@ export interface Find {
   readonly worn: boolean;
   /** A state the words give it ("soaked"), or null. */
   readonly state: string | null;
+  /** True when the state begins here, on camera: "tears the letter in two". */
+  readonly stateBegins?: true;
   /** The words of the script it rests on, and their place. */
   readonly words: string;
   readonly at: Range;

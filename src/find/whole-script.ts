@@ -1,7 +1,7 @@
 import type { Range } from '../base/text-range.js';
 import type { CategoryName } from '../trade/categories.js';
 import { readCount } from './element-count.js';
-import { readState } from './element-state.js';
+import { readState, readWornState } from './element-state.js';
 import type { Lexicon } from './lexicon.js';
 import type { Mention } from './mentions.js';
 import { type Named, nameElements } from './same-element.js';
@@ -88,7 +88,9 @@ function asFind(
     count: readCount(part, sentence.tokens),
     by,
     worn: category === 'costumes' && worn,
-    state: readState(sentence, part.phrase, lexicon),
+    state:
+      readState(sentence, part.phrase, lexicon) ??
+      (worn ? readWornState(sentence, by, part.phrase.start, lexicon) : null),
     words: sentence.text.slice(start, end),
     at: sentence.place(start, end),
     confidence,
