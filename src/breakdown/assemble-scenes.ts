@@ -112,12 +112,9 @@ function collectQuestions(input: AssembleInput, scenes: readonly Bare[]): Questi
   );
   const days = doubtDays(ground.scenes, reckoned, answers);
   const twins = new Map(doubtPlaces(places).map((doubt) => [doubt.scene, doubt] as const));
-  const stateDoubts = new Map<number, (typeof states.doubts)[number][]>();
-  for (const doubt of states.doubts) pushTo(stateDoubts, doubt.scene, doubt);
-  const makeUp = new Map<number, (typeof makeUpDoubts)[number][]>();
-  for (const doubt of makeUpDoubts) pushTo(makeUp, doubt.scene, doubt);
-  const costumeDoubts = new Map<number, (typeof costumes.doubts)[number][]>();
-  for (const doubt of costumes.doubts) pushTo(costumeDoubts, doubt.scene, doubt);
+  const stateDoubts = groupByScene(states.doubts);
+  const makeUp = groupByScene(makeUpDoubts);
+  const costumeDoubts = groupByScene(costumes.doubts);
   const past = dressingBeforeFlashbacks(input);
   const declared = new Set(
     [...ids]
@@ -146,6 +143,12 @@ function collectQuestions(input: AssembleInput, scenes: readonly Bare[]): Questi
     };
     return askQuestions(doubts, answers);
   });
+}
+
+function groupByScene<T extends { readonly scene: number }>(doubts: readonly T[]): Map<number, T[]> {
+  const groups = new Map<number, T[]>();
+  for (const doubt of doubts) pushTo(groups, doubt.scene, doubt);
+  return groups;
 }
 
 /** For the first scene of each flashback in a set: what stands there in the main line. */
