@@ -66,7 +66,8 @@ function nameGroup(group: readonly Mention[], names: Map<Mention, string>): void
     const known = last.get(like) ?? (mention.category === 'extras' ? '' : only.get(like) || anywhere(mention));
     const front = own === '' ? (pointsBack(mention) ? known : '') : fuller(own);
     last.set(like, front);
-    const head = singles.has(mention.category) ? mention.name.singular : mention.name.head;
+    const several = isPlural(mention) && mention.signals.words.ofContents;
+    const head = singles.has(mention.category) && !several ? mention.name.singular : mention.name.head;
     const name = front === '' ? head : `${front} ${head}`;
     const isCalled = mention.name.called !== null || (called !== null && pointsBack(mention) && !isPlural(mention));
     names.set(mention, isCalled ? `${mention.name.called ?? called} the ${mention.name.singular}` : name);

@@ -30,6 +30,16 @@ export const soundRules: readonly EventRule[] = [
   },
   {
     category: 'sound',
+    words: 'somebody strikes what sounds',
+    holds: (f) =>
+      f.doer === 'person' &&
+      !f.deed.passive &&
+      ((f.deed.lemma === 'ring' && /^(?:bell|doorbell|handbell|gong)$/.test(f.object?.head ?? '')) ||
+        (/^(?:bang|beat|drum|clang)$/.test(f.deed.lemma) &&
+          any(f.rest, /^(?:saucepan|pan|pot|gong|drum|kettle|bucket|tin|lid|pipe|railing|railings)$/))),
+  },
+  {
+    category: 'sound',
     words: 'a crowd is heard',
     holds: (f) =>
       /^(?:crowd|fan|audience|spectator|mob)$/.test(f.subject?.head ?? '') &&

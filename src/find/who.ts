@@ -29,6 +29,7 @@ export function whoHas(
   const agent = agentOf(part, clauses, lexicon);
   if (agent !== null) return agent;
   if (owner !== null) return owner;
+  if (category === 'makeup') return nearBody(part, clauses) ?? onlyPersonSoFar(part, clauses);
   if (!inHandOrOnBody.test(category) || hasOtherSubject(part)) return null;
   return nearBody(part, clauses) ?? onlyPersonSoFar(part, clauses);
 }
