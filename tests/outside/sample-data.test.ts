@@ -12,6 +12,8 @@ const { files } = await compile(
     bytes: read('samples/slack-water/slack-water.md'),
     file: 'slack-water.md',
     outputs: ['json', 'scenes', 'purchases'],
+    book: null,
+    today: '2026-04-01',
   },
   createTestHost(),
 );
