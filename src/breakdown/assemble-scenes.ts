@@ -16,6 +16,7 @@ import { doubtNights } from './nights.js';
 import type { PeopleInScenes } from './people-in-scenes.js';
 import { doubtPlaces, type ScenePlace } from './places.js';
 import { askQuestions } from './questions.js';
+import { isRefused, type Refusals } from './refusals.js';
 import { writeElements, writeWears } from './scene-elements.js';
 import { listNotes } from './scene-notes.js';
 import { estimateScreenTime } from './screen-time.js';
@@ -39,6 +40,7 @@ export interface AssembleInput {
   readonly ids: ReadonlyMap<Identity, string>;
   readonly answers: Answers;
   readonly makeUpDoubts: readonly MakeUpDoubt[];
+  readonly refusals: Refusals;
 }
 
 type Bare = Omit<BreakdownScene, 'questions' | 'comesFrom' | 'goesTo'>;
@@ -152,7 +154,8 @@ function groupByScene<T extends { readonly scene: number }>(doubts: readonly T[]
 }
 
 /** For the first scene of each flashback in a set: what stands there in the main line. */
-function dressingBeforeFlashbacks({ ground, places, reckoned, things }: AssembleInput): Map<number, string[]> {
+function dressingBeforeFlashbacks(input: AssembleInput): Map<number, string[]> {
+  const { ground, places, reckoned, things, refusals } = input;
   const standing = new Map<string, Set<string>>();
   const first = new Map<string, number>();
   ground.scenes.forEach(({ scene }, index) => {
@@ -171,7 +174,7 @@ function dressingBeforeFlashbacks({ ground, places, reckoned, things }: Assemble
   const doubts = new Map<number, string[]>();
   for (const [key, index] of first) {
     const set = key.slice(key.indexOf(' ') + 1);
-    const names = [...(standing.get(set) ?? [])];
+    const names = [...(standing.get(set) ?? [])].filter((name) => !isRefused(refusals, index, name));
     if (names.length > 0) doubts.set(index, names);
   }
   return doubts;
