@@ -9,9 +9,18 @@ const kin =
 export function isNoThingHere(part: Part, kind: Kind, clauses: Clauses): boolean {
   return (
     (kin.test(kind.head) && (part.role !== 'subject' || !kind.letters.startsWith('x')) && part.phrase.owner === null) ||
+    isGone(part, clauses) ||
     isDrawn(part, kind) ||
     isWriting(part, kind, clauses) ||
     isCrookOfArm(part, kind, clauses)
+  );
+}
+
+/** "The post is bare where the bell was": it is there no more. */
+function isGone({ phrase }: Part, { sentence: { tokens } }: Clauses): boolean {
+  return (
+    tokens[phrase.start - 1]?.lower === 'where' &&
+    /^(?:was|were|hung|stood|lay|used)$/.test(tokens[phrase.end]?.lower ?? '')
   );
 }
 

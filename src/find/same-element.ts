@@ -26,7 +26,8 @@ function nameByWiderWords(mentions: readonly Mention[], names: Map<Mention, stri
   let before: Mention[] = [];
   for (const mention of mentions) {
     if (before[0] && before[0].sentence.scene !== mention.sentence.scene) before = [];
-    const bare = mention.name.telling.length === 0 && pointsBack(mention);
+    const every = /^(?:every|each)$/.test(mention.part.phrase.determiner?.lower ?? '');
+    const bare = mention.name.telling.length === 0 && (every || pointsBack(mention));
     const meant = bare ? meantByWider(mention, before, (one) => names.get(one) as string) : null;
     if (meant !== null) names.set(mention, meant);
     before.push(mention);

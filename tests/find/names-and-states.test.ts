@@ -59,6 +59,7 @@ describe('words for people', () => {
   it('name nothing to get, nor do drawings and cuts', () => {
     expect(listOf('Felix draws a dinosaur. Mum, it is from dad.')).toEqual([]);
     expect(listOf('CUT TO')).toEqual([]);
+    expect(listOf('The wall is bare where the bell was.')).toEqual([]);
   });
 
   it('keep a nameless holder from lending the thing to somebody named', () => {
