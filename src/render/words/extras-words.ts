@@ -1,10 +1,13 @@
 import { foldName } from '../../base/slug.js';
 import { singular } from '../../breakdown/same-thing.js';
 import type { SceneCast, SceneExtra } from '../../breakdown/types.js';
+import { collectiveNouns } from '../../trade/cue-words.js';
 
-/** An extra's name with its count: `3 hikers`; the bare name when no one tells how many. */
+/** An extra's name with its count: `3 hikers`, `crowd of 20`; the bare name when no one tells how many. */
 export function extraWords({ name, count }: SceneExtra): string {
-  return count === null ? name : `${count} ${name}`;
+  if (count === null) return name;
+  const isGroup = count > 1 && collectiveNouns.has(foldName(name).split(' ').at(-1) ?? '');
+  return isGroup ? `${name} of ${count}` : `${count} ${name}`;
 }
 
 /**

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { eighths } from '../../../src/base/eighths.js';
 import type { SceneTask } from '../../../src/breakdown/types.js';
 import { findUntoldParts } from '../../../src/render/costumes/untold-parts.js';
-import { speakerAmong } from '../../../src/render/words/extras-words.js';
+import { extraWords, speakerAmong } from '../../../src/render/words/extras-words.js';
 import { thingsInHand } from '../../../src/render/words/in-hand.js';
 import { limitDoubtful } from '../../../src/render/words/on-paper.js';
 import {
@@ -22,6 +22,12 @@ describe('a group of extras and a person who speaks', () => {
     expect(speakerAmong(group, [makeCast({ name: 'HIKER' })])).toBe(', one of them HIKER');
     const two = [makeCast({ name: 'HIKER #1' }), makeCast({ name: 'HIKER #2' })];
     expect(speakerAmong(group, two)).toBe(', among them HIKER #1 and HIKER #2');
+  });
+
+  it('reads as people say it', () => {
+    expect(extraWords(group)).toBe('3 hikers');
+    expect(extraWords(makeExtra({ name: 'crowd', count: 20 }))).toBe('crowd of 20');
+    expect(extraWords(makeExtra({ name: 'crowd', count: null }))).toBe('crowd');
   });
 
   it('says nothing of others, of someone only heard, or of a single extra', () => {
