@@ -183,6 +183,15 @@ export const eventRules: readonly EventRule[] = [
   },
   {
     category: 'effects',
+    words: 'what carries somebody gives way',
+    holds: (f) =>
+      /^(?:snap|break|split|crack)$/.test(f.deed.lemma) &&
+      !f.deed.passive &&
+      f.hit === null &&
+      /^(?:branch|bough|plank|board|beam|rung|floorboard)$/.test(f.subject?.head ?? ''),
+  },
+  {
+    category: 'effects',
     words: 'a thing is blown up',
     holds: (f) => f.deed.lemma === 'blow' && f.subjectIn('breaking') && f.hit === null,
   },

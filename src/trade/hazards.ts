@@ -226,7 +226,7 @@ export const milderHazards: readonly (Hazard & { readonly insteadOf: string })[]
       'Talk the kiss through and write the consent down before the day; it can be withdrawn. Agree the moves and how long it lasts, keep the room small, and ask who is ill or has a cold sore. Never assume how far it goes from the script alone.',
     reading: `Trade unions’ and directors’ guidance on intimacy. ${check}`,
     qualified: 'An intimacy coordinator, or a trained person whom both performers choose.',
-    source: 'common practice',
+    source: 'common practice; guidance named from memory',
   },
   {
     id: 'H23',
