@@ -50,7 +50,8 @@ export function readWornState(
 ): string | null {
   if (wearer === null) return null;
   for (let at = 1; at < until; at++) {
-    if (tokens[at]?.text !== ',' || tokens[at - 1]?.person !== wearer) continue;
+    const name = tokens[at - 1]?.text === ')' ? at - 4 : at - 1;
+    if (tokens[at]?.text !== ',' || tokens[name]?.person !== wearer) continue;
     let here = at + 1;
     while (tokens[here]?.tag === 'adverb') here++;
     const state = tokens[here];

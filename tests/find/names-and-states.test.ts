@@ -47,6 +47,7 @@ describe('states that begin on camera', () => {
 
   it('leave the wearer of wet things in them', () => {
     expect(foundIn('Felix, soaked, in a suit, drips.').find(({ name }) => name === 'suit')?.state).toBe('soaked');
+    expect(foundIn('FELIX (45), soaked, in a suit, drips.').find(({ name }) => name === 'suit')?.state).toBe('soaked');
   });
 });
 
