@@ -121,9 +121,14 @@ function readEvents(thing: Thing, { ground, seenFrom }: StateInput, track: Track
     }));
   }
   if (track?.noted) return [];
-  // Words that describe a thing where they first name it tell how it comes in; only a later mention can be a change.
+  // Words that describe a thing where they first name it tell how it comes in; only a later mention, or a
+  // deed that changes it, can be a change.
   const first = thing.sightings.find(({ seen }) => seen) ?? null;
-  return found.map((one) => ({ state: one.state as string, noted: false, onCamera: first !== null && one !== first }));
+  return found.map((one) => ({
+    state: one.state as string,
+    noted: false,
+    onCamera: one.stateBegins || (first !== null && one !== first),
+  }));
 }
 
 function stateNotes(ground: SceneGround, thing: Thing) {

@@ -83,6 +83,7 @@ export function sightFind(find: Find, identity: Identity): Sighting {
     worn,
     count,
     state,
+    stateBegins: find.stateBegins === true,
     confidence,
     strength,
     rules,

@@ -17,6 +17,8 @@ export interface Sighting {
   readonly description: string | null;
   /** A state that the words of a find give. */
   readonly state: string | null;
+  /** True when that state begins on camera at these words: she tears it. */
+  readonly stateBegins: boolean;
   readonly confidence: number | null;
   readonly strength: Strength | null;
   readonly rules: readonly string[];
@@ -30,6 +32,7 @@ const bare = {
   count: null,
   description: null,
   state: null,
+  stateBegins: false,
   confidence: null,
   strength: null,
   rules: [],

@@ -4,7 +4,7 @@ import { type Block, blank, bold, danger, type Inline, tick } from '../layout/ki
 import { listScenes, type SceneIndex } from '../words/scene-list-words.js';
 
 /** Rows of the hazard table that put a weapon in somebody's hand: firearms and replicas, blades and points. */
-const weaponRows: ReadonlySet<string> = new Set(['H1', 'H2']);
+const weaponRows: ReadonlySet<string> = new Set(['H1', 'H2', 'H23']);
 
 interface Weapon {
   readonly hazard: SceneHazard;
