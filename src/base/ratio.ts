@@ -55,11 +55,6 @@ export function ceiling(value: Ratio): number {
   return Number(value.over > 0n && quotient * value.under !== value.over ? quotient + 1n : quotient);
 }
 
-/** The largest whole number that is not more than `a / b`; both positive. */
-export function floorQuotient(a: Ratio, b: Ratio): number {
-  return Number((a.over * b.under) / (a.under * b.over));
-}
-
 /** Prints a fraction as a decimal without trailing zeros, at most `places` of them: `10.8`. */
 export function formatRatio(value: Ratio, places = 4): string {
   const scaled = multiplyRounded(1, { over: value.over * 10n ** BigInt(places), under: value.under });

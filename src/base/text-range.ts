@@ -11,11 +11,6 @@ export interface Range {
   readonly end: Point;
 }
 
-/** The part of a one-line range that starts `from` units into it and is `length` units long. */
-export function subRange(range: Range, from: number, length: number): Range {
-  return { start: movePoint(range.start, from), end: movePoint(range.start, from + length) };
-}
-
 /** The point `by` UTF-16 units further on the same line. */
 export function movePoint(point: Point, by: number): Point {
   return { line: point.line, column: point.column + by, offset: point.offset + by };

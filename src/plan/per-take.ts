@@ -65,12 +65,6 @@ export function countMeasure(
   return ceiling(add(used, multiply(used, loss)));
 }
 
-/** Rolls to buy for pieces cut from a length: what one roll gives is counted in whole pieces. Null when a piece is longer than a roll. */
-export function countRolls(pieces: number, piece: Ratio, roll: Ratio): number | null {
-  const perRoll = Number((roll.over * piece.under) / (roll.under * piece.over));
-  return perRoll < 1 ? null : Math.ceil(pieces / perRoll);
-}
-
 /** Packs to buy: never a part of one. */
 export function countPacks(pieces: number, pack: Ratio): number {
   return ceiling({ over: BigInt(pieces) * pack.under, under: pack.over });

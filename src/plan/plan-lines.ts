@@ -11,6 +11,7 @@ import { judgeStatus } from './line-status.js';
 import type { LineCost, PlanLine } from './line-types.js';
 import type { Need } from './need-types.js';
 import { countAllPacks, type PackCount, type PackedLine } from './packs.js';
+import { countBatteries } from './per-take.js';
 import type { ShootingOrder } from './shooting-order.js';
 
 /** What the lines of the plan are made from. */
@@ -128,7 +129,7 @@ export function countAllBatteries(things: readonly NeededThing[], ground: LineGr
     const days = new Map(need.uses.map((use) => [use.slot.day ?? `scene ${use.scene}`, use]));
     const cold = [...days.values()].filter((use) => ground.order.bookScenes.get(use.scene)?.cold).length;
     const practicals = Math.max(1, ...need.uses.map((use) => use.count));
-    const count = each.count * practicals * (days.size + cold);
+    const count = countBatteries(each.count, practicals, days.size, cold);
     const known = kinds.get(each.kind) ?? { count: 0, reasons: [], uses: [] };
     const reason = `${need.name}: ${each.count} × ${practicals} × ${days.size} days${cold > 0 ? `, ${cold} of them cold and counted twice` : ''}`;
     kinds.set(each.kind, {

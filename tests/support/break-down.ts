@@ -1,4 +1,4 @@
-import { subRange } from '../../src/base/text-range.js';
+import { movePoint } from '../../src/base/text-range.js';
 import { buildBreakdown } from '../../src/breakdown/build-breakdown.js';
 import type { BreakdownScene, SceneElement } from '../../src/breakdown/types.js';
 import { type Find, type Finds, type Move, noFinds, type PersonFind } from '../../src/find/types.js';
@@ -59,7 +59,7 @@ export function locate(script: Script, told: string) {
   const before = script.source.slice(0, offset).split('\n');
   const start = { line: before.length, column: (before.at(-1)?.length ?? 0) + 1, offset };
   const scene = script.scenes.findIndex(({ at }) => at.start.offset <= offset && offset < at.end.offset);
-  return { scene, words, at: subRange({ start, end: start }, 0, words.length) };
+  return { scene, words, at: { start, end: movePoint(start, words.length) } };
 }
 
 /** The elements of a scene by name. */
