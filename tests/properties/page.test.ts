@@ -187,9 +187,9 @@ describe('time', () => {
     const one = scene('INT. A - DAY', [action('word '.repeat(300)), speech('NORA', 'It was there. '.repeat(60))]);
     const time = (count: number) => {
       const long = script(Array.from({ length: count }, () => one));
-      const start = process.cpuUsage();
+      const start = performance.now();
       paginate(long);
-      return process.cpuUsage(start).user;
+      return performance.now() - start;
     };
     time(50);
     const least = (count: number) => Math.min(...Array.from({ length: 5 }, () => time(count)));
