@@ -1,5 +1,9 @@
+/** Words of ASCII with single spaces between them: nothing to fold but the case. */
+const nothingToFold = /^[!-~]+(?: [!-~]+)*$/;
+
 /** Folds a name for comparison: case, white space, quotes and dashes are one (rule E6). */
 export function foldName(name: string): string {
+  if (nothingToFold.test(name)) return name.toLowerCase();
   return name
     .normalize('NFC')
     .toLowerCase()

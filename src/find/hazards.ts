@@ -25,7 +25,7 @@ export function raiseHazards(sentences: readonly Sentence[], script: Script, ele
   index ??= indexCues(hazardCues);
   const reasons = [
     ...readEvidence(script, sentences, index, elements).map(fromWords),
-    ...readSettings(script, sentences, hazardCues, elements).map(fromSetting),
+    ...readSettings(script, sentences, index, elements).map(fromSetting),
     ...fromNames(script, elements, index),
     ...fromAges(script, sentences),
   ];

@@ -25,7 +25,7 @@ export function imply(sentences: readonly Sentence[], script: Script, elements: 
   index ??= indexCues(implications);
   const evidence = [
     ...readEvidence(script, sentences, index, elements),
-    ...readSettings(script, sentences, implications, elements),
+    ...readSettings(script, sentences, index, elements),
   ].sort((a, b) => a.at.start.offset - b.at.start.offset);
   const paragraphs = groupParagraphs(sentences);
   const present = collectPresent(script, sentences, elements);

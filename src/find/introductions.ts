@@ -83,8 +83,8 @@ function listIntroduced(script: Script, lexicon: Lexicon, uses: Ground['uses']):
 function readNames(text: string): Named[] {
   return [...text.matchAll(nameSign)].map(({ 0: name, index }) => ({
     words: name.replace(/[’']s$/i, '').split(' '),
-    before: text.slice(0, index),
-    after: /[’']s$/i.test(name) ? `’s${text.slice(index + name.length)}` : text.slice(index + name.length),
+    before: text.slice(Math.max(0, index - 40), index),
+    after: (/[’']s$/i.test(name) ? '’s' : '') + text.slice(index + name.length, index + name.length + 80),
     text: name,
   }));
 }

@@ -67,8 +67,8 @@ function draftWords(text: string, tagger: Tagger): Draft[] {
 function splitOwners(words: readonly RawWord[], names: PeopleNames): (RawWord & { readonly isOwner?: true })[] {
   return words.flatMap((word, at) => {
     const { text, start, end } = word;
-    const owned = /^\p{L}/u.test(words[at + 1]?.text ?? '');
-    if (!owned || !/^\p{Lu}[\p{L}-]{2,}s$/u.test(text) || names.canonical(text)) return [word];
+    if (!text.endsWith('s') || !/^\p{Lu}[\p{L}-]{2,}s$/u.test(text) || names.canonical(text)) return [word];
+    if (!/^\p{L}/u.test(words[at + 1]?.text ?? '')) return [word];
     if (names.match([{ text }], [plainLower(text)], 0)) return [word];
     const stem = { text: text.slice(0, -1), start, end: end - 1 };
     if (!names.match([stem], [plainLower(stem.text)], 0)) return [word];

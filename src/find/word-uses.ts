@@ -28,8 +28,18 @@ const closedClasses: readonly (readonly [string, Tag])[] = [
   ['adverbs', 'adverb'],
 ];
 
-/** Makes the function that tells what a word in lower case can be; answers are kept. */
+const opened = new WeakMap<Lexicon, (word: string) => WordUses>();
+
+/** Makes the function that tells what a word in lower case can be; answers are kept with the lexicon. */
 export function wordUses(lexicon: Lexicon): (word: string) => WordUses {
+  const before = opened.get(lexicon);
+  if (before) return before;
+  const uses = makeUses(lexicon);
+  opened.set(lexicon, uses);
+  return uses;
+}
+
+function makeUses(lexicon: Lexicon): (word: string) => WordUses {
   const known = new Map<string, WordUses>();
   return (word) => {
     const before = known.get(word);

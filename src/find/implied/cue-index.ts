@@ -26,31 +26,44 @@ export interface IndexedCue<Owner> {
   readonly owner: Owner;
 }
 
-/** Word cues by the word they begin with, for each kind of text in which they count. */
+/** A cue of a whole scene: its heading, a way of speaking, a category. */
+export interface SettingCue<Owner> {
+  readonly owner: Owner;
+  readonly cue: Exclude<Cue, WordCue>;
+}
+
+/** Word cues by the word they begin with, for each kind of text in which they count; the other cues as they are. */
 export interface CueIndex<Owner> {
   readonly action: CueMap<Owner>;
   readonly heading: CueMap<Owner>;
   readonly speech: CueMap<Owner>;
+  readonly settings: readonly SettingCue<Owner>[];
 }
 
 export type CueMap<Owner> = ReadonlyMap<string, readonly IndexedCue<Owner>[]>;
 
-/** Indexes the word cues of the owners by their first words; other cues are left out. */
+/** Indexes the word cues of the owners by their first words. */
 export function indexCues<Owner extends { readonly cues: readonly Cue[] }>(owners: readonly Owner[]): CueIndex<Owner> {
   const index = { action: new Map(), heading: new Map(), speech: new Map() };
+  const settings: SettingCue<Owner>[] = [];
   for (const owner of owners) {
     for (const cue of owner.cues) {
-      if (!isWordCue(cue)) continue;
-      const limits = openLimits(cue.limits);
-      for (const row of rowsOf(cue)) {
-        const anchor = findAnchor(row);
-        const opener = openWordList(row[0] as string);
-        const indexed = { on: cue.on, anchor, opener, rest: openRest(row), limits, owner };
-        for (const kind of kindsOf(cue.limits)) addTo(index[kind], row[anchor] as string, indexed);
-      }
+      if (!isWordCue(cue)) settings.push({ owner, cue });
+      else for (const [kind, word, indexed] of rowsFor(cue, owner)) addTo(index[kind], word, indexed);
     }
   }
-  return index;
+  return { ...index, settings };
+}
+
+/** Where a word cue is filed: the kind of text, and the word it is looked up by. */
+function rowsFor<Owner>(cue: WordCue, owner: Owner) {
+  const limits = openLimits(cue.limits);
+  return rowsOf(cue).flatMap((row) => {
+    const anchor = findAnchor(row);
+    const opener = openWordList(row[0] as string);
+    const indexed: IndexedCue<Owner> = { on: cue.on, anchor, opener, rest: openRest(row), limits, owner };
+    return kindsOf(cue.limits).map((kind) => [kind, row[anchor] as string, indexed] as const);
+  });
 }
 
 /** Phrases that begin with words of every sentence are looked up by their first word that is not one, for speed. */
@@ -61,7 +74,7 @@ function findAnchor(row: readonly string[]): number {
 
 const everywhere = new Set('a an the in on at to of his her their into out from up over under'.split(' '));
 
-function kindsOf({ heading, spoken, onlySpoken }: Limits): (keyof CueIndex<unknown>)[] {
+function kindsOf({ heading, spoken, onlySpoken }: Limits): ('action' | 'heading' | 'speech')[] {
   if (onlySpoken) return ['speech'];
   if (heading === 'only') return ['heading'];
   return ['action', ...(heading ? (['heading'] as const) : []), ...(spoken ? (['speech'] as const) : [])];

@@ -23,12 +23,8 @@ export interface Evidence<Owner> {
   readonly sentence: Sentence | null;
 }
 
-interface HasCues {
-  readonly cues: readonly Cue[];
-}
-
 /** What the sentences raise, in the order of the text. */
-export function readEvidence<Owner extends HasCues>(
+export function readEvidence<Owner>(
   script: Script,
   sentences: readonly Sentence[],
   index: CueIndex<Owner>,
@@ -94,19 +90,16 @@ function wordsOfAction(sentences: readonly Sentence[], elements: readonly Find[]
 }
 
 /** What headings, ways of speaking and whole categories raise. */
-export function readSettings<Owner extends HasCues>(
+export function readSettings<Owner>(
   script: Script,
   sentences: readonly Sentence[],
-  owners: readonly Owner[],
+  { settings }: CueIndex<Owner>,
   elements: readonly Find[],
 ): Evidence<Owner>[] {
-  const cues = owners.flatMap((owner) =>
-    owner.cues.filter((cue) => /^(?:heading|voice|category)$/.test(cue.on)).map((cue) => ({ owner, cue })),
-  );
   const here = groupByScene(script, elements);
   const said = groupByScene(script, sentences);
   return script.scenes.flatMap((scene) =>
-    cues.flatMap(({ owner, cue }) => {
+    settings.flatMap(({ owner, cue }) => {
       const place = placeOfCue(cue, scene, here[scene.index] ?? [], said[scene.index] ?? []);
       return place === null
         ? []
@@ -163,11 +156,12 @@ function elementOfCategory(
 
 /** True when the words around a find keep it out. */
 function isGuarded(
-  { at }: Find,
+  { at, scene }: Find,
   { notPrev, notNear }: Extract<Cue, { on: 'category' }>,
   sentences: readonly Sentence[],
 ): boolean {
   const sentence = sentences.find((one) => {
+    if (one.scene !== scene) return false;
     const { start, end } = one.place(0, one.text.length);
     return start.offset <= at.start.offset && at.start.offset < end.offset;
   });

@@ -21,10 +21,11 @@ export interface CueMatch<Owner> {
 export function matchCues<Owner>(sentence: Sentence, index: CueIndex<Owner>): CueMatch<Owner>[] {
   const matches: CueMatch<Owner>[] = [];
   const cues = index[sentence.kind === 'parenthetical' ? 'action' : sentence.kind];
-  sentence.tokens.forEach(({ lemma, lower }, at) => {
+  for (let at = 0; at < sentence.tokens.length; at++) {
+    const { lemma, lower } = sentence.tokens[at] as Token;
     matchWord(sentence, at, cues.get(lemma), matches);
     if (lemma !== lower) matchWord(sentence, at, cues.get(lower), matches);
-  });
+  }
   return matches;
 }
 

@@ -16,9 +16,15 @@ export function readNamedThings(script: Script, elements: readonly Find[]): Name
   const found: Find[][] = script.scenes.map(() => []);
   for (const find of elements) found[find.scene]?.push(find);
   const definitions = script.definitions.map(foldDefinition);
+  const folded = keep(foldWords);
   return script.scenes.flatMap((scene) => {
     const here = found[scene.index] ?? [];
-    return [...ofMarks(scene), ...ofNotes(scene), ...ofDefinitions(scene, definitions, here), ...ofSpeech(scene, here)];
+    return [
+      ...ofMarks(scene),
+      ...ofNotes(scene),
+      ...ofDefinitions(scene, definitions, here, folded),
+      ...ofSpeech(scene, here),
+    ];
   });
 }
 
@@ -54,18 +60,25 @@ function ofNotes(scene: Scene): NamedThing[] {
 interface FoldedDefinition {
   readonly definition: Definition;
   readonly names: readonly string[];
+  /** Its words, the same in every scene. */
+  readonly sentence: Sentence;
 }
 
-const foldDefinition = (definition: Definition): FoldedDefinition => ({
-  definition,
-  names: [definition.name, ...definition.was].map(folded),
-});
+function foldDefinition(definition: Definition): FoldedDefinition {
+  const { name, was, description, at } = definition;
+  return {
+    definition,
+    names: [name, ...was].map(foldWords),
+    sentence: asSentence(-1, description ? `${name}, ${description}` : name, at),
+  };
+}
 
 /** A definition speaks in every scene that marks, notes or finds its element. */
 function ofDefinitions(
   scene: Scene,
   definitions: readonly FoldedDefinition[],
   elements: readonly Find[],
+  folded: (name: string) => string,
 ): NamedThing[] {
   if (definitions.length === 0) return [];
   const here = new Set(
@@ -77,14 +90,26 @@ function ofDefinitions(
   );
   return definitions
     .filter(({ names }) => names.some((name) => here.has(name)))
-    .map(({ definition: { name, description, at } }) => ({
-      sentence: asSentence(scene.index, description ? `${name}, ${description}` : name, at),
-      because: `the definition of “${name}”`,
+    .map(({ definition, sentence }) => ({
+      sentence: { ...sentence, scene: scene.index },
+      because: `the definition of “${definition.name}”`,
     }));
 }
 
-function folded(name: string): string {
+function foldWords(name: string): string {
   return nameWords(name).join(' ');
+}
+
+/** The same names come again in many scenes. */
+function keep(work: (name: string) => string): (name: string) => string {
+  const done = new Map<string, string>();
+  return (name) => {
+    const before = done.get(name);
+    if (before !== undefined) return before;
+    const result = work(name);
+    done.set(name, result);
+    return result;
+  };
 }
 
 /** What speech names counts only when the finder holds it to be there. */
@@ -102,7 +127,11 @@ function ofSpeech(scene: Scene, elements: readonly Find[]): NamedThing[] {
 
 /** Words as a sentence of nouns; every stretch of it has the same place. */
 function asSentence(scene: number, text: string, at: Range): Sentence {
-  const tokens: Token[] = [...text.matchAll(/[\p{L}\p{N}]+(?:[-'’][\p{L}\p{N}]+)*|[,;]/gu)].map((match) => {
+  return { scene, kind: 'action', speaker: null, paragraph: -1, text, tokens: tokensOf(text), place: () => at };
+}
+
+function tokensOf(text: string): Token[] {
+  return [...text.matchAll(/[\p{L}\p{N}]+(?:[-'’][\p{L}\p{N}]+)*|[,;]/gu)].map((match) => {
     const lower = match[0].toLowerCase();
     const end = match.index + match[0].length;
     const isWord = /[\p{L}\p{N}]/u.test(lower);
@@ -117,5 +146,4 @@ function asSentence(scene: number, text: string, at: Range): Sentence {
       person: null,
     };
   });
-  return { scene, kind: 'action', speaker: null, paragraph: -1, text, tokens, place: () => at };
 }

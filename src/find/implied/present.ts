@@ -44,7 +44,7 @@ export function writtenNames(scene: Scene): string[] {
 /** The words of a name, each also in the singular. */
 export function nameWords(name: string): string[] {
   const words = foldName(name).match(/[\p{L}\p{N}]+(?:[-'][\p{L}\p{N}]+)*/gu) ?? [];
-  return words.flatMap((word) => [word, ...singulars(word)]);
+  return words.some((word) => word.endsWith('s')) ? words.flatMap((word) => [word, ...singulars(word)]) : words;
 }
 
 function singulars(word: string): string[] {
