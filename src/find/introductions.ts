@@ -19,7 +19,7 @@ interface Ground {
   /** Names in small and capital letters that the action uses like names, with how often they do something. */
   readonly deeds: ReadonlyMap<string, number>;
   /** Words that stand in a heading, or anywhere in small letters. */
-  readonly common: ReadonlySet<string>;
+  readonly common: () => ReadonlySet<string>;
 }
 
 const nameSign = /(?<![\p{L}\p{N}'’-])\p{Lu}[\p{L}’'-]*\p{L}(?: \p{Lu}[\p{L}’'-]*\p{L}){0,2}(?![\p{L}\p{N}-])/gu;
@@ -39,16 +39,21 @@ export function listUnlisted(
 ): { name: string; names: string[] }[] {
   const known = learnNames(script.people);
   const told = new Set<string>(learnPets(script, lexicon).keys());
-  return [...listNoted(script), ...listIntroduced(script, lexicon, uses)].flatMap((name) => {
-    const words = name.split(' ');
+  const isKnown = (words: readonly string[]) => {
     const lowers = words.map((word) => word.toLowerCase());
-    const isKnown =
+    return (
       known.match(
         words.map((text) => ({ text })),
         lowers,
         0,
-      ) !== null;
-    if (isKnown || lowers.every((word) => told.has(word) || titles.test(word))) return [];
+      ) !== null
+    );
+  };
+  const introduced = listIntroduced(script, isKnown, lexicon, uses);
+  return [...listNoted(script), ...introduced].flatMap((name) => {
+    const words = name.split(' ');
+    const lowers = words.map((word) => word.toLowerCase());
+    if (isKnown(words) || lowers.every((word) => told.has(word) || titles.test(word))) return [];
     for (const word of lowers) told.add(word);
     return [{ name, names: [name] }];
   });
@@ -68,15 +73,30 @@ function listNoted({ scenes }: Script): string[] {
  * Names of people whom only the action introduces: with an age, in capitals at their first deed, or by a name that does
  * things again and again. In small and capital letters, in the order of the text.
  */
-function listIntroduced(script: Script, lexicon: Lexicon, uses: Ground['uses']): string[] {
+function listIntroduced(
+  script: Script,
+  isKnown: (words: readonly string[]) => boolean,
+  lexicon: Lexicon,
+  uses: Ground['uses'],
+): string[] {
   const named = script.scenes.flatMap(({ blocks }) =>
     blocks.flatMap((block) =>
       block.kind === 'action' ? readNames(block.lines.map(({ text }) => text).join(' ')) : [],
     ),
   );
-  const ground = { lexicon, uses, deeds: countDeeds(named, uses), common: commonWords(script) };
+  const strangers = named.filter(({ words }) => !isKnown(words));
+  let common: ReadonlySet<string> | null = null;
+  const ground: Ground = {
+    lexicon,
+    uses,
+    deeds: countDeeds(strangers, uses),
+    common: () => {
+      common ??= commonWords(script);
+      return common;
+    },
+  };
   return [
-    ...new Set(named.filter((one) => isIntroduced(one, ground)).map(({ words }) => words.map(asTitle).join(' '))),
+    ...new Set(strangers.filter((one) => isIntroduced(one, ground)).map(({ words }) => words.map(asTitle).join(' '))),
   ];
 }
 
@@ -129,7 +149,7 @@ function isSeldom(word: string, { uses, common }: Ground): boolean {
   const lower = word.toLowerCase();
   const { noun, verb, adverb, closed } = uses(lower);
   const isOrdinary = noun?.entry.core || verb || adverb || closed !== null || calendar.test(lower);
-  return !isOrdinary && !common.has(lower) && /[aeiouyà-ÿ]/iu.test(word);
+  return !isOrdinary && !common().has(lower) && /[aeiouyà-ÿ]/iu.test(word);
 }
 
 /** No English word, and long enough to be no abbreviation. */

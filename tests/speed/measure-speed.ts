@@ -56,4 +56,7 @@ console.log(
 console.log(
   `1200 scenes: ${ten.toFixed(0)} ms, ${(ten / median(ours)).toFixed(1)} times as long for ten times the script`,
 );
+const sampleFile = path.join(root, 'samples/slack-water/slack-water.md');
+const finder = spawnSync(process.execPath, ['tests/speed/measure-finder.js', small, sampleFile], { cwd: root });
+console.log(finder.stdout.toString().trimEnd(), finder.stderr.toString());
 fs.rmSync(folder, { recursive: true });

@@ -98,14 +98,15 @@ export function readSettings<Owner>(
 ): Evidence<Owner>[] {
   const here = groupByScene(script, elements);
   const said = groupByScene(script, sentences);
-  return script.scenes.flatMap((scene) =>
-    settings.flatMap(({ owner, cue }) => {
+  const evidence: Evidence<Owner>[] = [];
+  for (const scene of script.scenes) {
+    for (const { owner, cue } of settings) {
       const place = placeOfCue(cue, scene, here[scene.index] ?? [], said[scene.index] ?? []);
-      return place === null
-        ? []
-        : [{ ...place, owner, scene: scene.index, token: null, subject: null, object: null, sentence: null }];
-    }),
-  );
+      if (place === null) continue;
+      evidence.push({ ...place, owner, scene: scene.index, token: null, subject: null, object: null, sentence: null });
+    }
+  }
+  return evidence;
 }
 
 function groupByScene<Item extends { readonly scene: number }>(script: Script, items: readonly Item[]): Item[][] {
