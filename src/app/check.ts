@@ -1,8 +1,17 @@
 import { type Diagnostic, sortDiagnostics } from '../base/diagnostic.js';
 import type { Host } from '../host/types.js';
 import { analyse, readLexicon } from './analyse.js';
+import type { BookText } from './production.js';
 
-/** All messages about a script, in order; nothing is printed or written. */
-export function check(bytes: Uint8Array, file: string, host: Host): readonly Diagnostic[] {
-  return sortDiagnostics(analyse(bytes, file, readLexicon(host)).messages);
+/** All messages about a script, and about its book and the plan that follows from it on a day (an ISO date), in order; nothing is printed or written. */
+export async function check(
+  bytes: Uint8Array,
+  file: string,
+  host: Pick<Host, 'readData'>,
+  planned: { readonly book: BookText; readonly today: string } | null = null,
+): Promise<readonly Diagnostic[]> {
+  const { analysis, messages } = analyse(bytes, file, readLexicon(host));
+  if (!analysis || !planned) return sortDiagnostics(messages);
+  const { makeProduction } = await import('./production.js');
+  return sortDiagnostics([...messages, ...makeProduction(planned.book, analysis.breakdown, planned.today).messages]);
 }

@@ -72,6 +72,8 @@ function toMoney(
     pricesIncludeTax: choose(money?.['prices include tax'], true),
     rates,
     otherCosts: other,
+    at: placed.keyAt(['money']),
+    budgetAt: placed.keyAt(['money', 'budget']),
   };
 }
 

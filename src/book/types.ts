@@ -28,6 +28,9 @@ export interface BookMoney {
   readonly pricesIncludeTax: Choice<boolean>;
   readonly rates: readonly ExchangeRate[];
   readonly otherCosts: readonly OtherCost[];
+  /** Where the book speaks of money, and of the budget. */
+  readonly at: Range;
+  readonly budgetAt: Range;
 }
 
 /** Money that no line of the script causes: food, fuel, parking, time off work. */

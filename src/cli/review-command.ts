@@ -1,11 +1,13 @@
 import type { Command } from 'commander';
 import { analyse, readLexicon } from '../app/analyse.js';
 import { listReview, type ReviewAnswer, type ReviewItem, writeAnswer } from '../app/review.js';
+import { type SettledByBook, settleByBook } from '../app/review-book.js';
 import { type Insertion, insertInto } from '../app/text-edits.js';
 import type { Diagnostic } from '../base/diagnostic.js';
 import { FileTrouble } from '../host/types.js';
 import { sayCommand } from '../messages/command.js';
 import { exitCodes } from './exit-codes.js';
+import { findBook } from './read-book-file.js';
 import { type Input, readInput } from './read-input.js';
 import { reportMessages } from './report.js';
 import type { Session } from './session.js';
@@ -16,11 +18,15 @@ export function addReviewCommand(program: Command, session: Session): void {
     .command('review')
     .description('go through the open questions and write the answers into the script')
     .argument('<file>', 'the script')
-    .addHelpText('after', '\nAnswers become marks and notes in your own text; no other character changes.\n')
-    .action((file: string) => runReview(file, session));
+    .option('--book <file>', 'the production book (default: NAME.book.yaml beside the script, when it is there)')
+    .addHelpText(
+      'after',
+      '\nAnswers become marks and notes in your own text; no other character changes.\nWhat the production book answers or refuses is not asked again.\n',
+    )
+    .action((file: string, options: { readonly book?: string }) => runReview(file, options.book, session));
 }
 
-async function runReview(file: string, session: Session): Promise<void> {
+async function runReview(file: string, named: string | undefined, session: Session): Promise<void> {
   const { host } = session;
   if (file === '-') return refuse(sayCommand('review-needs-file', undefined), exitCodes.usage, session);
   const input = await readInput(file, session);
@@ -32,12 +38,34 @@ async function runReview(file: string, session: Session): Promise<void> {
     );
     return session.exit(exitCodes.scriptErrors);
   }
-  const items = listReview(analysis.breakdown, analysis.script);
+  const book = await findBook(file, named, session);
+  if (book === 'unreadable') return;
+  const settled = await settleByBook(analysis.breakdown, book, host.today());
+  if ('unreadable' in settled) {
+    host.error(
+      reportMessages(settled.unreadable, {
+        texts: { [book?.file ?? '']: book?.text ?? '' },
+        file: input.name,
+        colour: host.colour.error,
+      }),
+    );
+    return session.exit(exitCodes.scriptErrors);
+  }
+  const items = listReview(settled.breakdown, analysis.script);
+  host.out(bookWords(settled, book?.file ?? null));
   if (items.length === 0) return host.out('Nothing is open.\n');
   const answered = await askAll(items, session);
   const insertions = answered.flatMap(({ item, answer }) => writeAnswer(item, answer, analysis.script));
   if (insertions.length > 0 && !(await save(file, input, insertions, session))) return;
   host.out(`${answered.length} of ${items.length} settled${answered.length > 0 ? ` in ${file}` : ''}.\n`);
+}
+
+/** What the book has settled, and what only the book can settle. */
+function bookWords({ answered, forTheBook }: SettledByBook, file: string | null): string {
+  if (file === null) return '';
+  const done = answered > 0 ? `${answered} answered or refused in ${file}.\n` : '';
+  if (forTheBook.length === 0) return done;
+  return `${done}To be answered in ${file}, under elements:\n${forTheBook.map((one) => `  ${one}\n`).join('')}`;
 }
 
 interface Answered {

@@ -108,13 +108,16 @@ function checkCopies(plan: Plan): Diagnostic[] {
 function checkMoney(plan: Plan, book: Book): Diagnostic[] {
   const { budget, forecast, headroom, peak } = plan.money;
   const printed = budget === null ? '' : formatMoney(budget);
+  const at = book.money.budgetAt;
   return [
     ...(headroom !== null && headroom.minor < 0
-      ? [sayPlan('plan-over-budget', { forecast: formatMoney(forecast), budget: printed })]
+      ? [sayPlan('plan-over-budget', { forecast: formatMoney(forecast), budget: printed }, at)]
       : []),
     ...(budget !== null && peak !== null && peak.out.minor > budget.minor
-      ? [sayPlan('plan-cash-short', { peak: formatMoney(peak.out), budget: printed, date: formatDate(peak.date) })]
+      ? [sayPlan('plan-cash-short', { peak: formatMoney(peak.out), budget: printed, date: formatDate(peak.date) }, at)]
       : []),
-    ...(budget !== null && book.money.otherCosts.length === 0 ? [sayPlan('plan-other-costs-missing', undefined)] : []),
+    ...(budget !== null && book.money.otherCosts.length === 0
+      ? [sayPlan('plan-other-costs-missing', undefined, book.money.at)]
+      : []),
   ];
 }

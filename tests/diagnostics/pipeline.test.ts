@@ -44,14 +44,8 @@ const tables = {
   render: renderMessages,
 };
 
-/** Speak of the whole script or the whole book. */
-const placeless = new Set([
-  'language-not-read',
-  'book-section-not-extended',
-  'plan-over-budget',
-  'plan-cash-short',
-  'plan-other-costs-missing',
-]);
+/** Speak of the whole script, or of a section of the book. */
+const placeless = new Set(['language-not-read', 'book-section-not-extended']);
 
 describe.each(Object.entries(tables))('every message of the layer %s', (_, table) => {
   describe.each(Object.keys(table))('%s', (code) => {
