@@ -3,6 +3,7 @@ import type { Candidate } from './candidates.js';
 import type { Clauses } from './clause-types.js';
 import type { Lexicon } from './lexicon.js';
 import type { Token } from './reading.js';
+import { isLettered, isOnScreen } from './written-words.js';
 
 const names: Readonly<Record<string, CategoryName>> = {
   p: 'props',
@@ -16,9 +17,9 @@ const names: Readonly<Record<string, CategoryName>> = {
   m: 'makeup',
   e: 'effects',
   s: 'sound',
-  u: 'sound',
-  k: 'dressing',
-  g: 'props',
+  u: 'music',
+  k: 'plants',
+  g: 'graphics',
   q: 'gear',
   z: 'visual-effects',
 };
@@ -34,6 +35,9 @@ interface Use extends Pick<Candidate, 'kind'> {
   readonly fixed: boolean;
   /** A toy or statue of an animal, person or vehicle, or a cooked animal. */
   readonly made: 'figure' | 'food' | null;
+  /** A picture on a screen; a thing with lettering whose words are told. */
+  readonly onScreen: boolean;
+  readonly lettered: boolean;
 }
 
 interface UseRule {
@@ -73,7 +77,7 @@ const useRules: readonly UseRule[] = [
     words: 'it moves by itself',
     holds: (u) => u.letters.includes('e') && u.first !== 'e' && u.use.subjectOfDeed && bareMass(u),
   },
-  { to: second, words: 'it is in hand', holds: (u) => u.first === 's' && u.second !== '' && u.inHand },
+  { to: second, words: 'it is in hand', holds: (u) => /[su]/.test(u.first) && u.second !== '' && u.inHand },
   { to: 'sound', words: 'it is heard', holds: (u) => u.second === 's' && u.first !== 'd' && u.use.subjectOfDeed },
   {
     to: 'effects',
@@ -85,7 +89,14 @@ const useRules: readonly UseRule[] = [
     to: 'props',
     words: 'somebody handles it',
     holds: (u) =>
-      /^[dk]/.test(u.letters) && u.inHand && !u.fixed && (!u.use.touchedOnly || u.use.held || u.use.instrument),
+      /^[dkg]/.test(u.letters) && u.inHand && !u.fixed && (!u.use.touchedOnly || u.use.held || u.use.instrument),
+  },
+  { to: 'graphics', words: 'a screen shows it', holds: (u) => u.onScreen && !u.inHand && !u.words.owned },
+  { to: 'graphics', words: 'its words are told', holds: (u) => u.lettered && !u.inHand },
+  {
+    to: 'plants',
+    words: 'it grows or stands there',
+    holds: (u) => u.letters.includes('k') && !u.inHand && !u.words.owned && (u.use.standing || u.use.placed),
   },
   {
     to: 'dressing',
@@ -113,6 +124,8 @@ export function categoryByUse(
     inHand: use.handled || use.instrument || (use.held && !use.worn),
     fixed: kind.classes.includes('fixed'),
     made: asFigure(candidate, clauses, lexicon),
+    onScreen: isOnScreen(candidate, clauses, lexicon),
+    lettered: isLettered(candidate, clauses),
   };
   const usual = names[first] ?? 'props';
   const rule = useRules.find((one) => one.holds(facts));

@@ -2,6 +2,7 @@ import type { Clauses, Deed } from './clause-types.js';
 import type { Kind } from './kinds.js';
 import type { Lexicon } from './lexicon.js';
 import type { Token } from './reading.js';
+import { quotes } from './written-words.js';
 
 /** What kind of subject does it. */
 export type Doer = 'person' | 'vehicle' | 'animal' | 'thing' | 'nobody';
@@ -19,6 +20,8 @@ export interface DeedFacts {
   readonly gives: boolean;
   /** The next words of the clause, up to seven. */
   readonly rest: readonly string[];
+  /** True when the words after the verb are given as they are written. */
+  readonly isQuoted: () => boolean;
   /** True when the verb stands in a word list. */
   readonly named: (list: string) => boolean;
   /** True when the subject's head stands in a word list. */
@@ -39,6 +42,7 @@ export function readDeed(deed: Deed, clauses: Clauses, lexicon: Lexicon): DeedFa
     object,
     gives: gives(deed, tokens),
     rest: restOf(deed, tokens),
+    isQuoted: () => quotes(tokens, deed.at + 1),
     named: (list) => classes.includes(list),
     subjectIn: (list) => subject !== null && (lexicon.find(subject.head)?.classes.includes(list) ?? false),
   };

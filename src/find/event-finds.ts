@@ -4,14 +4,32 @@ import { type Event, findEvents } from './events.js';
 import type { Lexicon } from './lexicon.js';
 import type { Token } from './reading.js';
 import type { Find } from './types.js';
+import { isTitleLine } from './written-words.js';
 
 /** The events of a sentence: what verbs and states of the body name. Nothing in speech. */
 export function readEvents(clauses: Clauses, lexicon: Lexicon): Event[] {
   if (clauses.sentence.kind !== 'action') return [];
+  if (isTitleLine(clauses.sentence)) return [titleEvent(clauses.sentence.tokens)];
   const bodies = findBodyStates(clauses, lexicon);
   const told = bodies.some(({ category, at }) => category === 'makeup' && bleeds(clauses, at));
   const events = findEvents(clauses, lexicon).filter(({ category }) => !(told && category === 'makeup'));
   return [...events, ...bodies.filter((state) => !events.some((one) => one.at === state.at))];
+}
+
+/** Words laid over the picture: "SUPER: Three days later". */
+function titleEvent(tokens: readonly Token[]): Event {
+  const said = tokens.slice(tokens.findIndex(({ text }) => /^[:—–-]$/.test(text)) + 1);
+  const at = tokens.length - said.length;
+  return {
+    at: Math.min(at, tokens.length - 1),
+    from: 0,
+    name: 'title on the picture',
+    category: 'graphics',
+    by: null,
+    confidence: 0.9,
+    rule: 'words are laid over the picture',
+    hides: null,
+  };
 }
 
 /** "Tim's knee is bleeding" is told by the knee already. */

@@ -178,7 +178,7 @@ export const eventRules: readonly EventRule[] = [
         f.deed.lemma,
       ) ||
         f.subjectIn('breaking')) &&
-      !/^[es]/.test(f.subject?.letters ?? '') &&
+      !/^[esu]/.test(f.subject?.letters ?? '') &&
       ((f.subject?.letters ?? 'x') !== '' || f.subjectIn('breaking')),
   },
   {

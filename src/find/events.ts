@@ -37,8 +37,8 @@ export function findEvents(clauses: Clauses, lexicon: Lexicon): Event[] {
     const word = (tokens[at] as Token).lower;
     events.push({
       at,
-      from: subject && (named || rule.bySubject) ? subject.start : at,
-      name: named ? `${(tokens[subject.head] as Token).lower} ${word}` : word,
+      from: subject && (named || rule.named || rule.bySubject) ? subject.start : at,
+      name: rule.named ? rule.named(facts) : named ? `${(tokens[subject.head] as Token).lower} ${word}` : word,
       category: rule.category,
       by: deed.subject?.person ?? null,
       confidence: 0.7,

@@ -88,7 +88,7 @@ export const rules: readonly Rule[] = [
   { id: 'a', words: 'it comes with "a"', weight: 0.1, holds: (_, s) => s.words.article === 'a' },
   { id: 'the', words: 'it comes with "the"', weight: -0.5, holds: (_, s) => s.words.article === 'the' },
   { id: 'number', words: 'it is counted', weight: -0.3, holds: (_, s) => s.words.article === 'number' },
-  { id: 'bare', words: 'it has no article', weight: -1.3, holds: (k, s) => bare(s) && !/^[efsmz]/.test(k.letters) },
+  { id: 'bare', words: 'it has no article', weight: -1.3, holds: (k, s) => bare(s) && !/^[efsmzuq]/.test(k.letters) },
   {
     id: 'bare-weak',
     words: 'a word with other meanings has no article',

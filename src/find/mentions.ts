@@ -10,6 +10,7 @@ import { mayShow, whyPresent } from './plainly-present.js';
 import type { Sentence, Token } from './reading.js';
 import type { Signals } from './signals.js';
 import { whoHas } from './who.js';
+import { isTitleLine } from './written-words.js';
 
 /** Below this no evidence from elsewhere makes an element of a mention. */
 const hopeless = 0.05;
@@ -37,7 +38,7 @@ export interface Mention {
 /** The things that one sentence may name; in speech only those that are plainly there. */
 export function readMentions(clauses: Clauses, taken: ReadonlySet<number>, lexicon: Lexicon): Mention[] {
   const spoken = clauses.sentence.kind !== 'action';
-  if (spoken && !mayShow(clauses)) return [];
+  if ((spoken && !mayShow(clauses)) || isTitleLine(clauses.sentence)) return [];
   return findCandidates(clauses, lexicon).flatMap((candidate) => {
     const { part, kind, signals } = candidate;
     if (taken.has(part.phrase.head)) return [];

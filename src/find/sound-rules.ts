@@ -8,6 +8,8 @@ export interface EventRule {
   readonly holds: (facts: DeedFacts) => boolean;
   /** Names the subject, not the verb: "water sprays" is water. */
   readonly bySubject?: true;
+  /** What to call it, when neither verb nor subject alone says. */
+  readonly named?: (facts: DeedFacts) => string;
 }
 
 /** True when one of the words fits the pattern. */
@@ -15,6 +17,28 @@ export const any = (words: readonly string[], pattern: RegExp) => words.some((wo
 
 /** How verbs name sounds. */
 export const soundRules: readonly EventRule[] = [
+  {
+    category: 'graphics',
+    words: 'a screen shows words',
+    named: (f) => `words on the ${f.subject?.head ?? 'screen'}`,
+    holds: (f) =>
+      f.subjectIn('screens') && /^(?:read|say|flash|spell)$/.test(f.deed.lemma) && !f.deed.passive && f.isQuoted(),
+  },
+  {
+    category: 'music',
+    words: 'music is played',
+    named: (f) => `${f.subject?.head ?? 'music'} plays`,
+    holds: (f) =>
+      f.subjectIn('music-players') &&
+      !/^[us]/.test(f.subject?.letters ?? '') &&
+      (f.deed.lemma === 'play' || (f.deed.lemma === 'strike' && f.rest[0] === 'up')) &&
+      (f.doer !== 'person' || f.subjectIn('groups')),
+  },
+  {
+    category: 'music',
+    words: 'somebody sings',
+    holds: (f) => /^(?:sing|croon|yodel)$/.test(f.deed.lemma) && f.doer === 'person' && !f.deed.passive,
+  },
   {
     category: 'sound',
     words: 'what plays is heard',
@@ -71,6 +95,6 @@ function heard(f: DeedFacts): boolean {
     )
   )
     return false;
-  if (/^(?:[se]|[^d]s)/.test(f.subject.letters)) return false;
+  if (/^(?:[sue]|[^d]s)/.test(f.subject.letters)) return false;
   return !/^(?:voice|light|sea|desert|wind|breath|rain|stomach|blood|water)$/.test(f.subject.head);
 }

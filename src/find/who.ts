@@ -17,7 +17,14 @@ export function whoHas(
   lexicon: Lexicon,
 ): string | null {
   const inHand = signals.use.handled || signals.use.instrument || signals.use.held || signals.use.worn;
-  if (category === 'dressing' || category === 'vehicles' || category === 'animals' || category === 'extras') {
+  if (
+    category === 'dressing' ||
+    category === 'plants' ||
+    category === 'graphics' ||
+    category === 'vehicles' ||
+    category === 'animals' ||
+    category === 'extras'
+  ) {
     return inHand || signals.words.owned ? (agentOf(part, clauses, lexicon) ?? ownerOf(part, clauses)) : null;
   }
   const head = clauses.sentence.tokens[part.phrase.head]?.lemma ?? '';

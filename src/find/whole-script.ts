@@ -24,6 +24,8 @@ interface Evidence {
   /** Handled as a prop anywhere; worn anywhere. */
   inHand: boolean;
   worn: boolean;
+  /** Its words are told somewhere, or a screen shows it. */
+  graphic: boolean;
   /** Only ever standing somewhere. */
   untouched: boolean;
   readonly scenes: Set<number>;
@@ -50,6 +52,7 @@ const noEvidence = (): Evidence => ({
   touched: 0,
   inHand: false,
   worn: false,
+  graphic: false,
   untouched: true,
   scenes: new Set(),
 });
@@ -60,6 +63,7 @@ function addEvidence(evidence: Evidence, mention: Mention): Evidence {
   if (isTouched(mention)) evidence.touched++;
   if (category === 'props' && inHand) evidence.inHand = true;
   if (category === 'costumes') evidence.worn = true;
+  if (category === 'graphics') evidence.graphic = true;
   const stands = signals.use.placed || signals.use.standing || category === 'dressing';
   if (inHand || signals.words.owned || !stands) evidence.untouched = false;
   evidence.scenes.add(mention.sentence.scene);
@@ -131,9 +135,10 @@ function categoryOverScript(mention: Mention, evidence: Evidence): { category: C
   const { category, kind } = mention;
   const change = (to: CategoryName, why: string) => ({ category: to, why: to === category ? null : why });
   if (kind.letters.includes('c') && evidence.worn) return change('costumes', 'it is worn elsewhere in the script');
-  if (category !== 'props' && category !== 'dressing') return { category, why: null };
+  if (!/^(?:props|dressing|plants|graphics)$/.test(category)) return { category, why: null };
   if (kind.classes.includes('fixed')) return { category, why: null };
+  if (evidence.graphic && !evidence.inHand) return change('graphics', 'its words are told elsewhere in the script');
   if (evidence.inHand) return change('props', 'somebody handles it elsewhere in the script');
-  if (!evidence.untouched || evidence.scenes.size < 2) return { category, why: null };
+  if (category !== 'props' || !evidence.untouched || evidence.scenes.size < 2) return { category, why: null };
   return change('dressing', 'it stands in several scenes and nobody touches it');
 }

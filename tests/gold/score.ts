@@ -60,6 +60,11 @@ function sameHead(a: string, b: string): boolean {
   return a.length > 3 && b.length > 3 && (a.startsWith(b) || b.startsWith(a)) && Math.abs(a.length - b.length) <= 3;
 }
 
+/** Finer categories of the product that the gold counts under a wider one: all music is sound, all greenery is dressing. */
+const wider: Readonly<Record<string, string>> = { music: 'sound', plants: 'dressing' };
+
+const isCategory = (gold: string, said: string) => gold === said || gold === wider[said];
+
 /** Compares what was said of one item with its gold. A hit has the same head; optional gold counts neither way. */
 export function tallyItem(tally: Tally, id: string, text: string, gold: readonly GoldElement[], said: readonly Said[]): void {
   const used = new Set<GoldElement>();
@@ -67,7 +72,7 @@ export function tallyItem(tally: Tally, id: string, text: string, gold: readonly
   for (const one of said) {
     const near = (g: GoldElement) => sameHead(headWord(g.name), headWord(one.name)) || wordsOf(g.name).some((word) => word === one.name.toLowerCase());
     const free = gold.filter((g) => !used.has(g) && near(g));
-    const hit = free.find((g) => [g.category, ...(g.also ?? [])].includes(one.category)) ?? free[0];
+    const hit = free.find((g) => [g.category, ...(g.also ?? [])].some((own) => isCategory(own, one.category))) ?? free[0];
     if (!hit) {
       if (gold.some((g) => used.has(g) && near(g))) continue;
       wrong++;
@@ -105,9 +110,9 @@ function countMiss(tally: Tally, gold: GoldElement, line: string): void {
 function countHit(tally: Tally, gold: GoldElement, said: Said, line: string, text: string): void {
   tally.hits++;
   cell(tally, gold.category).hits++;
-  if (gold.category === said.category) tally.strict++;
+  if (isCategory(gold.category, said.category)) tally.strict++;
   else tally.errors.push(`class   ${line}`);
-  if ([gold.category, ...(gold.also ?? [])].includes(said.category)) tally.lenient++;
+  if ([gold.category, ...(gold.also ?? [])].some((own) => isCategory(own, said.category))) tally.lenient++;
   if (!gold.who) return;
   tally.whoOf++;
   if ((said.by ?? '').toUpperCase() === gold.who.toUpperCase()) tally.who++;
