@@ -102,7 +102,7 @@ const person = z.strictObject(
     phone: leaf.line('Private: printed only for whoever needs it.'),
     email: leaf.line('Private.'),
     minor: leaf.yesNo('Is the actor under age?'),
-    'hours a day': leaf.decimal('Hours a day this person may work, as you were told by who decides it.'),
+    'hours a day': leaf.hoursOfDay('Hours a day this person may work, as you were told by who decides it.'),
     transport: leaf.line('How they come.'),
     food: leaf.line('What they eat.'),
     sizes: z
@@ -164,7 +164,7 @@ const scene = z.strictObject(
 const prep = z.strictObject(
   {
     starts: leaf.date('First day of preparation.'),
-    'hours a day': leaf.decimal('Hours of work on things that one helper manages in a day of preparation.'),
+    'hours a day': leaf.hoursOfDay('Hours of work on things that one helper manages in a day of preparation.', 0.25),
     drier: leaf.yesNo('Is there a drier machine?'),
   },
   { error: 'starts, hours a day, drier' },
@@ -178,7 +178,7 @@ const usual = z.strictObject(
     spare: leaf.percent('Spare for what is used up.'),
     call: leaf.clock('When a shooting day starts.'),
     wrap: leaf.clock('When it ends.'),
-    'rest hours': leaf.decimal('Hours between wrap and the next call.'),
+    'rest hours': leaf.hoursOfDay('Hours between wrap and the next call.'),
     'golden hour': leaf.degrees('Heights of the Sun between which you call it golden: -4 to 6.'),
     zone: leaf.line('Time zone where a location gives none: Europe/Copenhagen.'),
   },

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { dryingTimes } from '../trade/drying-times.js';
 import * as leaf from './leaf-shapes.js';
+import { mostHours, parseHours } from './written-values.js';
 
 const prepTask = z
   .union(
@@ -38,7 +39,15 @@ const material = z.strictObject(
 const state = z.strictObject(
   {
     undo: z
-      .union([z.literal('never'), z.string().regex(/^\s*\d+([.,]\d+)?\s*(h|hours?|min|minutes?)?\s*$/), z.number()], {
+      .union(
+        [
+          z.literal('never'),
+          z.string().regex(/^\s*\d+([.,]\d+)?\s*(h|hours?|min|minutes?)?\s*$/),
+          z.number().min(0).max(mostHours),
+        ],
+        { error: 'hours such as 12, or never' },
+      )
+      .refine((value) => value === 'never' || parseHours(String(value)) !== null, {
         error: 'hours such as 12, or never',
       })
       .nullish()

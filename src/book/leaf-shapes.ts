@@ -3,7 +3,10 @@ import { parseCalendarDate } from '../base/calendar-date.js';
 import { parseClockTime } from '../base/clock-time.js';
 import { isCurrency } from '../base/money.js';
 import { parseDecimal, parsePercent } from '../base/ratio.js';
+import { toNumber } from './choices.js';
 import {
+  mostDays,
+  mostHours,
   parseCoordinates,
   parseDays,
   parseDegrees,
@@ -17,10 +20,25 @@ import {
  * met. The error text of a leaf completes the sentence "Expected …, found …".
  */
 
+/** The range of a value that may be written as a bare number. */
+interface NumberRange {
+  readonly least?: number;
+  readonly most?: number;
+}
+
 /** A value written as text or as a number, read by `parse`; `expected` names it in a message. */
-function written<T>(about: string, expected: string, pattern: RegExp, parse: (text: string) => T | null) {
+function written<T>(
+  about: string,
+  expected: string,
+  pattern: RegExp,
+  parse: (text: string) => T | null,
+  { least, most }: NumberRange = {},
+) {
+  const any = z.number({ error: expected });
+  const above = least === undefined ? any : any.min(least, { error: expected });
+  const number = most === undefined ? above : above.max(most, { error: expected });
   return z
-    .union([z.string({ error: expected }).regex(pattern, { error: expected }), z.number({ error: expected })], {
+    .union([z.string({ error: expected }).regex(pattern, { error: expected }), number], {
       error: expected,
     })
     .transform((value, context) => {
@@ -67,10 +85,16 @@ export const whole = (about: string, least = 0) =>
     .describe(about);
 
 export const hours = (about: string) =>
-  written(about, 'hours, such as 2, 1.5 or 30 min', /^\s*\d+([.,]\d+)?\s*(h|hours?|min|minutes?)?\s*$/, parseHours);
+  written(about, 'hours, such as 2, 1.5 or 30 min', /^\s*\d+([.,]\d+)?\s*(h|hours?|min|minutes?)?\s*$/, parseHours, {
+    least: 0,
+    most: mostHours,
+  });
 
 export const days = (about: string) =>
-  written(about, 'days, such as 4 or 2-4 days', /^\s*\d+(\s*[-–]\s*\d+)?\s*(working\s+)?(days?)?\s*$/, parseDays);
+  written(about, 'days, such as 4 or 2-4 days', /^\s*\d+(\s*[-–]\s*\d+)?\s*(working\s+)?(days?)?\s*$/, parseDays, {
+    least: 0,
+    most: mostDays,
+  });
 
 export const date = (about: string) =>
   written(about, 'a date such as 2027-03-12 (year-month-day)', /^\s*\d{4}-\d{2}-\d{2}\s*$/, parseCalendarDate);
@@ -81,13 +105,28 @@ export const clock = (about: string) =>
 export const percent = (about: string) =>
   written(about, 'a percentage such as 20%', /^\s*\d+([.,]\d+)?\s*%?\s*$/, parsePercent);
 
-export const decimal = (about: string) =>
-  written(about, 'a number such as 0.92', /^\s*\d+([.,]\d+)?\s*$/, parseDecimal);
+/** Hours out of one day: never more than 24, and where work is counted never so few that it would not end. */
+export const hoursOfDay = (about: string, least = 0) =>
+  written(
+    about,
+    `hours between ${least} and 24, such as 3 or 4.5`,
+    /^\s*\d+([.,]\d+)?\s*$/,
+    (text) => {
+      const meant = parseDecimal(text);
+      const value = meant === null ? null : toNumber(meant);
+      return value !== null && value >= least && value <= 24 ? meant : null;
+    },
+    { least, most: 24 },
+  );
 
-/** An amount stays as written here: its decimals can be judged only with the currency of the book. */
+/** An amount stays as written here: its decimals can be judged only with the currency of the book. What is spent and what comes back have lines of their own, so none is below zero. */
 export const amount = (about: string) =>
-  written(about, 'an amount such as 12.50, or 12.50 USD', /^\s*-?\d+([.,]\d+)?(\s*[A-Za-z]{3})?\s*$/, (text) =>
-    text.trim(),
+  written(
+    about,
+    'an amount of 0 or more, such as 12.50 or 12.50 USD',
+    /^\s*\d+([.,]\d+)?(\s*[A-Za-z]{3})?\s*$/,
+    (text) => text.trim(),
+    { least: 0 },
   );
 
 export const currency = (about: string) =>

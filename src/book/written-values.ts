@@ -1,14 +1,19 @@
 import { multiply, parseDecimal, type Ratio } from '../base/ratio.js';
 import type { Quantity } from './element-types.js';
 
+/** The most days and hours that one figure may say: beyond it, it is a slip of the keys. */
+export const mostDays = 1000;
+export const mostHours = 1000;
+
 const week = ['sun', 'mon', 'tue', 'wed', 'thu', 'fri', 'sat'];
 
-/** Reads `2`, `1.5 h`, `30 min` as hours; null when it is none. */
+/** Reads `2`, `1.5 h`, `30 min` as hours; null when it is none, or too many. */
 export function parseHours(text: string): number | null {
   const parts = /^\s*(\d+(?:[.,]\d+)?)\s*(h|hours?|min|minutes?)?\s*$/i.exec(text);
   if (!parts) return null;
   const value = Number((parts[1] as string).replace(',', '.'));
-  return parts[2]?.toLowerCase().startsWith('m') ? value / 60 : value;
+  const hours = parts[2]?.toLowerCase().startsWith('m') ? value / 60 : value;
+  return hours <= mostHours ? hours : null;
 }
 
 /** Reads `4`, `4 days`, `2-4 days` as days: of a range the longest counts, for that is the one to plan with. */
@@ -16,7 +21,7 @@ export function parseDays(text: string): number | null {
   const parts = /^\s*(\d+)(?:\s*[-–]\s*(\d+))?\s*(?:working\s+)?(?:days?)?\s*$/i.exec(text);
   if (!parts) return null;
   const longest = Math.max(Number(parts[1]), Number(parts[2] ?? 0));
-  return longest <= 1000 ? longest : null;
+  return longest <= mostDays ? longest : null;
 }
 
 const units: Readonly<Record<string, { unit: Quantity['unit']; factor: string }>> = {

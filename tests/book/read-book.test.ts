@@ -14,7 +14,9 @@ describe('an empty book', () => {
     (text) => {
       const { book, messages } = readBook(text, 'book.yaml');
       expect(messages).toEqual([]);
-      expect(book).toEqual(emptyBook());
+      // Only where money stands differs: at its own line once the book has one.
+      const { at, budgetAt } = emptyBook().money;
+      expect({ ...book, money: { ...book?.money, at, budgetAt } }).toEqual(emptyBook());
       expect(book?.takes).toEqual({ value: 4, given: false });
       expect(book?.money.currency).toEqual({ value: 'EUR', given: false });
       expect(book?.workingDays).toEqual({ value: [1, 2, 3, 4, 5], given: false });
@@ -144,4 +146,28 @@ describe('mistakes', () => {
       expect(readBook(text, 'book.yaml').messages.length).toBeGreaterThan(0);
     },
   );
+});
+
+describe('numbers that no shoot has', () => {
+  it.each([
+    ['prep: { hours a day: 0 }', 'Expected hours between 0.25 and 24, such as 3 or 4.5, found "0".'],
+    ['usual: { rest hours: 48 }', 'Expected hours between 0 and 24, such as 3 or 4.5, found "48".'],
+    ['money: { budget: -100 }', 'Expected an amount of 0 or more, such as 12.50 or 12.50 USD, found "-100".'],
+    ['elements: { vase: { price: -5 } }', 'Expected an amount of 0 or more, such as 12.50 or 12.50 USD, found "-5".'],
+    ['elements: { vase: { paid: "-3 USD" } }', 'Expected an amount of 0 or more'],
+    ['elements: { vase: { states: { wet: { undo: 99999 h } } } }', 'Expected hours such as 12, or never'],
+    ['elements: { vase: { prep: [{ task: dye, hours: 99999 h }] } }', 'Expected hours, such as 2, 1.5 or 30 min'],
+  ])('%s is a message, and the rest of the book still counts', (text, reason) => {
+    const { book, messages } = readBook(`${text}\nholidays: [2027-03-26]\n`, 'book.yaml');
+    expect(messages).toHaveLength(1);
+    expect(messages[0]?.reason).toContain(reason);
+    expect(messages[0]?.place?.start.line).toBe(1);
+    expect(book?.holidays).toEqual(['2027-03-26']);
+  });
+
+  it('takes an evening of a quarter of an hour, and nothing as a price', () => {
+    const { book, messages } = readBook('prep: { hours a day: 0.25 }\nelements: { vase: { price: 0 } }\n', 'b.yaml');
+    expect(messages).toEqual([]);
+    expect([book?.prepHoursADay.value, book?.elements[0]?.price?.minor]).toEqual([0.25, 0]);
+  });
 });
