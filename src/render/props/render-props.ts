@@ -5,8 +5,8 @@ import { readBookNotes } from '../words/book-notes.js';
 import { readFirstBlocks } from '../words/read-first.js';
 import { indexScenes } from '../words/scene-list-words.js';
 import { changingBlocks } from './changing-things.js';
-import { dressingBlocks } from './dressing-by-place.js';
 import { paperBlocks } from './paper-and-screens.js';
+import { placeSheetBlocks } from './place-sheets.js';
 import { handledCategories, placeCategories } from './prop-categories.js';
 import { runningBlocks } from './running-list.js';
 import { weaponBlocks } from './weapons-sheet.js';
@@ -32,7 +32,7 @@ export const renderProps: Render = async (input) => {
       ...runningBlocks(breakdown, readBookNotes(input.production), index),
       ...changingBlocks(input, index),
       ...paperBlocks(input, index),
-      ...dressingBlocks(breakdown, index),
+      ...placeSheetBlocks(input, index),
       ...weaponBlocks(breakdown, index),
       ...parts.back,
     ],

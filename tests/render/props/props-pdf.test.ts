@@ -59,9 +59,11 @@ describe('props.pdf', () => {
     expect(text).not.toMatch(/thunder|smoke|ring on a chain/);
   });
 
-  it('lists the dressing by place, in every scene there', () => {
-    const dressing = lines.slice(lines.indexOf('What stands in each place'));
-    expect(dressing).toContain('Bakery - back room wall clock (found) 1');
+  it('has a page for each place: what stands there, what is dangerous, blanks for whom to ask', () => {
+    const sheet = lines.slice(lines.indexOf('Place sheet: Bakery'));
+    expect(sheet).toContain('Bakery - back room, wall clock (found) 1');
+    expect(sheet.join(' ')).toContain('Whom to ask:');
+    expect(lines.slice(lines.indexOf('Place sheet: Yard')).join(' ')).toMatch(/Dangers here.*Rain and electricity 2/);
   });
 
   it('shows the chain of states', () => {

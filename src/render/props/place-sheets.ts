@@ -1,0 +1,132 @@
+import type { Breakdown, BreakdownScene, PlaceEntry } from '../../breakdown/types.js';
+import { locateScenes } from '../../plan/place-days.js';
+import { type Block, blank, bold, danger, type Inline, knownWords, type TableRow, tick } from '../layout/kit.js';
+import { placeFactBlocks } from '../plan/place-facts.js';
+import { locationWords } from '../plan/plan-words.js';
+import { placeWords, settingWords } from '../sheets/sheet-words.js';
+import type { RenderInput } from '../types.js';
+import { chargeWords } from '../words/charge-words.js';
+import { departureWords, dressRooms, type RoomDressing } from '../words/place-dressing.js';
+import { labelOf, listScenes, pickScenes, type SceneIndex } from '../words/scene-list-words.js';
+
+/** The place of one sheet: a real location, or without one a place of the story, and the scenes played there. */
+interface Site {
+  readonly location: string | null;
+  readonly name: string;
+  readonly places: readonly PlaceEntry[];
+  readonly scenes: readonly string[];
+}
+
+type SheetInput = Pick<RenderInput, 'breakdown' | 'production'>;
+
+/** One page for each shooting place: what stands there, where a scene departs from it, what is dangerous, the Sun, whom to ask. */
+export function placeSheetBlocks(input: SheetInput, index: SceneIndex): Block[] {
+  return listSites(input).flatMap((site) => siteBlocks(site, input, index));
+}
+
+function listSites({ breakdown, production }: SheetInput): Site[] {
+  const where = production ? locateScenes(breakdown, production.book, production.plan) : null;
+  const sites = new Map<string, Site>();
+  for (const place of breakdown.places) {
+    for (const scene of place.scenes) {
+      const location = where?.get(scene) ?? null;
+      const key = location === null ? `story ${place.id}` : `real ${location}`;
+      const known = sites.get(key);
+      sites.set(key, {
+        location,
+        name: known?.name ?? (location && production ? locationWords(location, production.book) : nameOf(place)),
+        places: [...new Set([...(known?.places ?? []), place])],
+        scenes: [...(known?.scenes ?? []), scene],
+      });
+    }
+  }
+  return [...sites.values()];
+}
+
+function nameOf(place: PlaceEntry): string {
+  return placeWords([place.name]);
+}
+
+function siteBlocks(site: Site, input: SheetInput, index: SceneIndex): Block[] {
+  const scenes = pickScenes(site.scenes, index);
+  const plays = site.location === null ? '' : `plays ${site.places.map(nameOf).join(', ')}; `;
+  return [
+    { kind: 'page break' },
+    { kind: 'heading', level: 2, text: `Place sheet: ${site.name}`, bookmark: `Place: ${site.name}` },
+    { kind: 'paragraph', text: `${plays}sc ${listScenes(site.scenes, index)}.` },
+    ...dangerBlocks(scenes, input, index),
+    ...placeFactBlocks(site.location, input),
+    { kind: 'heading', level: 3, text: 'What stands here' },
+    { kind: 'paragraph', text: explanation, keepWithNext: true },
+    dressingTable(site, input.breakdown, index),
+    { kind: 'paragraph', text: 'How it looked when we came (pictures, notes):', keepWithNext: true },
+    { kind: 'lines', count: 3 },
+  ];
+}
+
+const explanation =
+  'It stands here in every scene of the room, in the same spot, whether the scene names it or not. Take a picture of the whole room before you move anything; put it back as it was.';
+
+function dangerBlocks(scenes: readonly BreakdownScene[], { production }: SheetInput, index: SceneIndex): Block[] {
+  const found = new Map<string, BreakdownScene[]>();
+  for (const scene of scenes)
+    for (const title of new Set(scene.hazards.map((hazard) => hazard.title)))
+      found.set(title, [...(found.get(title) ?? []), scene]);
+  const rows = [...found].map(
+    ([title, where]): TableRow => ({
+      cells: [
+        bold(title),
+        listScenes(
+          where.map((scene) => scene.id),
+          index,
+        ),
+        chargeWords(where, production, index, 120),
+      ],
+    }),
+  );
+  const columns = [
+    { head: [danger, ' ', bold('Dangers here')], share: 1.4 },
+    { head: 'Scenes', share: 0.8 },
+    { head: 'Person in charge', share: 1.4 },
+  ];
+  return rows.length === 0
+    ? []
+    : [
+        { kind: 'frame', blocks: [{ kind: 'table', columns, rows, tight: true }] },
+        { kind: 'space', height: 6 },
+      ];
+}
+
+const columns = [
+  { head: 'Room', share: 1.5 },
+  { head: '', width: 12 },
+  { head: 'As a rule', share: 2 },
+  { head: 'Scenes', share: 0.8 },
+  { head: 'But in', share: 2.2 },
+];
+
+function dressingTable(site: Site, breakdown: Breakdown, index: SceneIndex): Block {
+  const played = new Set(site.scenes);
+  const rooms = site.places
+    .flatMap((place) => dressRooms(place, breakdown))
+    .filter(({ set }) => set.scenes.some((id) => played.has(id)));
+  return { kind: 'table', columns, rows: rooms.flatMap((room) => roomRows(room, played, index)) };
+}
+
+function roomRows({ set, standing, departures }: RoomDressing, played: ReadonlySet<string>, index: SceneIndex) {
+  const but = departures
+    .filter((one) => played.has(one.scene))
+    .map((one): Inline => [bold(`sc ${labelOf(one.scene, index)}: `), departureWords(one)]);
+  const scenes = set.scenes.filter((id) => played.has(id));
+  const head: Inline = [bold(placeWords([set.place])), `, ${settingWords(set.setting).toLowerCase()}`];
+  const things: Inline[] =
+    standing.length > 0
+      ? standing.map((thing): Inline => [bold(thing.name), ` ${knownWords(thing, index.labels)}`.trimEnd()])
+      : [['nothing told: ', blank(70)]];
+  return things.map(
+    (thing, at): TableRow =>
+      at === 0
+        ? { cells: [head, tick, thing, listScenes(scenes, index), { stack: but }], keepWithNext: things.length > 1 }
+        : { cells: ['', tick, thing, '', ''] },
+  );
+}
