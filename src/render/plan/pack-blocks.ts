@@ -19,7 +19,6 @@ import { photoFrameBlocks } from './photo-frames.js';
 import { pullListBlocks } from './pull-lists.js';
 import { resetBlocks } from './reset-cards.js';
 import { standingKitBlocks } from './standing-kit.js';
-import { weaponEntryBlocks } from './weapon-entries.js';
 import { taskBlocks } from './work-calendar.js';
 
 const bodily: ReadonlySet<CategoryName | null> = new Set(['costumes', 'makeup']);
@@ -47,7 +46,6 @@ export function propPackParts({ production }: RenderInput): PackParts {
       ...taskBlocks(plan, book, 'Your calendar', isTaskOf(production, isThing), true),
       ...overnightBlocks(production, (one) => plan.lines.some((line) => line.id === one.element && isThing(line))),
       ...hireBlocks(plan, isThing, null),
-      ...weaponEntryBlocks(book),
       ...resetBlocks(plan, book),
       ...standingKitBlocks(plan),
     ],

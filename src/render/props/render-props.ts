@@ -33,7 +33,7 @@ export const renderProps: Render = async (input) => {
       ...changingBlocks(input, index),
       ...paperBlocks(input, index),
       ...placeSheetBlocks(input, index),
-      ...weaponBlocks(breakdown, index),
+      ...weaponBlocks(input, index),
       ...parts.back,
     ],
   });
