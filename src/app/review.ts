@@ -1,4 +1,5 @@
 import { movePoint } from '../base/text-range.js';
+import { answerFits, isNo } from '../breakdown/answer-fits.js';
 import type { Breakdown, BreakdownScene, Question, SceneElement } from '../breakdown/types.js';
 import type { Script } from '../script/types.js';
 import type { Insertion } from './text-edits.js';
@@ -18,6 +19,23 @@ export type ReviewAnswer =
   | { readonly kind: 'no' }
   | { readonly kind: 'words'; readonly text: string };
 
+/** What may be typed as an answer, in words for a prompt. */
+export function sayWanted({ wants, choices }: Question): string {
+  if (choices.length > 0) return choices.join(' or ');
+  if (wants === 'yes or no') return 'y or n';
+  if (wants === 'number') return 'a number';
+  return wants === 'words' ? 'in your words' : 'in your words, or y or n';
+}
+
+/** Reads what was typed; null for an answer that would not settle the question. */
+export function readAnswer({ wants, choices, element }: Question, typed: string): ReviewAnswer | null {
+  if (!answerFits(wants, choices, typed)) return null;
+  if (element !== null) return { kind: isNo(typed) ? 'no' : 'yes' };
+  if (/^(y|yes)$/i.test(typed)) return { kind: 'yes' };
+  if (/^(n|no)$/i.test(typed)) return { kind: 'no' };
+  return { kind: 'words', text: typed };
+}
+
 /** The open questions in script order. */
 export function listReview(breakdown: Breakdown, script: Script): readonly ReviewItem[] {
   const lines = script.source.split('\n');
@@ -35,11 +53,11 @@ export function listReview(breakdown: Breakdown, script: Script): readonly Revie
 export function writeAnswer(item: ReviewItem, answer: ReviewAnswer, script: Script): readonly Insertion[] {
   const { element, question } = item;
   if (answer.kind === 'no') {
-    return [noteUnder(item, element ? `no: ${element.name}` : `answer: ${question.id}; no`, script)];
+    return [noteUnder(item, element ? `no: ${element.name}` : `answer: ${question.key}; no`, script)];
   }
   if (answer.kind === 'words' || !element) {
     const text = answer.kind === 'words' ? answer.text.replaceAll('<!--', '\\<!--') : 'yes';
-    return [noteUnder(item, `answer: ${question.id}; ${text}`, script)];
+    return [noteUnder(item, `answer: ${question.key}; ${text}`, script)];
   }
   return markWords(element, script) ?? [noteUnder(item, noteOf(element), script)];
 }

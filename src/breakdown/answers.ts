@@ -1,7 +1,10 @@
 import type { Range } from '../base/text-range.js';
+import { isNo, isYes } from './answer-fits.js';
 import { type Ground, notesOf } from './ground.js';
 
 interface Answer {
+  /** As the note names the question. */
+  readonly id: string;
   readonly line: string;
   readonly at: Range;
   met: boolean;
@@ -11,9 +14,15 @@ interface Answer {
 export class Answers {
   readonly #byId = new Map<string, Answer>();
 
-  /** Of two answers to one question the later counts. */
-  add(question: string, line: string, at: Range): void {
-    this.#byId.set(answeredId(question), { line: line.trim(), at, met: false });
+  /**
+   * A note settles the question that it names in full anywhere in the script, and one of its own scene by the part of the id before the
+   * scene's: so it holds when the heading is changed. Of two answers to one question the later counts.
+   */
+  add(question: string, line: string, at: Range, scene: string | null): void {
+    const id = answeredId(question);
+    const answer = { id, line: line.trim(), at, met: false };
+    this.#byId.set(id, answer);
+    if (scene !== null) this.#byId.set(`${id}-${scene}`, answer);
   }
 
   /** The answer to a question, or null. */
@@ -28,17 +37,23 @@ export class Answers {
     return this.get(id) !== null;
   }
 
+  /** Where the answer to a question stands, or null. */
+  placeOf(id: string): Range | null {
+    return this.#byId.get(id)?.at ?? null;
+  }
+
   /** The answers that nothing in this script asked for. */
   unmet(): { readonly id: string; readonly at: Range }[] {
-    return [...this.#byId].filter(([, { met }]) => !met).map(([id, { at }]) => ({ id, at }));
+    return [...new Set(this.#byId.values())].filter(({ met }) => !met).map(({ id, at }) => ({ id, at }));
   }
 }
 
 /** Reads the `answer` notes of the whole script. */
 export function readAnswers(ground: Ground): Answers {
   const answers = new Answers();
-  for (const notes of [ground.script.notes, ...ground.scenes.map(({ scene }) => scene.notes)]) {
-    for (const { question, line, at } of notesOf(notes, 'answer')) answers.add(question, line, at);
+  const scenes = ground.scenes.map(({ scene, id }) => ({ notes: scene.notes, id }));
+  for (const { notes, id } of [{ notes: ground.script.notes, id: null }, ...scenes]) {
+    for (const { question, line, at } of notesOf(notes, 'answer')) answers.add(question, line, at, id);
   }
   return answers;
 }
@@ -59,16 +74,6 @@ export function saysYes(answers: Answers, id: string): boolean {
 /** True when the answer to a question begins with a no. */
 export function saysNo(answers: Answers, id: string): boolean {
   return isNo(answers.get(id) ?? '');
-}
-
-/** True for words that begin with a yes. */
-export function isYes(line: string): boolean {
-  return /^(?:yes|same|the same)\b/i.test(line);
-}
-
-/** True for words that begin with a no. */
-export function isNo(line: string): boolean {
-  return /^(?:no|none|not)\b/i.test(line);
 }
 
 /** Ids of the questions whose answers change what the breakdown says. Each is made of the subject and the scene. */

@@ -6,7 +6,7 @@ import type { Reckoned } from './story-days.js';
 
 /**
  * Gathers the scenes whose story day rests on a weak reason, by day: they are one question, asked at the first of them, so that one answer
- * settles a day. An answer that names any of them counts.
+ * settles a day. An answer that names any of them counts; a no makes a new day of it, and the scenes that follow stay on that.
  */
 export function doubtDays(
   scenes: readonly SceneGround[],
@@ -14,13 +14,18 @@ export function doubtDays(
   answers: Answers,
 ): ReadonlyMap<number, DayDoubt> {
   const unsure = new Map<string, SceneGround[]>();
+  const settled = new Set<string>();
   for (const scene of scenes) {
     const day = reckoned[scene.index]?.day;
-    if (day && !day.sure) pushTo(unsure, day.label, scene);
+    if (!day) continue;
+    const id = questionIds.day(scene.id);
+    // An answered no is sure already; only an answer that is still needed counts as asked for.
+    if (day.sure ? answers.placeOf(id) !== null : answers.has(id)) settled.add(day.label);
+    if (!day.sure) pushTo(unsure, day.label, scene);
   }
   const doubts = new Map<number, DayDoubt>();
-  for (const [first, ...others] of unsure.values()) {
-    if (!first || [first, ...others].some(({ id }) => answers.has(questionIds.day(id)))) continue;
+  for (const [label, [first, ...others]] of unsure) {
+    if (!first || settled.has(label)) continue;
     doubts.set(first.index, { id: questionIds.day(first.id), others: others.map(({ label }) => label) });
   }
   return doubts;

@@ -1,5 +1,5 @@
 import { foldName } from '../base/slug.js';
-import { isNo, isYes } from './answers.js';
+import { isNo, isYes } from './answer-fits.js';
 import type { Identity } from './element-register.js';
 import type { SceneGround } from './ground.js';
 import { notesOf } from './ground.js';

@@ -1,7 +1,7 @@
 import type { Diagnostic } from '../base/diagnostic.js';
 import { foldName } from '../base/slug.js';
 import { sayBreakdown } from '../messages/breakdown.js';
-import { readNumber } from '../trade/number-words.js';
+import { readCount } from './answer-fits.js';
 import { type Answers, questionIds } from './answers.js';
 import { countExtras } from './extras.js';
 import type { Ground } from './ground.js';
@@ -84,8 +84,7 @@ function correctUnnamed(
 function countByAnswers(extras: readonly SceneExtra[], scene: string, answers: Answers): SceneExtra[] {
   return extras.map((extra) => {
     if (extra.count !== null) return extra;
-    const [word = ''] = (answers.get(questionIds.count(extra.id, scene)) ?? '').split(/\s/);
-    return { ...extra, count: readNumber(word) };
+    return { ...extra, count: readCount(answers.get(questionIds.count(extra.id, scene)) ?? '') };
   });
 }
 

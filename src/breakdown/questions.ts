@@ -1,3 +1,4 @@
+import { answerFits } from './answer-fits.js';
 import type { Answers } from './answers.js';
 import type { MakeUpDoubt } from './carry-make-up.js';
 import type { CostumeDoubt } from './costume-plot.js';
@@ -50,11 +51,20 @@ export interface NightDoubt {
 
 /** Writes the open questions of a scene: decisions about the story first, then choices and work, then things; what is answered is left out. */
 export function askQuestions(doubts: SceneDoubts, answers: Answers): Question[] {
-  const questions = [...askStory(doubts), ...askWhich(doubts), ...askFinder(doubts), ...askElements(doubts)];
+  const asked = [...askStory(doubts), ...askWhich(doubts), ...askFinder(doubts), ...askElements(doubts)];
   const ids = new Set<string>();
-  return questions.filter(({ id }) => {
-    if (answers.has(id) || ids.has(id)) return false;
-    ids.add(id);
-    return true;
+  return asked.flatMap((one) => {
+    const answer = answers.get(one.id);
+    if (ids.has(one.id) || (answer !== null && answerFits(one.wants, one.choices, answer))) return [];
+    ids.add(one.id);
+    return [withKey(one, doubts.ground.id)];
   });
+}
+
+/** A question as a pass asks it, before it is known how short its id may be typed. */
+export type Asked = Omit<Question, 'key'>;
+
+function withKey(asked: Asked, scene: string): Question {
+  const key = asked.id.endsWith(`-${scene}`) ? asked.id.slice(0, -scene.length - 1) : asked.id;
+  return { ...asked, key, settle: asked.settle.replace(`answer: ${asked.id}`, `answer: ${key}`) };
 }

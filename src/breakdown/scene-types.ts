@@ -3,6 +3,7 @@ import type { Range } from '../base/text-range.js';
 import type { Strength } from '../find/types.js';
 import type { Light, Setting, VoiceKind } from '../script/types.js';
 import type { CategoryName } from '../trade/categories.js';
+import type { Wanted } from './answer-fits.js';
 
 /** How an element is known: by a bracket, by a note, by the finder's reading, by implication. */
 export type Known = 'marked' | 'noted' | 'found' | 'implied';
@@ -129,6 +130,8 @@ export interface SceneHazard {
 export interface Question {
   /** Stable between compiles. */
   readonly id: string;
+  /** How a note in its own scene names it: the id without the scene's part. */
+  readonly key: string;
   readonly text: string;
   readonly line: number;
   /** What to type to settle it. */
@@ -136,6 +139,9 @@ export interface Question {
   /** `element`: a yes or no about a found or implied element; `task`: work implied; `story`: a decision. */
   readonly kind: 'element' | 'task' | 'story';
   readonly element: string | null;
+  readonly wants: Wanted;
+  /** Names of which the answer must hold one; empty when any will do. */
+  readonly choices: readonly string[];
 }
 
 /** A tie between two scenes: what must match. */

@@ -1,16 +1,16 @@
 import { slug } from '../base/slug.js';
 import { collectiveNouns } from '../trade/cue-words.js';
+import type { Wanted } from './answer-fits.js';
 import { questionIds } from './answers.js';
-import type { SceneDoubts } from './questions.js';
+import type { Asked, SceneDoubts } from './questions.js';
 import { headOf } from './same-thing.js';
-import type { Question } from './types.js';
 
 /** Asks for the decisions about the story that a scene waits for, the most far-reaching first. */
-export function askStory(doubts: SceneDoubts): Question[] {
+export function askStory(doubts: SceneDoubts): Asked[] {
   return questionKinds.flatMap((ask) => [...ask(doubts)]);
 }
 
-type Ask = (doubts: SceneDoubts) => Iterable<Question>;
+type Ask = (doubts: SceneDoubts) => Iterable<Asked>;
 
 const questionKinds: readonly Ask[] = [
   askDay,
@@ -30,8 +30,8 @@ const questionKinds: readonly Ask[] = [
  * A decision about the story. The first thing to type stands in straight quotes, another way in curly ones, so that a list of questions
  * can show the first by itself.
  */
-function story(id: string, text: string, line: number, settle: string): Question {
-  return { id, text, line, settle, kind: 'story', element: null };
+function story(id: string, text: string, line: number, settle: string, wants: Wanted = 'words, yes or no'): Asked {
+  return { id, text, line, settle, kind: 'story', element: null, wants, choices: [] };
 }
 
 function* askDay({ ground, day, doubtfulDay }: SceneDoubts) {
@@ -47,7 +47,7 @@ function* askDay({ ground, day, doubtfulDay }: SceneDoubts) {
     others.length > 0
       ? `Type "> answer: ${id} yes" for all, or “> day: ${day.number + 1}” where a new day begins.`
       : `Type "${note}", or the right day.`;
-  yield story(id, text, headingLine(ground), settle);
+  yield story(id, text, headingLine(ground), settle, 'yes or no');
 }
 
 function joinNames(names: readonly string[]): string {
@@ -67,7 +67,8 @@ function* askLingering({ ground, lingering }: SceneDoubts) {
   for (const { presence, since } of lingering) {
     const { id, name } = presence.person;
     const text = `${name} was there in ${since}, and nothing says that ${name} leaves: still there, without a word?`;
-    yield story(questionIds.there(id, ground.id), text, headingLine(ground), `Type "> cast: ${name}" if so.`);
+    const settle = `Type "> cast: ${name}" if so.`;
+    yield story(questionIds.there(id, ground.id), text, headingLine(ground), settle, 'yes or no');
   }
 }
 
@@ -80,6 +81,7 @@ function* askMakeUp({ ground, makeUp }: SceneDoubts) {
       text,
       line,
       `Type "> answer: ${question} yes", or \u201c> makeup: \u2026\u201d as it looks now.`,
+      'yes or no',
     );
   }
 }
@@ -87,7 +89,13 @@ function* askMakeUp({ ground, makeUp }: SceneDoubts) {
 function* askNights({ nights }: SceneDoubts) {
   for (const { id, person, before, line } of nights) {
     const text = `A new day for ${person} after the night of ${before}: still the same clothes?`;
-    yield story(id, text, line, `Type "> answer: ${id} yes, the same clothes", or “> ${person}: wears …”.`);
+    yield story(
+      id,
+      text,
+      line,
+      `Type "> answer: ${id} yes, the same clothes", or “> ${person}: wears …”.`,
+      'yes or no',
+    );
   }
 }
 
@@ -95,7 +103,7 @@ function* askChanges({ ground, costumes }: SceneDoubts) {
   for (const { person, before, now, line } of costumes) {
     const text = `${person} was in ${before} and is now in ${now}: read as a change of costume. Is it one?`;
     const settle = `Type "> ${person}: changes to ${now}, …", or “> ${person}: wears …”.`;
-    yield story(questionIds.change(slug(person), ground.id), text, line, settle);
+    yield story(questionIds.change(slug(person), ground.id), text, line, settle, 'yes or no');
   }
 }
 
@@ -124,7 +132,8 @@ function* askCounts({ ground, extras }: SceneDoubts) {
     if (count !== null || !isPlural(name)) continue;
     const text =
       isCollective(name) && headOf(name) !== 'people' ? `How many people are the ${name}?` : `How many ${name}?`;
-    yield story(questionIds.count(id, ground.id), text, line, `Type "> extras: 6 ${name}" with the number you want.`);
+    const settle = `Type "> extras: \u2026 ${name}" with the number you want in place of the dots.`;
+    yield story(questionIds.count(id, ground.id), text, line, settle, 'number');
   }
 }
 
@@ -140,7 +149,7 @@ function* askPlace({ ground, place }: SceneDoubts) {
   if (!place) return;
   const text = `Are "${place.first}" and "${place.second}" one place?`;
   const settle = 'Write the name the same way in every heading, or answer that there are two.';
-  yield story(questionIds.place(slug(place.second)), text, headingLine(ground), settle);
+  yield story(questionIds.place(slug(place.second)), text, headingLine(ground), settle, 'yes or no');
 }
 
 function* askPastDressing({ ground, pastDressing }: SceneDoubts) {

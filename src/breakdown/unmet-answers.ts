@@ -2,27 +2,39 @@ import type { Diagnostic } from '../base/diagnostic.js';
 import { findNearest } from '../base/nearest.js';
 import { sayBreakdown } from '../messages/breakdown.js';
 import type { Answers } from './answers.js';
-import type { BreakdownScene } from './types.js';
+import type { BreakdownScene, Question } from './types.js';
 
-/** Tells of answers whose question this script does not ask, with the open question of the nearest id. */
+/** Tells of answers that settle nothing: their question wants another kind of answer, or this script does not ask it. */
 export function tellUnmetAnswers(answers: Answers, scenes: readonly BreakdownScene[]): Diagnostic[] {
-  const unmet = answers.unmet();
-  if (unmet.length === 0) return [];
-  const open = scenes.flatMap((scene) =>
-    scene.questions.map(({ id }) => ({ id, short: id.replace(`-${scene.id}`, '') })),
-  );
-  return unmet.map(({ id, at }) => sayBreakdown('answer-without-question', { id, near: findNear(id, open) }, at));
+  const questions = scenes.flatMap((scene) => scene.questions);
+  const unfit = questions.flatMap(({ id, key, text, wants, choices }) => {
+    const at = answers.placeOf(id);
+    if (!at) return [];
+    const wanted = choices.length > 0 ? choices.join(' or ') : sayWanted[wants];
+    return [sayBreakdown('answer-of-another-kind', { key, text, wanted }, at)];
+  });
+  const unmet = answers.unmet().map(({ id, at }) => {
+    return sayBreakdown('answer-without-question', { id, near: findNear(id, questions) }, at);
+  });
+  return [...unfit, ...unmet];
 }
 
+const sayWanted = {
+  'yes or no': 'yes or no',
+  number: 'a number',
+  words: 'the answer in words',
+  'words, yes or no': 'an answer',
+} as const;
+
 /** The open question of the nearest id; of one typed without its scene, the nearest without theirs. */
-function findNear(id: string, open: readonly { readonly id: string; readonly short: string }[]): string | null {
+function findNear(id: string, open: readonly Pick<Question, 'id' | 'key'>[]): string | null {
   const whole = findNearest(
     id,
     open.map((one) => one.id),
   );
   const short = findNearest(
     id,
-    open.map((one) => one.short),
+    open.map((one) => one.key),
   );
-  return whole ?? open.find((one) => one.short === short)?.id ?? null;
+  return whole ?? open.find((one) => one.key === short)?.key ?? null;
 }

@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
 import { analyse, readLexicon } from '../app/analyse.js';
-import { listReview, type ReviewAnswer, type ReviewItem, writeAnswer } from '../app/review.js';
+import { listReview, type ReviewAnswer, type ReviewItem, readAnswer, sayWanted, writeAnswer } from '../app/review.js';
 import { type SettledByBook, settleByBook } from '../app/review-book.js';
 import { type Insertion, insertInto } from '../app/text-edits.js';
 import type { Diagnostic } from '../base/diagnostic.js';
@@ -74,28 +74,34 @@ interface Answered {
 }
 
 /** Asks one after the other until all are asked, the input ends or the user stops. */
-async function askAll(items: readonly ReviewItem[], { host }: Session): Promise<Answered[]> {
-  host.out(`${items.length} open. y yes, n no, Enter later, s stop; or type the answer in words.\n`);
+async function askAll(items: readonly ReviewItem[], session: Session): Promise<Answered[]> {
+  session.host.out(`${items.length} open. Enter later, s stop.\n`);
   const answered: Answered[] = [];
   for (const [index, item] of items.entries()) {
     const name = item.scene.number === null ? `scene ${item.scene.order} in order` : `scene ${item.scene.number}`;
-    host.out(
-      `\n${index + 1} of ${items.length}, ${name}, line ${item.question.line}\n  | ${item.context}\n${item.question.text} ${item.question.kind === 'element' ? '(y or n)' : '(in your words, or y or n)'}\n`,
-    );
-    const typed = await host.ask('> ');
-    if (typed === null || /^(s|stop)$/i.test(typed.trim())) break;
-    const answer = readAnswer(typed);
-    if (answer) answered.push({ item, answer });
+    session.host.out(`\n${index + 1} of ${items.length}, ${name}, line ${item.question.line}\n  | ${item.context}\n`);
+    const answer = await askOne(item, session);
+    if (answer === 'stop') break;
+    if (answer !== 'later') answered.push({ item, answer });
   }
   return answered;
 }
 
-function readAnswer(typed: string): ReviewAnswer | null {
-  const text = typed.replace(/\s+/g, ' ').trim();
-  if (text === '') return null;
-  if (/^(y|yes)$/i.test(text)) return { kind: 'yes' };
-  if (/^(n|no)$/i.test(text)) return { kind: 'no' };
-  return { kind: 'words', text };
+const tries = 3;
+
+/** Asks until what is typed settles the question; after some vain tries it stays for later. */
+async function askOne({ question }: ReviewItem, { host }: Session): Promise<ReviewAnswer | 'later' | 'stop'> {
+  const wanted = sayWanted(question);
+  for (let left = tries; left > 0; left--) {
+    host.out(`${question.text} (${wanted})\n`);
+    const typed = (await host.ask('> '))?.replace(/\s+/g, ' ').trim() ?? null;
+    if (typed === null || /^(s|stop)$/i.test(typed)) return 'stop';
+    if (typed === '') return 'later';
+    const answer = readAnswer(question, typed);
+    if (answer) return answer;
+    host.out(`“${typed}” does not settle it. Type ${wanted}; Enter leaves it open.\n`);
+  }
+  return 'later';
 }
 
 async function save(file: string, input: Input, insertions: readonly Insertion[], session: Session): Promise<boolean> {

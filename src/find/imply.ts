@@ -32,7 +32,7 @@ export function imply(sentences: readonly Sentence[], script: Script, elements: 
   return {
     elements: listElements(evidence, present, paragraphs),
     tasks: listTasks(evidence),
-    questions: listQuestions(evidence, script, present, paragraphs),
+    questions: listQuestions(evidence, present, paragraphs),
   };
 }
 
@@ -96,22 +96,17 @@ function listTasks(evidence: readonly Raised[]): Task[] {
   return [...listed.values()].sort((a, b) => a.at.start.offset - b.at.start.offset);
 }
 
-function listQuestions(
-  evidence: readonly Raised[],
-  script: Script,
-  present: Present,
-  paragraphs: Paragraphs,
-): FindQuestion[] {
-  const headings = nameHeadings(script);
+function listQuestions(evidence: readonly Raised[], present: Present, paragraphs: Paragraphs): FindQuestion[] {
   const listed = new Map<string, FindQuestion>();
   for (const raised of evidence) {
     for (const question of raised.owner.questions) {
       if (saysItself(raised, question, present)) continue;
       const { scene, words, at } = raised;
-      const about = question.once ? (nameSubject(raised, paragraphs, true) ?? '') : (headings[scene] ?? '');
+      const about = question.once ? (nameSubject(raised, paragraphs, true) ?? '') : '';
       const id = slug([question.id, namedIn(question, raised), about].join(' '));
       const key = `${scene} ${id}`;
-      if (!listed.has(key)) listed.set(key, { scene, id, text: fill(question.text, raised), words, at });
+      if (!listed.has(key))
+        listed.set(key, { scene, id, once: question.once, text: fill(question.text, raised), words, at });
     }
   }
   return [...listed.values()];
@@ -121,17 +116,6 @@ function listQuestions(
 function namedIn({ text }: ImpliedQuestion, raised: Raised): string {
   const holder = /\{(?:head|object)\}/.exec(text)?.[0];
   return holder ? fill(holder, raised) : '';
-}
-
-/** Headings as parts of ids: where and when a scene plays, with a running count among equal ones. */
-function nameHeadings(script: Script): string[] {
-  const taken = new Map<string, number>();
-  return script.scenes.map(({ heading: { setting, place, time } }) => {
-    const name = slug([setting, place, time ?? ''].join(' '));
-    const count = (taken.get(name) ?? 0) + 1;
-    taken.set(name, count);
-    return count === 1 ? name : `${name}-${count}`;
-  });
 }
 
 /** True when the same sentence, or a thing of the scene, answers the question. */

@@ -81,8 +81,10 @@ export interface HazardFind {
 /** A yes or no, or a choice, that waits for the writer. */
 export interface FindQuestion {
   readonly scene: number;
-  /** Stable: made of the scene's subject and the rule, not of a count. */
+  /** Stable: made of the rule and what it is about; the scene is no part of it. */
   readonly id: string;
+  /** True for what is asked once in the whole script. */
+  readonly once: boolean;
   readonly text: string;
   readonly words: string;
   readonly at: Range;

@@ -38,6 +38,14 @@ export const breakdownMessages = {
     reason: `Nothing named "${name}" is proposed here any more: the refusal is kept but has no effect.`,
     hint: 'Keep the note if the words may come back, or delete it.',
   })),
+  'answer-of-another-kind': define<{ key: string; text: string; wanted: string }>(
+    'warning',
+    'An answer that does not settle its question',
+    ({ key, text, wanted }) => ({
+      reason: `Expected ${wanted} to “${text}”, found another kind of answer: the question stays open.`,
+      hint: `Write \`> answer: ${key}; …\` with ${wanted}.`,
+    }),
+  ),
   'answer-without-question': define<{ id: string; near: string | null }>(
     'warning',
     'An answer to no question',

@@ -2,6 +2,7 @@ import type { Diagnostic } from '../base/diagnostic.js';
 import { editDistance } from '../base/nearest.js';
 import { matchEntries } from '../book/match-entries.js';
 import type { Book } from '../book/types.js';
+import { answerFits } from '../breakdown/answer-fits.js';
 import type { Breakdown, BreakdownScene, Question } from '../breakdown/types.js';
 import { sayBook } from '../messages/book.js';
 
@@ -17,7 +18,11 @@ export function settleQuestions(
   const answers = new Map(book.answers.map((one) => [one.question.trim().toLowerCase(), one.text]));
   const refusals = book.refused.map((one) => ({ ...one, was: [] }));
   const refused: ReadonlySet<string> = new Set(matchEntries(refusals, breakdown.elements).byThing.keys());
-  const isSettled = ({ id, element }: Question) => answers.has(id) || (element !== null && refused.has(element));
+  const isSettled = ({ id, element, wants, choices }: Question) => {
+    const answer = answers.get(id);
+    if (answer !== undefined && answerFits(wants, choices, answer)) return true;
+    return element !== null && refused.has(element);
+  };
   const scenes = breakdown.scenes.map((scene) => settleScene(scene, answers, isSettled));
   const settled = leaveOut({ ...breakdown, scenes }, refused);
   return { breakdown: settled, messages: reportMisspelt(breakdown, book) };

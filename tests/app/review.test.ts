@@ -77,9 +77,37 @@ describe('a yes', () => {
 describe('an answer in words', () => {
   it('settles the question as it is typed', async () => {
     const { text } = await reviewText(script, about('How many guests', '  about   thirty '));
-    expect(text).toContain('Nobody moves.\n\n> answer: count-guests-int-hall-night; about thirty\n');
+    expect(text).toContain('Nobody moves.\n\n> answer: count-guests; about thirty\n');
     expect([...(await questionsOf(text)).keys()]).not.toContain('count-guests-int-hall-night');
     expect((await sceneOf(text)).notes).toContainEqual(expect.objectContaining({ kind: 'answer' }));
+  });
+
+  it('is asked for again when it does not settle the question, and never written', async () => {
+    const typed = ['a good many', 'yes', '30'];
+    const { text, out } = await reviewText(script, (question) =>
+      question.includes('How many guests') ? (typed.shift() ?? '') : '',
+    );
+    expect(out).toContain('“a good many” does not settle it. Type a number; Enter leaves it open.');
+    expect(text).toBe(script.replace('Nobody moves.\n', 'Nobody moves.\n\n> answer: count-guests; 30\n'));
+    expect(out).toContain('1 of 2 settled');
+  });
+
+  it('holds when the heading of its scene is changed', async () => {
+    const { text } = await reviewText(script, about('How many guests', '30'));
+    const renamed = text.replace('INT. HALL - NIGHT', 'INT. BALLROOM - NIGHT');
+    expect((await sceneOf(renamed)).extras).toEqual([expect.objectContaining({ name: 'guests', count: 30 })]);
+    expect([...(await questionsOf(renamed)).keys()].filter((id) => id.startsWith('count-'))).toEqual([]);
+  });
+
+  it('counts a group, the greater number where two are named', async () => {
+    for (const [answer, count] of [
+      ['about thirty', 30],
+      ['12-15', 15],
+      ['two hundred', 200],
+    ] as const) {
+      const { text } = await reviewText(script, about('How many guests', answer));
+      expect((await sceneOf(text)).extras[0]?.count).toBe(count);
+    }
   });
 
   it('counts a group', async () => {
@@ -124,7 +152,7 @@ describe('a review', () => {
   });
 
   it('says when the script cannot be written, and loses nothing', async () => {
-    const host = createTestHost({ 'a.md': script, 'a.md/b.md': script, '-': 'n\nn\n' });
+    const host = createTestHost({ 'a.md': script, 'a.md/b.md': script, '-': 'n\n30\n' });
     expect(await main(['review', 'a.md/b.md'], host)).toBe(3);
     expect(host.printed.error).toContain('[file-not-written]');
     expect(host.written.size).toBe(0);

@@ -136,10 +136,10 @@ export const commandLineCases: readonly CommandLineCase[] = [
     name: 'writes the answers of a review into the script',
     args: ['review', 'doubt.md'],
     files: { 'doubt.md': doubt },
-    stdin: '- no\n',
+    stdin: '- 30\n',
     exit: 0,
     out: ['1 of 1', 'How many guests?', '1 of 1 settled'],
-    rewrites: { 'doubt.md': `${doubt}\n> answer: count-guests-int-hall-night; - no\n` },
+    rewrites: { 'doubt.md': `${doubt}\n> answer: count-guests; - 30\n` },
   },
   {
     name: 'checks the book beside the script',

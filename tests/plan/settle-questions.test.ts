@@ -7,11 +7,14 @@ import { sketch } from './fixture.js';
 
 const ask = (id: string, element: string | null): Question => ({
   id,
+  key: id,
   text: 'Is it?',
   line: 7,
   settle: 'Say so.',
   kind: 'story',
   element,
+  wants: 'words, yes or no',
+  choices: [],
 });
 
 function asked(): Breakdown {

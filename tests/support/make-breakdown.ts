@@ -177,7 +177,16 @@ export function makeHazard(part: Partial<SceneHazard> & Pick<SceneHazard, 'title
 }
 
 export function makeQuestion(part: Partial<Question> & Pick<Question, 'id' | 'text'>): Question {
-  return { line: 1, settle: `Type "> answer: ${part.id}; your answer".`, kind: 'story', element: null, ...part };
+  return {
+    key: part.id,
+    line: 1,
+    settle: `Type "> answer: ${part.id}; your answer".`,
+    kind: 'story',
+    element: null,
+    wants: 'words, yes or no',
+    choices: [],
+    ...part,
+  };
 }
 
 export function makePurchase(part: Partial<PurchaseLine> & Pick<PurchaseLine, 'name'>): PurchaseLine {

@@ -61,13 +61,16 @@ function openJson(scene: BreakdownScene) {
       qualified,
     })),
     tasks: scene.tasks.map(({ text, strength, words, line, rule }) => ({ text, strength, words, line, rule })),
-    questions: scene.questions.map(({ id, text, line, settle, kind, element }) => ({
+    questions: scene.questions.map(({ id, key, text, line, settle, kind, element, wants, choices }) => ({
       id,
+      key,
       text,
       line,
       settle,
       kind,
       element,
+      wants,
+      choices,
     })),
     notes: scene.notes.map(({ kind, text, line }) => ({ kind, text, line })),
   };

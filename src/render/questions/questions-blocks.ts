@@ -13,7 +13,7 @@ export function questionBlocks(list: readonly SceneQuestions[], identity: string
 }
 
 const introduction =
-  'Go through them with the director and tick or write the answer. Then type it into the script: what begins with > on a line of its own in that scene, with a blank line above and below; what stands in brackets in place of the word. What is answered does not come back.';
+  'Go through them with the director and tick or write the answer. Then type it into the script: what begins with > on a line of its own in that scene, with a blank line above and below; what stands in brackets in place of the word, with another category in the round brackets if the thing is of another. What is answered does not come back.';
 
 function sceneBlock(label: string, heading: string, questions: readonly OpenQuestion[]): Block {
   return {

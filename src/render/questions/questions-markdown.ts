@@ -20,7 +20,8 @@ function introduction(count: number): string[] {
   return [
     `${count} ${count === 1 ? 'question waits' : 'questions wait'} for an answer. Each is settled by one edit of the script. What begins with \`>\` goes`,
     'on a line of its own in that scene, with a blank line above and below. What stands in brackets replaces the word in',
-    'the line named. Then compile again: what is answered does not come back.',
+    'the line named; if a thing is of another category, type yours in place of the one in round brackets (props, costumes,',
+    'dressing, sound …). Then compile again: what is answered does not come back.',
   ];
 }
 

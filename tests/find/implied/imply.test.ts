@@ -131,19 +131,19 @@ describe('what is not there', () => {
 describe('questions', () => {
   const ids = (body: string) => implied(body).questions.map(({ id }) => id);
 
-  it('have an id made of the rule, the word and the scene', () => {
-    expect(ids('Ines opens the parcel.')).toEqual(['what-is-in-parcel-int-room-day']);
-    expect(ids('Nora waits. Ines opens the parcel.')).toEqual(['what-is-in-parcel-int-room-day']);
+  it('have an id made of the rule and the word, whatever the scene is called', () => {
+    expect(ids('Ines opens the parcel.')).toEqual(['what-is-in-parcel']);
+    expect(ids('Nora waits. Ines opens the parcel.')).toEqual(['what-is-in-parcel']);
   });
 
-  it('differ between scenes of one heading, unless one answer holds for all', () => {
+  it('tell which of them one answer settles for the whole script', () => {
     const scene = '## INT. ROOM - DAY\n\nNora eats. She has a bruise.\n\nNORA\nYes.\n\n';
     const { script, sentences } = readAll(scene + scene);
-    expect(imply(sentences, script, []).questions.map(({ id }) => id)).toEqual([
-      'what-food-int-room-day',
-      'which-side-bruise-nora',
-      'what-food-int-room-day-2',
-      'which-side-bruise-nora',
+    expect(imply(sentences, script, []).questions.map(({ id, once }) => [id, once])).toEqual([
+      ['what-food', false],
+      ['which-side-bruise-nora', true],
+      ['what-food', false],
+      ['which-side-bruise-nora', true],
     ]);
   });
 
@@ -153,7 +153,7 @@ describe('questions', () => {
   });
 
   it('are not asked when a thing of the scene answers them', () => {
-    expect(ids('Nora eats.')).toEqual(['what-food-int-room-day']);
+    expect(ids('Nora eats.')).toEqual(['what-food']);
     expect(ids('A cheese pie on the table. Nora eats.')).toEqual([]);
   });
 });
