@@ -1,5 +1,7 @@
+import { chooseClosed } from './closed-words.js';
+import { isFirstName, opensAsVerb } from './opening-words.js';
 import type { Tag, Token } from './reading.js';
-import { afterVerb, canBeNoun, type Draft, startsPhrase } from './word-neighbours.js';
+import { afterVerb, canBeNoun, type Draft } from './word-neighbours.js';
 import type { WordUses } from './word-uses.js';
 
 /** Where the reader stands in the clause. */
@@ -13,6 +15,8 @@ export interface Reading {
   /** The noun phrase under way: begun by a determiner or adjective, or with its head seen. */
   phrase: 'none' | 'open' | 'headed';
   readonly speech: boolean;
+  /** A relative clause has begun before the verb of the main one: "the man who saw him knocks". */
+  owed: boolean;
 }
 
 /** Chooses the class of the word at `at` from its uses and from what stands before and after it. */
@@ -21,6 +25,7 @@ export function chooseTag(drafts: readonly Draft[], at: number, before: readonly
   if (draft.person !== null) return 'name';
   if (draft.uses.shape === 'tail') return tailTag(draft, before.at(-1));
   if (draft.uses.shape === 'sign') return 'punctuation';
+  if (isFirstName(drafts, at)) return 'name';
   const closed = draft.uses.closed;
   if (closed) return chooseClosed(closed, drafts, at, before, reading);
   if (isOtherName(drafts, at)) return 'name';
@@ -41,51 +46,6 @@ function isOtherName(drafts: readonly Draft[], at: number): boolean {
   if (!known) return true;
   const first = at === 0 || /^[.:;!?"“(—–-]/.test(drafts[at - 1]?.text ?? '');
   return !first && /\p{Ll}/u.test(text);
-}
-
-/** "can" helps a verb only where a verb may follow it: "a tin can and" has none. */
-const canHelp = (next: Draft | undefined) =>
-  next !== undefined &&
-  (next.uses.verb?.form === 'base' ||
-    next.uses.adverb ||
-    next.uses.closed === 'pronoun' ||
-    next.person !== null ||
-    next.uses.closed === 'auxiliary');
-
-const movingWords = new Set('out off in over up down back around away on'.split(' '));
-
-function chooseClosed(
-  closed: Tag,
-  drafts: readonly Draft[],
-  at: number,
-  before: readonly Token[],
-  reading: Reading,
-): Tag {
-  const draft = drafts[at] as Draft;
-  const previous = before.at(-1)?.tag ?? null;
-  const next = drafts[at + 1];
-  if (closed === 'auxiliary' && draft.lower === 'can' && (reading.phrase === 'open' || !canHelp(next))) return 'noun';
-  if (closed === 'preposition' && draft.uses.particle && (!next || !startsPhrase(next) || previous === 'adverb'))
-    return movingWords.has(draft.lower) && previous === 'verb'
-      ? 'particle'
-      : next && startsPhrase(next)
-        ? 'preposition'
-        : 'particle';
-  if (
-    closed === 'determiner' &&
-    /^(?:that|both|all|each|another|this|these|those|some|more|several|few|many|most)$/.test(draft.lower)
-  ) {
-    if (next && !startsPhrase(next) && next.uses.closed !== 'number')
-      return draft.lower === 'that' && previous === 'noun' ? 'pronoun' : 'pronoun';
-  }
-  if (
-    closed === 'possessive' &&
-    draft.lower === 'her' &&
-    (next?.uses.shape !== 'word' || next.uses.closed !== null || next.person !== null)
-  )
-    return 'pronoun';
-  if (closed === 'adverb' && reading.phrase === 'open' && draft.uses.noun && !(next && canBeNoun(next))) return 'noun';
-  return closed;
 }
 
 function chooseOpen(drafts: readonly Draft[], at: number, before: readonly Token[], reading: Reading): Tag {
@@ -113,22 +73,30 @@ function inPhrase(drafts: readonly Draft[], at: number, before: readonly Token[]
   const alone =
     previous &&
     (previous.tag === 'number' || previous.tag === 'determiner') &&
-    /^(?:one|two|three|four|all|some|another)$/.test(previous.lower);
+    /^(?:one|two|three|four|all|some|another|other|each)$/.test(previous.lower);
   if (
     alone &&
     uses.verb &&
     uses.verb.share >= 6 &&
-    uses.verb.form === (previous.lower === 'one' || previous.lower === 'another' ? 's' : 'base') &&
+    uses.verb.form === (/^(?:one|another|other|each)$/.test(previous.lower) ? 's' : 'base') &&
     afterVerb(next)
   )
     return 'verb';
   if (previous?.tag === 'adjective' && uses.verb && !uses.noun && uses.adjective < 0 && uses.verb.form === 's')
     return 'verb';
   const more =
-    next !== undefined && canBeNoun(next) && !(uses.noun && verbFollows(drafts, at + 1, uses.noun.entry.core !== ''));
+    next !== undefined &&
+    (canBeNoun(next) || isFormBefore(next, drafts[at + 2])) &&
+    !(uses.noun && verbFollows(drafts, at + 1, uses.noun.entry.core !== ''));
   if (uses.noun && !(more && isModifier(uses))) return 'noun';
   if (uses.adjective >= 0 || (uses.verb && uses.verb.form !== 's')) return 'adjective';
   return 'noun';
+}
+
+/** "the regular watering stop": a form of a verb that a noun follows is part of the phrase. */
+function isFormBefore({ uses, person }: Draft, after: Draft | undefined): boolean {
+  if (uses.closed !== null || person !== null || uses.verb?.form !== 'ing') return false;
+  return after !== undefined && canBeNoun(after);
 }
 
 /** "An orderly holds it": the word after the head is the verb, not one more noun. */
@@ -163,10 +131,14 @@ function asVerbHere(drafts: readonly Draft[], at: number, previous: Token | null
     return verb.share >= 5 || onlyVerb || (next?.uses.closed ?? '') !== '' ? 'verb' : null;
   const describes = previous?.tag === 'preposition' && uses.adjective >= 5 && next !== undefined && canBeNoun(next);
   if (verb.form === 'ed' && describes) return null;
-  if (verb.form === 'ed') return pastIsNoun(lower, uses, reading, next) ? null : edForm(previous, reading, uses);
+  if (verb.form === 'ed')
+    return previous?.tag !== 'pronoun' && pastIsNoun(lower, uses, reading, next)
+      ? null
+      : edForm(previous, reading, uses);
   if (reading.subject && !reading.finite) return finiteVerb(drafts, at, previous, reading);
+  if (reading.owed && reading.finite && verb.form === 's' && afterVerb(next)) return 'verb';
   const begins = previous === null || previous.tag === 'punctuation' || previous.tag === 'conjunction';
-  if (begins && onlyVerb) return 'verb';
+  if (begins && (onlyVerb || opensAsVerb(drafts, at))) return 'verb';
   if (
     begins &&
     verb.share >= 5 &&
@@ -209,8 +181,11 @@ function finiteVerb(drafts: readonly Draft[], at: number, previous: Token | null
     return verb.form === 'base' && uses.adjective >= 5 && verb.share < 5 ? null : 'verb';
   if (previous?.tag === 'noun' && uses.noun?.entry.core && isMaterial(drafts[at - 1])) return null;
   const rival = next?.uses.verb;
+  // A plural never stands before the noun it belongs to: in "the robbers stand watch" the second word is the verb.
+  const afterPlural = previous?.tag === 'noun' && previous.lemma !== previous.lower;
   if (
     rival &&
+    !afterPlural &&
     next &&
     next.uses.closed === null &&
     next.person === null &&

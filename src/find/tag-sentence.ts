@@ -1,4 +1,5 @@
 import { chooseTag, type Reading } from './choose-tag.js';
+import { follow } from './clause-account.js';
 import type { PeopleNames } from './people-names.js';
 import type { Sentence, Tag, Token } from './reading.js';
 import { type RawWord, splitWords } from './split-words.js';
@@ -24,6 +25,7 @@ export function tagSentence(text: string, kind: Sentence['kind'], tagger: Tagger
     joined: false,
     phrase: 'none',
     speech: kind === 'speech',
+    owed: false,
   };
   const tokens: Token[] = [];
   drafts.forEach((draft, at) => {
@@ -85,60 +87,4 @@ function lemmaOf(draft: Draft, tag: Tag): string {
   if (tag === 'noun') return draft.uses.noun?.lemma ?? draft.lower;
   if (tag === 'verb' || tag === 'participle') return draft.uses.verb?.lemma ?? draft.lower;
   return draft.lower;
-}
-
-/** Keeps account of whether the clause has its subject and its verb, and of the noun phrase under way. */
-function follow(reading: Reading, tag: Tag, draft: Draft, before: Tag | null): void {
-  switch (tag) {
-    case 'punctuation':
-      reading.phrase = 'none';
-      reading.inPreposition = false;
-      if (/[.;:!?—–-]/.test(draft.text)) reading.subject = false;
-      if (draft.text !== '"') reading.finite = false;
-      return;
-    case 'conjunction':
-      reading.phrase = 'none';
-      reading.inPreposition = false;
-      if (/^(?:and|but|then|or|nor|yet|so)$/.test(draft.lower)) {
-        reading.joined = draft.lower === 'and' && !reading.finite && (before === 'noun' || before === 'name');
-      } else reading.subject = false;
-      reading.finite = false;
-      return;
-    case 'noun':
-    case 'name':
-      reading.phrase = 'headed';
-      if (!reading.finite && !reading.inPreposition) {
-        reading.plural = reading.joined || (tag === 'noun' && (draft.uses.noun?.plural ?? false));
-        reading.subject = true;
-      }
-      return;
-    case 'pronoun':
-      reading.phrase = 'headed';
-      if (!reading.finite) {
-        reading.subject = true;
-        reading.plural = /^(?:they|we|you|i|both|who|which)$/.test(draft.lower);
-        if (/^(?:who|which)$/.test(draft.lower)) reading.finite = false;
-      }
-      return;
-    case 'verb':
-    case 'auxiliary':
-      reading.phrase = 'none';
-      reading.finite = true;
-      reading.joined = false;
-      reading.inPreposition = false;
-      return;
-    case 'participle':
-    case 'preposition':
-    case 'particle':
-      reading.phrase = 'none';
-      reading.inPreposition = tag === 'preposition';
-      return;
-    case 'adverb':
-    case 'other':
-      return;
-    default:
-      // A new noun phrase after "in the pit" is no longer in the preposition's reach.
-      if (reading.phrase === 'headed') reading.inPreposition = false;
-      reading.phrase = 'open';
-  }
 }

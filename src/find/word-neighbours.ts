@@ -29,10 +29,13 @@ export function canBeNoun(draft: Draft): boolean {
   );
 }
 
+/** Pronouns that are only ever the subject: a new clause begins with them. */
+export const isNominative = (lower: string): boolean => /^(?:he|she|they|we|i|who)$/.test(lower);
+
 /** True when what follows shows that a verb could stand here: an object, a preposition, or the end. */
 export function afterVerb(next: Draft | undefined): boolean {
   if (!next || next.person !== null) return true;
   const { closed } = next.uses;
-  if (closed) return closed !== 'auxiliary' && closed !== 'conjunction';
+  if (closed) return closed !== 'auxiliary' && closed !== 'conjunction' && !isNominative(next.lower);
   return next.uses.adverb || (next.uses.adjective >= 0 && !next.uses.noun) || /^[—–(]/.test(next.text);
 }

@@ -13,6 +13,8 @@ export interface WordUses {
   readonly adverb: boolean;
   readonly particle: boolean;
   readonly preposition: boolean;
+  /** A given name. */
+  readonly given: boolean;
   /** What it is by its first signs: a word, a tail ("'s"), or a sign. */
   readonly shape: 'word' | 'tail' | 'sign';
 }
@@ -62,6 +64,7 @@ function analyse(word: string, lexicon: Lexicon): WordUses {
     adverb: (word.endsWith('ly') && !entry?.core && !entry?.wordnet) || classes.includes('adverbs'),
     particle: classes.includes('particles'),
     preposition: classes.includes('prepositions'),
+    given: classes.includes('men') || classes.includes('women'),
     shape: /^'[a-z]+$/.test(word) ? 'tail' : /^[^\p{L}\p{N}]/u.test(word) ? 'sign' : 'word',
   };
 }
