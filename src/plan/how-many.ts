@@ -1,23 +1,37 @@
 import type { BookElement } from '../book/types.js';
 import type { Breakdown, ElementEntry } from '../breakdown/types.js';
 import { countsVaguely, looksPlural } from '../trade/plural-words.js';
+import { burnsDown } from '../trade/used-up-words.js';
+import { largestCrowd } from './crowd-wear.js';
 
-/** Clothes are counted by who wears them; what stands in a room is there. */
-const notAsked: ReadonlySet<string> = new Set(['costumes', 'makeup', 'hair', 'dressing']);
+/** Clothes are counted by who wears them, if somebody does; what stands in a room is there. */
+const notAsked: ReadonlySet<string> = new Set(['makeup', 'hair', 'dressing']);
 
 /**
  * True when the script speaks of several of a thing without a number, and the book gives none either. The count of one that
  * stands for "not told" is then no answer, and must not be printed as one.
  */
 export function isUncounted(entry: ElementEntry, element: BookElement | null, breakdown: Breakdown): boolean {
-  if (entry.count !== null || notAsked.has(entry.category)) return false;
+  if (entry.count !== null || notAsked.has(entry.category) || burnsDown(entry.name)) return false;
   const given = element?.copies ?? element?.together ?? element?.perTake ?? element?.need ?? null;
   if (given !== null || element?.source === 'cut') return false;
+  if (entry.category === 'costumes') return isOnUncountedCrowd(entry, breakdown);
   if (looksPlural(entry.name)) return true;
   const words = breakdown.scenes.flatMap((scene) =>
     scene.elements.filter((one) => one.id === entry.id).map((one) => one.words),
   );
   return words.some(countsVaguely);
+}
+
+function isOnUncountedCrowd(entry: ElementEntry, { scenes }: Breakdown): boolean {
+  const crowd = largestCrowd(entry, scenes);
+  return crowd !== null && crowd.count === null;
+}
+
+/** What is asked where a crowd seems to wear a thing; nothing once the book says how many. */
+export function askWhoWears(entry: ElementEntry, element: BookElement | null, { scenes }: Breakdown): string[] {
+  const crowd = element?.copies || element?.together ? null : largestCrowd(entry, scenes);
+  return crowd?.count ? [`does each of the ${crowd.count} ${crowd.name} wear one? It is counted so`] : [];
 }
 
 /** What is asked of whoever knows. */

@@ -3,8 +3,9 @@ import type { Book, BookElement } from '../book/types.js';
 import type { Breakdown, ElementEntry } from '../breakdown/types.js';
 import { fragileWords, quantityDefaults } from '../trade/quantity-defaults.js';
 import { findStateChanges } from '../trade/state-changes.js';
+import { burnsDown } from '../trade/used-up-words.js';
 import { type CopyPlan, labelCopies, planCopies } from './copies.js';
-import { askHowMany, isUncounted } from './how-many.js';
+import { askHowMany, askWhoWears, isUncounted } from './how-many.js';
 import type { Need, Use } from './need-types.js';
 import { counted, countMeasure, countPieces, countTakes, describeSpare, spareOf, type TakeCount } from './per-take.js';
 import type { ShootingOrder } from './shooting-order.js';
@@ -31,7 +32,8 @@ export function countNeed(
     const { times } = takes(scene);
     return { atLeast: times, advised: countPieces(times, ratio(1), spare) };
   });
-  const isUsedUp = element?.usedUp ?? (entry.category === 'food' || (element?.perTake ?? null) !== null);
+  const isUsedUp =
+    element?.usedUp ?? (entry.category === 'food' || (element?.perTake ?? null) !== null || burnsDown(entry.name));
   const figures = isUsedUp
     ? countUsedUp(uses, element, takes, spare)
     : countKept(entry, uses, element, takes, spare, ground);
@@ -50,7 +52,11 @@ export function countNeed(
     have,
     toGet: Math.max(0, (decided ?? figures.recommended) - have),
     states: [...new Set(uses.flatMap((use) => [use.stateIn, use.stateOut]).filter((state) => state !== null))],
-    questions: [...(uncounted ? [askHowMany(entry, have)] : []), ...askAboutStates(uses, element)],
+    questions: [
+      ...(uncounted ? [askHowMany(entry, have)] : []),
+      ...askWhoWears(entry, element, ground.breakdown),
+      ...askAboutStates(uses, element),
+    ],
   };
 }
 

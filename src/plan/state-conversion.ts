@@ -1,6 +1,6 @@
 import { foldName } from '../base/slug.js';
 import type { BookElement } from '../book/types.js';
-import { findDryingTime } from '../trade/drying-times.js';
+import { findDryingTime, isPaper } from '../trade/drying-times.js';
 import { findStateChanges, type StateChange } from '../trade/state-changes.js';
 
 /** What must be known of a thing to reckon how long it takes to bring it from one state to another. */
@@ -38,7 +38,9 @@ export function reckonConversion(
     return { low: 0, high: 0, wayBack: true, guessed: false };
   }
   const [leaving, entering] = [kindsOf(from), kindsOf(to)];
-  const undo = leaving.filter((row) => !entering.includes(row)).map((row) => undoHours(row, from, ground));
+  // Soaked paper goes on drying and wavy in the story; it does not go back to what it was.
+  const driesOn = forward && to !== null && !entering.some((row) => row.kind === 'placed' && isAsNew(to));
+  const undo = leaving.filter((row) => !entering.includes(row)).map((row) => undoHours(row, from, ground, driesOn));
   const stays = leaving.filter((row) => entering.includes(row));
   if (undo.some((hours) => hours === null)) return null;
   // Torn at the sleeve becomes torn in half, never the other way.
@@ -51,6 +53,10 @@ export function reckonConversion(
   const high = undo.reduce((sum, hours) => sum + (hours?.high ?? 0), reachSum);
   const wayBack = entering.every((row) => leaving.includes(row) || undoHours(row, to, ground) !== null);
   return { low, high: guessed && !forward ? Number.POSITIVE_INFINITY : high, wayBack, guessed };
+}
+
+function isAsNew(state: string): boolean {
+  return /\b(?:new|clean|whole|intact|fresh)\b/i.test(state);
 }
 
 function kindsOf(state: string | null): readonly StateChange[] {
@@ -69,12 +75,15 @@ function undoHours(
   row: StateChange,
   state: string | null,
   ground: ConversionGround,
+  driesOn = false,
 ): { low: number; high: number } | null {
   const said = state === null ? null : bookState(state, ground)?.undo;
   if (said === 'never') return null;
   if (typeof said === 'number') return { low: said, high: said };
   if (row.undo !== 'drying') return row.undo;
-  const drying = findDryingTime(ground.book?.material ?? null, ground.name);
+  const material = ground.book?.material ?? null;
+  if (!driesOn && isPaper(material, ground.name)) return null;
+  const drying = findDryingTime(material, ground.name);
   if (!drying) return unknownMaterial;
   if (ground.drier && drying.machine !== null) return { low: drying.machine, high: drying.machine };
   return { low: drying.low, high: drying.high };

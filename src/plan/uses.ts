@@ -1,8 +1,11 @@
 import { foldName } from '../base/slug.js';
 import type { BookElement } from '../book/types.js';
 import type { Breakdown, BreakdownScene, ElementEntry } from '../breakdown/types.js';
+import { isPaper } from '../trade/drying-times.js';
 import { quantityDefaults } from '../trade/quantity-defaults.js';
 import { findStateChanges } from '../trade/state-changes.js';
+import { isSealed } from '../trade/used-up-words.js';
+import { crowdWearing } from './crowd-wear.js';
 import type { Use } from './need-types.js';
 import type { ShootingOrder } from './shooting-order.js';
 
@@ -41,7 +44,7 @@ function appearancesIn(scene: BreakdownScene): Map<string, Appearance> {
       stateIn: element.stateIn,
       stateOut: element.stateOut,
       by: element.by === null ? [] : [element.by],
-      count: Math.max(1, element.count ?? 1),
+      count: Math.max(1, element.count ?? 1, crowdWearing(scene, element)?.count ?? 1),
       worn: element.worn,
       carried: element.carried,
       absent: false,
@@ -83,7 +86,7 @@ export function listUses(
       if (!slot) throw new Error(`no slot for scene ${one.scene.id}`);
       const stateOut = one.stateOut ?? one.stateIn;
       const onCamera =
-        stateOut !== null && stateOut !== one.stateIn ? changeOnCamera(one.stateIn, stateOut, book) : null;
+        stateOut !== null && stateOut !== one.stateIn ? changeOnCamera(one.stateIn, stateOut, entry.name, book) : null;
       const count = Math.max(
         one.count,
         book?.together ?? 1,
@@ -113,10 +116,11 @@ function askedFor(onCamera: Use['onCamera'], count: number, perTake: { atLeast: 
   return { atLeast: held, advised: held };
 }
 
-/** What one take of a change costs: as the book says, else by the words of the state. */
-export function changeOnCamera(
+/** What one take of a change costs: as the book says, else by the words of the state; wet paper and a broken seal stay so. */
+function changeOnCamera(
   from: string | null,
   to: string,
+  name: string,
   book: BookElement | null,
 ): 'copy each take' | 'a pair' | 'reset' {
   const said = book?.states.find((one) => foldName(one.state) === foldName(to));
@@ -125,5 +129,7 @@ export function changeOnCamera(
   const before = new Set(from === null ? [] : findStateChanges(from).map((row) => row.kind));
   const rows = findStateChanges(to).filter((row) => !before.has(row.kind));
   if (rows.some((row) => row.onCamera === 'copy each take')) return 'copy each take';
+  if (rows.some((row) => row.kind === 'wet') && isPaper(book?.material ?? null, name)) return 'copy each take';
+  if (isSealed(name) && /\bopen(?:ed)?\b/i.test(to) && !/\bopen(?:ed)?\b/i.test(from ?? '')) return 'copy each take';
   return rows.some((row) => row.onCamera === 'a pair') ? 'a pair' : 'reset';
 }

@@ -74,7 +74,19 @@ export const dryingTimes: readonly DryingTime[] = [
   },
   {
     material: 'paper',
-    words: ['paper', 'letter', 'map', 'book', 'card', 'newspaper', 'photograph'],
+    words: [
+      'paper',
+      'letter',
+      'envelope',
+      'map',
+      'book',
+      'notebook',
+      'logbook',
+      'card',
+      'cards',
+      'newspaper',
+      'photograph',
+    ],
     low: 12,
     high: 24,
     machine: null,
@@ -109,4 +121,9 @@ export function findDryingTime(material: string | null, name: string): DryingTim
   if (named) return named;
   const words = new Set(name.toLowerCase().split(/[^\p{L}-]+/u));
   return dryingTimes.find((row) => row.words.some((word) => words.has(word))) ?? null;
+}
+
+/** True for paper, by the material that the book names or by a word of the name: soaked, it dries wavy and is never again as it was. */
+export function isPaper(material: string | null, name: string): boolean {
+  return findDryingTime(material, name)?.material === 'paper';
 }

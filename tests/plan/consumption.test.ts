@@ -1,0 +1,79 @@
+import { describe, expect, it } from 'vitest';
+import { makePlan } from '../../src/plan/make-plan.js';
+import { bookOf, needOf, planOf, type Sketch, sketch } from './fixture.js';
+
+const two = 'days:\n  - { date: 2027-03-18, scenes: [1] }\n  - { date: 2027-03-21, scenes: [2] }\n';
+
+describe('what burns down or is opened once', () => {
+  it.each(['cigarette', 'box of matches', 'match'])('%s', (name) => {
+    // (4 × 2 + 1) = 9 matches or cigarettes at least, 10.8 with a fifth to spare: 11. A box is one.
+    const need = needOf(planOf({ scenes: [{ things: { [name]: { by: 'ADA' } } }] }), name.replace(/ /g, '-'));
+    expect([need.minimum, need.recommended]).toEqual(name === 'box of matches' ? [1, 1] : [9, 11]);
+  });
+
+  it('is not counted so against the book', () => {
+    const scenes = [{ things: { cigarette: { by: 'ADA' } } }];
+    expect(needOf(planOf({ scenes }, 'elements:\n  cigarette: { used up: no }\n'), 'cigarette').minimum).toBe(1);
+  });
+
+  it('is a sealed copy each take where an envelope is opened on camera, and a reset where a door is', () => {
+    const scenes = [{ things: { envelope: { out: 'open' }, cupboard: { out: 'open' } } }];
+    const plan = planOf({ scenes });
+    expect([needOf(plan, 'envelope').minimum, needOf(plan, 'cupboard').minimum]).toEqual([9, 1]);
+    const reset = 'elements:\n  envelope: { states: { open: { on camera: reset } } }\n';
+    expect(needOf(planOf({ scenes }, reset), 'envelope').minimum).toBe(1);
+  });
+});
+
+describe('soaked paper', () => {
+  it('is a copy each take, and none of them is clean again', () => {
+    // Soaked in 9 takes on the 18th, clean on the 21st: 9 + 1 = 10 at least; with spares 11 + 1 = 12, and one more for paper that spoils is not added.
+    const scenes = [{ things: { map: { out: 'soaked' } } }, { things: { map: {} } }];
+    const need = needOf(planOf({ scenes }, two), 'map');
+    expect([need.minimum, need.recommended]).toEqual([10, 12]);
+    expect(need.minimumReason).toContain('no way back');
+  });
+
+  it('dries on in the story: the soaked one serves the scene in which it is wavy', () => {
+    const scenes = [{ things: { map: { in: 'soaked' } } }, { things: { map: { in: 'dried, wavy' } } }];
+    const need = needOf(planOf({ scenes }, two), 'map');
+    expect(need.minimum).toBe(1);
+    expect(need.conversions.map((one) => [one.to, one.wayBack])).toEqual([['dried, wavy', true]]);
+  });
+
+  it('leaves cloth as it was: it dries', () => {
+    const scenes = [{ things: { towel: { in: 'soaked' } } }, { things: { towel: {} } }];
+    expect(needOf(planOf({ scenes }, two), 'towel').minimum).toBe(1);
+  });
+});
+
+describe('what a crowd wears', () => {
+  const plan = (count: number | null, book = '') => {
+    const scenes: Sketch = { scenes: [{ things: { helmets: {} } }], categories: { helmets: 'costumes' } };
+    const made = sketch(scenes);
+    const [scene] = made.scenes;
+    const element = scene?.elements[0];
+    if (!scene || !element) throw new Error('no scene');
+    const at = { start: { line: 3, column: 1, offset: 9 }, end: { line: 3, column: 2, offset: 10 } };
+    const extras = [{ id: 'soldiers', name: 'soldiers', count, known: 'found' as const, words: 'Soldiers', line: 3 }];
+    const told = {
+      ...scene,
+      extras,
+      elements: [{ ...element, by: null, mentions: [{ words: 'helmets', line: 3, at }] }],
+    };
+    return makePlan({ ...made, scenes: [told] }, bookOf(book), '2027-02-01').plan;
+  };
+
+  it('is one each, a fifth more to spare, and a question', () => {
+    // Six soldiers: 6; a fifth of 6 is 1.2, rounded up 2: 8.
+    const need = needOf(plan(6), 'helmets');
+    expect([need.minimum, need.recommended]).toEqual([6, 8]);
+    expect(need.questions).toEqual(['does each of the 6 soldiers wear one? It is counted so']);
+  });
+
+  it('is asked where nobody counts the crowd, and settled by the book', () => {
+    expect(needOf(plan(null), 'helmets').uncounted).toBe(true);
+    const need = needOf(plan(6, 'elements:\n  helmets: { copies: 3 }\n'), 'helmets');
+    expect([need.toGet, need.questions]).toEqual([3, []]);
+  });
+});
