@@ -1,6 +1,11 @@
 import { wordGroups } from './implications/word-groups.js';
 
-const words: ReadonlySet<string> = new Set([...(wordGroups.WEAPON as string).split(' '), 'cartridge', 'ammunition', 'holster']);
+const words: ReadonlySet<string> = new Set([
+  ...(wordGroups.WEAPON as string).split(' '),
+  'cartridge',
+  'ammunition',
+  'holster',
+]);
 
 /** True for a name with a word that means a firearm or what belongs to one, toy or not; false for blades. */
 export function namesFirearm(name: string): boolean {
