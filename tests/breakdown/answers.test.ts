@@ -22,6 +22,16 @@ describe('answers', () => {
     expect(openIds(scenes)).toEqual([]);
   });
 
+  it('to a story day settle the scenes that follow too, and need no heading in their id', () => {
+    const scenes = (answer: string) =>
+      breakDown(script('INT. BAR - DAY', `INT. B - DAY | ${answer}Josef.`, 'INT. C - DAY | Josef.', 'INT. D - DAY'))
+        .scenes;
+    expect(openIds(scenes(''))).toEqual(['day-int-b-day']);
+    const answered = scenes('> answer: day; no | ');
+    expect(answered.map(({ storyDay }) => storyDay.label)).toEqual(['D1', 'D2', 'D2', 'D2']);
+    expect(openIds(answered)).toEqual([]);
+  });
+
   it('to a year that may be a flashback: no puts it in the main line', () => {
     const ask = (answer: string) =>
       breakDown(script('INT. BAR - DAY', `INT. ATTIC - DAY (1931) | ${answer}Josef.`, 'INT. ATTIC - NIGHT | Josef.'));
