@@ -4,6 +4,7 @@ import type { Script } from '../script/types.js';
 import type { Clauses } from './clause-types.js';
 import { readClauses } from './clauses.js';
 import { eventFind, readEvents } from './event-finds.js';
+import { tellForeignWords } from './foreign-words.js';
 import { raiseHazards } from './hazards.js';
 import { imply } from './imply.js';
 import type { Lexicon } from './lexicon.js';
@@ -59,7 +60,7 @@ export function findElements(script: Script, lexicon: Lexicon): FoundElements {
 
   return {
     finds: { elements: all, people, moves, tasks: implied.tasks, hazards, questions: implied.questions },
-    messages: [],
+    messages: language === null ? tellForeignWords(sentences, lexicon) : [],
   };
 }
 
