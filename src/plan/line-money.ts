@@ -21,7 +21,8 @@ export function countUnits(
   collect: CalendarDate | null,
   back: CalendarDate | null,
 ): { units: number; words: string } {
-  if (element.per === 'pack') return { units: packs, words: `${packs} ${packs === 1 ? 'pack' : 'packs'}` };
+  if (element.per === 'pack' || (isMeasured(element) && element.per === 'piece'))
+    return { units: packs, words: `${packs} ${packs === 1 ? 'pack' : 'packs'}` };
   if (element.per === 'day' || element.per === 'week') {
     const days = collect && back ? Math.max(1, daysBetween(collect, back)) : 1;
     const periods = element.per === 'day' ? days : Math.ceil(days / 7);
@@ -31,10 +32,21 @@ export function countUnits(
   return { units: pieces, words: `${pieces}` };
 }
 
-/** The cost of one line: units times price, tax on it when the price is without, then, once, the other currency. */
+/** True for what a take uses by volume, weight or length: its price is that of a bottle, a bag or a roll, never of a millilitre. */
+function isMeasured({ perTake }: BookElement): boolean {
+  return perTake !== null && perTake.unit !== 'piece';
+}
+
+/** True when a price is known but not what it buys: how much a bottle, bag or roll holds. */
+export function lacksPack(element: BookElement): boolean {
+  const isBought = element.per === 'piece' || element.per === 'pack';
+  return element.price !== null && isMeasured(element) && isBought && element.pack === null;
+}
+
+/** The cost of one line: units times price, tax on it when the price is without, then, once, the other currency; null while it cannot be known. */
 export function costLine(element: BookElement, units: number, words: string, book: Book): LineCost | null {
   const price = element.price;
-  if (price === null) return null;
+  if (price === null || lacksPack(element)) return null;
   const currency = price.currency;
   const net = { minor: multiplyRounded(price.minor, ratio(units)), currency };
   const isIncluded = element.taxIncluded ?? book.money.pricesIncludeTax.value;

@@ -1,3 +1,4 @@
+import { formatMoney } from '../base/money.js';
 import { type Ratio, ratio } from '../base/ratio.js';
 import type { BookElement } from '../book/types.js';
 import type { Need } from './need-types.js';
@@ -7,6 +8,10 @@ import { countPacks } from './per-take.js';
 export interface PackCount {
   readonly packs: number;
   readonly pooledWith: string | null;
+  /** Whose price the packs have: the line's own, else the first of the pool that has one. */
+  readonly priced: BookElement | null;
+  /** Other prices in the pool, which do not count. */
+  readonly otherPrices: readonly string[];
 }
 
 /** One line that is to be got. */
@@ -23,8 +28,19 @@ export function countAllPacks(lines: readonly PackedLine[]): ReadonlyMap<string,
   const result = new Map<string, PackCount>();
   for (const group of groupByPool(lines)) {
     const [first, ...others] = group as [PackedLine, ...PackedLine[]];
-    result.set(first.need.id, { packs: countGroup(group), pooledWith: null });
-    for (const other of others) result.set(other.need.id, { packs: 0, pooledWith: first.need.id });
+    const prices = group.flatMap(({ element }) => (element?.price ? [{ element, price: element.price }] : []));
+    const [counts, ...rest] = prices;
+    const otherPrices = rest
+      .filter(({ price }) => price.minor !== counts?.price.minor || price.currency !== counts.price.currency)
+      .map(({ price }) => formatMoney(price));
+    result.set(first.need.id, {
+      packs: countGroup(group),
+      pooledWith: null,
+      priced: counts?.element ?? first.element,
+      otherPrices: [...new Set(otherPrices)],
+    });
+    for (const other of others)
+      result.set(other.need.id, { packs: 0, pooledWith: first.need.id, priced: other.element, otherPrices: [] });
   }
   return result;
 }
@@ -47,10 +63,14 @@ function countGroup(group: readonly PackedLine[]): number {
   const pieces = group.reduce((sum, line) => sum + line.need.toGet, 0);
   if (pack === null) return pieces;
   if (pack.unit !== 'mm') return countPacks(pieces, pack.amount);
-  const lengths = group.flatMap((line) =>
-    new Array<Ratio>(line.need.toGet).fill(line.element?.piece?.amount ?? ratio(1)),
-  );
+  const lengths = group.flatMap((line) => new Array<Ratio>(line.need.toGet).fill(pieceLength(line.element)));
   return cutLengths(lengths, pack.amount);
+}
+
+/** How long one piece is: as the book says, else what a take uses of it. */
+function pieceLength(element: BookElement | null): Ratio {
+  const perTake = element?.perTake?.unit === 'mm' ? element.perTake.amount : null;
+  return element?.piece?.amount ?? perTake ?? ratio(1);
 }
 
 /**

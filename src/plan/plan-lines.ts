@@ -6,7 +6,7 @@ import { listLabels } from '../breakdown/scene-label.js';
 import type { Breakdown, ElementEntry } from '../breakdown/types.js';
 import { categoryOf } from '../trade/categories.js';
 import { countDates } from './line-dates.js';
-import { costLine, countUnits } from './line-money.js';
+import { costLine, countUnits, lacksPack } from './line-money.js';
 import { judgeStatus } from './line-status.js';
 import type { LineCost, PlanLine } from './line-types.js';
 import type { Need } from './need-types.js';
@@ -45,8 +45,9 @@ function makeLine({ need, element, entry }: NeededThing, pack: PackCount, ground
     element?.source === 'hire' || element?.source === 'borrow'
       ? hireDates(element, need, dates.packed)
       : { collect: element?.collect ?? null, back: element?.back ?? null };
-  const { units, words } = element
-    ? countUnits(element, need.toGet, pack.packs, hire.collect, hire.back)
+  const { priced } = pack;
+  const { units, words } = priced
+    ? countUnits(priced, need.toGet, pack.packs, hire.collect, hire.back)
     : { units: need.toGet, words: String(need.toGet) };
   const isPooled = pack.pooledWith !== null;
   return {
@@ -66,9 +67,9 @@ function makeLine({ need, element, entry }: NeededThing, pack: PackCount, ground
     packText: element?.pack?.text ?? null,
     packs: pack.packs,
     pooledWith: pack.pooledWith,
-    unitPrice: element?.price ?? null,
-    per: element?.per ?? 'piece',
-    cost: isPooled || ground.replaced.has(need.id) ? null : costOf(need, element, units, words, book),
+    unitPrice: priced?.price ?? null,
+    per: priced?.per ?? 'piece',
+    cost: isPooled || ground.replaced.has(need.id) ? null : costOf(need, priced, units, words, book),
     deposit: element?.deposit ?? null,
     dates,
     status: ground.replaced.has(need.id) ? 'replaced' : judgeStatus(need, element, today),
@@ -83,7 +84,7 @@ function makeLine({ need, element, entry }: NeededThing, pack: PackCount, ground
     who: element?.who ?? null,
     box: element?.box ?? null,
     note: element?.note ?? null,
-    remarks: listRemarks(need, element, ground.replaced),
+    remarks: [...listRemarks(need, element, ground.replaced), ...priceRemarks(priced, pack)],
   };
 }
 
@@ -91,6 +92,16 @@ function makeLine({ need, element, entry }: NeededThing, pack: PackCount, ground
 function costOf(need: Need, element: BookElement | null, units: number, words: string, book: Book): LineCost | null {
   if (element === null || need.uncounted || element.source === 'own' || element.source === 'cut') return null;
   return costLine(element, units, words, book);
+}
+
+/** What keeps a cost from being known, or makes it doubtful. */
+function priceRemarks(priced: BookElement | null, { otherPrices }: PackCount): string[] {
+  return [
+    ...(priced && lacksPack(priced)
+      ? ['no cost is counted until the book says under "pack" how much one bottle, bag or roll holds']
+      : []),
+    ...(otherPrices.length > 0 ? [`shared packs have one price: ${otherPrices.join(', ')} does not count`] : []),
+  ];
 }
 
 /** More here than needed, what stands in for what. */

@@ -7,9 +7,10 @@ import { burnsDown } from '../trade/used-up-words.js';
 import { type CopyPlan, labelCopies, planCopies } from './copies.js';
 import { askHowMany, askWhoWears, isUncounted } from './how-many.js';
 import type { Need, Use } from './need-types.js';
-import { counted, countMeasure, countPieces, countTakes, describeSpare, spareOf, type TakeCount } from './per-take.js';
+import { counted, countPieces, countTakes, describeSpare, spareOf, type TakeCount } from './per-take.js';
 import type { ShootingOrder } from './shooting-order.js';
 import { nameSlot } from './shooting-order.js';
+import { countUsedUp, type Figures } from './used-up.js';
 import { type Appearance, listUses } from './uses.js';
 
 /** All that the count of one thing rests on. */
@@ -82,50 +83,6 @@ export function countKit(kit: BookElement): Need {
     copies: [],
     states: [],
     questions: [],
-  };
-}
-
-type Figures = Pick<
-  Need,
-  'unit' | 'minimum' | 'minimumReason' | 'recommended' | 'recommendedReason' | 'conversions' | 'copies'
->;
-
-function countUsedUp(
-  uses: readonly Use[],
-  element: BookElement | null,
-  takes: (scene: string) => TakeCount,
-  spare: Ratio,
-): Figures {
-  const eaten = uses.some((use) => !use.carried) ? uses.filter((use) => !use.carried) : uses.slice(0, 1);
-  const perTake = element?.perTake ?? null;
-  const unit = perTake?.unit ?? 'piece';
-  const units = perTake?.amount ?? ratio(1);
-  const times = eaten.reduce((sum, use) => sum + takes(use.scene).times * use.count, 0);
-  const words = eaten
-    .map((use) => `${nameSlot(use.slot)}: ${takes(use.scene).words}${use.count > 1 ? `, ${use.count} at a time` : ''}`)
-    .join('; ');
-  const each = perTake ? ` × ${perTake.text} a take` : '';
-  const nothing = { over: 0n, under: 1n };
-  if (unit === 'piece') {
-    const [minimum, recommended] = [countPieces(times, units, nothing), countPieces(times, units, spare)];
-    return {
-      unit,
-      minimum,
-      minimumReason: `used up in each take. ${words} = ${counted(times, 'time')}${each}`,
-      recommended,
-      recommendedReason: `${describeSpare(times, units, spare)}, rounded up once`,
-      conversions: [],
-      copies: [],
-    };
-  }
-  return {
-    unit,
-    minimum: countMeasure(times, units, nothing),
-    minimumReason: `used up in each take. ${words} = ${counted(times, 'time')}${each}`,
-    recommended: countMeasure(times, units),
-    recommendedReason: quantityDefaults.liquidLoss.words,
-    conversions: [],
-    copies: [],
   };
 }
 

@@ -51,6 +51,45 @@ describe('the cost of a line', () => {
   });
 });
 
+describe('a price that must not be multiplied by what it is not for', () => {
+  const cooking = { scenes: [{ things: { wine: {}, rope: {} } }], categories: { wine: 'food' as const } };
+
+  it('asks how much a bottle holds instead of paying for each millilitre', () => {
+    // 9 × 100 ml × 1.3 = 1170 ml. At 8.00 a bottle of unknown size no cost is known; of 750 ml it is 2 bottles: 16.00.
+    const wine = (pack: string) => `elements:\n  wine: { get: buy, per take: 100 ml, price: 8${pack} }\n`;
+    const open = planOf(cooking, wine(''));
+    expect(lineOf(open, 'wine').cost).toBeNull();
+    expect(lineOf(open, 'wine').remarks[0]).toContain('how much one bottle, bag or roll holds');
+    expect(open.money.withoutPrice).toContain('wine');
+    expect(lineOf(planOf(cooking, wine(', pack: 750 ml')), 'wine').cost?.home.minor).toBe(1600);
+    expect(lineOf(planOf(cooking, wine(', pack: 750 ml, per: piece')), 'wine').cost?.home.minor).toBe(1600);
+  });
+
+  it('cuts what a take uses of a length from rolls', () => {
+    // 9 + a fifth = 10.8, so 11 pieces of 2 m; 2 from each roll of 5 m: 6 rolls at 3.00 = 18.00. Never 22 m / 5 m = 5 rolls.
+    const line = lineOf(
+      planOf(cooking, 'elements:\n  rope: { get: buy, per take: 2 m, pack: 5 m, price: 3 }\n'),
+      'rope',
+    );
+    expect([line.need.toGet, line.packs, line.cost?.home.minor]).toEqual([11, 6, 1800]);
+  });
+
+  it('finds the price of shared packs on whichever line has it', () => {
+    // 3 pieces of 1.2 m and 4 of 2 m from rolls of 5 m: 2 + 2 | 2 + 2 | 1.2 × 3 = 3 rolls at 12.00 = 36.00.
+    const scenes = [{ things: { rope: { count: 3 }, string: { count: 4 } } }];
+    const book = (extra: string) =>
+      `elements:\n  rope: { get: buy, copies: 3, piece: 1.2 m, pool: cord, pack: 5 m${extra} }\n  string: { get: buy, copies: 4, piece: 2 m, pool: cord, pack: 5 m, price: 12 }\n`;
+    const plan = planOf({ scenes }, book(''));
+    expect([lineOf(plan, 'rope').packs, lineOf(plan, 'rope').cost?.home.minor]).toEqual([3, 3600]);
+    expect(lineOf(plan, 'string').cost).toBeNull();
+    const two = lineOf(planOf({ scenes }, book(', price: 11')), 'rope');
+    expect([two.cost?.home.minor, two.remarks]).toEqual([
+      3300,
+      ['shared packs have one price: EUR 12.00 does not count'],
+    ]);
+  });
+});
+
 describe('the forecast', () => {
   it('puts contingency on what is not yet paid only', () => {
     // Paid 40.00; ordered 20.00; to get 10.00; contingency 10 % of 30.00 = 3.00; forecast 73.00; headroom of 100.00: 27.00.

@@ -61,7 +61,8 @@ function consumableRow(line: PlanLine, book: Book): TableRow {
       ],
     };
   const takes = countTakes(book, element, null);
-  const spare = need.unit === 'piece' ? formatPercent(spareOf(book, element)) : 'loss 30 %';
+  const isLiquid = need.unit === 'ml' || need.unit === 'g';
+  const spare = isLiquid ? 'loss 30 %' : formatPercent(spareOf(book, element));
   return {
     cells: [
       bold(need.name),
