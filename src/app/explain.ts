@@ -11,17 +11,39 @@ import type {
 } from '../breakdown/types.js';
 import type { Finds, Move, Task } from '../find/types.js';
 import type { Analysis } from './analyse.js';
+import { explainDays, explainExtras, explainFigures, explainStates } from './explain-facts.js';
+import { type Explanation, labelOf, quote, sceneName } from './explain-words.js';
 
-/** One subject explained: a heading and lines of plain text, indented by depth. */
-export interface Explanation {
-  readonly title: string;
-  readonly lines: readonly string[];
+/**
+ * Says where every element, person, background person, place, scene, story day, state or figure of that name comes from; of a word that
+ * is only part of names, where the things of those names do. Empty when nothing has it.
+ */
+export function explain(name: string, analysis: Analysis): readonly Explanation[] {
+  const { breakdown } = analysis;
+  const asked = foldName(name).replace(/^(scene|sc\.?)\s+/, '');
+  const called = explainNames(asked, analysis);
+  const others = [
+    ...explainExtras(asked, breakdown),
+    ...explainDays(asked, breakdown),
+    ...explainStates(asked, breakdown),
+    ...explainFigures(asked, breakdown),
+  ];
+  return called.length + others.length > 0 ? [...called, ...others] : explainParts(asked, analysis);
 }
 
-/** Says where every element, person, place or scene of that name comes from. Empty when nothing has it. */
-export function explain(name: string, analysis: Analysis): readonly Explanation[] {
+/** Things that have the word in their name: the jam jar for "jar". */
+function explainParts(asked: string, { breakdown, finds }: Analysis): Explanation[] {
+  const has = ({ names }: ElementEntry) =>
+    names.some((one) =>
+      foldName(one)
+        .split(/[^\p{L}\p{N}]+/u)
+        .includes(asked),
+    );
+  return breakdown.elements.filter(has).map((element) => explainElement(element, breakdown, finds));
+}
+
+function explainNames(asked: string, analysis: Analysis): Explanation[] {
   const { breakdown, finds } = analysis;
-  const asked = foldName(name).replace(/^(scene|sc\.?)\s+/, '');
   return [
     ...breakdown.cast.filter((person) => isCalled(person, asked)).map((person) => explainPerson(person, breakdown)),
     ...breakdown.elements
@@ -39,6 +61,7 @@ export function explainable(breakdown: Breakdown): readonly string[] {
   return [
     ...breakdown.cast.flatMap((person) => person.names),
     ...breakdown.elements.flatMap((element) => element.names),
+    ...breakdown.scenes.flatMap((scene) => [...scene.extras.map(({ name }) => name), scene.storyDay.label]),
     ...breakdown.places.map((place) => place.name),
     ...breakdown.scenes.map((scene) => sceneName(scene)),
   ];
@@ -151,17 +174,4 @@ function explainScene(scene: BreakdownScene, { pages, finds }: Analysis): Explan
 
 function explainTask(task: Task): string {
   return `${task.kind} (${task.strength}): ${task.text.replace(/\.$/, '')}; line ${task.at.start.line}, ${quote(task.words)}, row ${task.rule}`;
-}
-
-function sceneName(scene: BreakdownScene): string {
-  return scene.number === null ? `scene ${scene.order} in order` : `scene ${scene.number}`;
-}
-
-function labelOf(id: string, breakdown: Breakdown): string {
-  const scene = breakdown.scenes.find((one) => one.id === id);
-  return scene ? sceneName(scene) : id;
-}
-
-function quote(words: string): string {
-  return `"${words.length > 90 ? `${words.slice(0, 87)}…` : words}"`;
 }

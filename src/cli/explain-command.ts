@@ -12,12 +12,12 @@ import type { Session } from './session.js';
 export function addExplainCommand(program: Command, session: Session): void {
   program
     .command('explain')
-    .description('say where an element, a person, a place or a scene comes from: lines, words, rules')
+    .description('say where an element, a person, a place, a scene, a story day, a state or a figure comes from')
     .argument('<file>', 'the script; - reads standard input')
-    .argument('<name...>', 'a name as the sheets print it, or a scene number')
+    .argument('<name...>', 'what to explain, as the sheets print it: a name, a scene, D2, wet, 1 3/8, 0:48')
     .addHelpText(
       'after',
-      '\nExamples:\n  prepwright explain my-film.md storm lantern\n  prepwright explain my-film.md scene 7\n',
+      '\nExamples:\n  prepwright explain my-film.md storm lantern\n  prepwright explain my-film.md scene 7\n  prepwright explain my-film.md D2\n',
     )
     .action((file: string, words: string[]) => runExplain(file, words.join(' '), session));
 }

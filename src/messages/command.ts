@@ -50,7 +50,9 @@ export const commandMessages = {
     'nothing has that name',
     ({ name, nearest }) => ({
       reason: `Nothing in the script is called "${name}".`,
-      hint: nearest ? `Did you mean ${nearest}?` : 'Use a name as the sheets print it, or a scene number.',
+      hint: nearest
+        ? `Did you mean ${nearest}?`
+        : 'Use a name as the sheets print it, a scene number, a story day such as D2, a state or a figure.',
       actual: name,
     }),
   ),

@@ -111,6 +111,34 @@ describe('explain', () => {
     },
   );
 
+  it('says why scenes play on a story day', async () => {
+    const { lines } = await explain('D2');
+    expect(lines[0]).toBe('D2, a story day');
+    expect(lines[1]).toMatch(/^ {2}scene 2A: a note says so|^ {2}scene 2A: .*note/);
+    expect(await explain('day', '2')).toEqual(await explain('d2'));
+  });
+
+  it('says what is in a state', async () => {
+    const { lines } = await explain('lit');
+    expect(lines).toEqual([
+      '"lit", a state',
+      '  scene 1: storm lantern becomes so here',
+      ...lines.slice(2).map((line) => expect.stringMatching(/comes in so$/) && line),
+    ]);
+  });
+
+  it('says which scenes have a figure, and how it is reckoned', async () => {
+    const { lines } = await explain('0:40');
+    expect(lines).toContain('0:40, a time on the screen');
+    expect(lines).toContain('  scene 2A: from a time note');
+    expect((await explain('1/8')).lines[0]).toBe('1/8, a length in pages');
+    expect((await explain('totals')).lines[0]).toBe('the whole script');
+  });
+
+  it('says of a word that is only part of a name where the things of those names come from', async () => {
+    expect((await explain('lantern')).lines[0]).toBe('storm lantern, props, marked');
+  });
+
   it('finds a scene without a number by its order', async () => {
     expect((await explain('scene', '3')).lines[0]).toBe('scene 3 in order, INT. FERRY HOUSE - ATTIC - LATER');
   });
@@ -130,6 +158,8 @@ describe('explain', () => {
   it('tells what can be asked for when nothing is near', async () => {
     const { exit, error } = await explain('Zanzibar');
     expect(exit).toBe(2);
-    expect(error).toContain('Use a name as the sheets print it, or a scene number.');
+    expect(error).toContain(
+      'Use a name as the sheets print it, a scene number, a story day such as D2, a state or a figure.',
+    );
   });
 });
