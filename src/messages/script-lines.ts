@@ -52,10 +52,14 @@ export const lineMessages = {
     reason: `Expected words that ${name} says, found only a line in parentheses.`,
     hint: 'Write the words on the next line, without a blank line between.',
   })),
-  'line-may-be-scene': define<{ text: string }>('info', 'A line of capitals that may be a scene', ({ text }) => ({
-    reason: `Expected INT or EXT before a place and a time, found \`${text}\`; the line is read as action.`,
-    hint: `If it is a scene, write \`INT. ${text}\` or \`EXT. ${text}\`.`,
-  })),
+  'line-may-be-scene': define<{ text: string; meant: string }>(
+    'info',
+    'A line of capitals that may be a scene',
+    ({ text, meant }) => ({
+      reason: `Expected INT or EXT before a place and a time, found \`${text}\`; the line is read as action.`,
+      hint: `If it is a scene, write \`${meant}\`, or the same with EXT.`,
+    }),
+  ),
   'transition-no-colon': define<{ text: string }>('info', 'A transition without its colon', ({ text }) => ({
     reason: `Expected a colon behind \`${text}\`, found none.`,
     hint: `It is read as a transition; write \`${text.replace(/\.$/, '')}:\`.`,

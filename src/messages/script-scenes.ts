@@ -72,10 +72,22 @@ export const sceneMessages = {
       hint: `Write ${light.toUpperCase()} in this heading if it is still so.`,
     }),
   ),
-  'part-or-scene': define<{ text: string }>('warning', 'A heading that may be a part or a scene', ({ text }) => ({
-    reason: `Expected INT or EXT before a place and a time, found \`${text}\`; it is read as a part of the script.`,
-    hint: `If it is a scene, write \`## INT. ${text.toUpperCase()}\`.`,
-  })),
+  'part-or-scene': define<{ text: string; meant: string; above: string | null }>(
+    'warning',
+    'A heading that may be a part or a scene',
+    ({ text, meant, above }) => ({
+      reason: `Expected INT or EXT before a place and a time, found \`${text}\`; it is read as a part of the script${above === null ? '' : `, and what stands under it counts to ${above}`}.`,
+      hint: `If it is a scene, write \`## ${meant}\`.`,
+    }),
+  ),
+  'text-under-part': define<{ text: string; above: string }>(
+    'info',
+    'Text under a heading that is no scene',
+    ({ text, above }) => ({
+      reason: `Expected a scene heading under \`${text}\`, found text; it counts to ${above}.`,
+      hint: `If another scene begins there, write its heading above the text: \`## INT. PLACE - DAY\`; else nothing need be done.`,
+    }),
+  ),
   'scene-line-crowded': define('info', 'A scene line without blank lines round it', () => ({
     reason: 'Expected a blank line before and after a scene line, found text right beside it.',
     hint: 'It starts a scene all the same; put a blank line there.',

@@ -1,9 +1,12 @@
 import type { Diagnostic } from '../base/diagnostic.js';
 import type { Point, Range } from '../base/text-range.js';
 import { sayScript } from '../messages/script.js';
+import { montageWord } from '../trade/story-day-words.js';
 import { CarriedLights } from './carried-lights.js';
 import type { Piece } from './read-blocks.js';
 import type { HeadingParts } from './scene-heading.js';
+import { takeSceneNumber } from './scene-number.js';
+import { suggestHeading } from './suggest-heading.js';
 import { readTime, trailingTime } from './time-of-day.js';
 import type { Block, Heading, Line, Note, Scene } from './types.js';
 
@@ -58,13 +61,14 @@ class SceneBuilder {
   add(block: Block): void {
     if (block.kind === 'part') {
       this.#part = block.line.text || this.#part;
-      this.#checkPart(block.line);
+      if (endsInTime(block.line.text)) this.#askPart(block.line, null);
     }
     if (block.kind === 'part' || block.kind === 'omitted' || block.kind === 'page break') {
       this.#pending.push(block);
       return;
     }
     const target = this.#scenes[this.#scenes.length - 1]?.blocks ?? this.#opening;
+    if (block.kind === 'action' || block.kind === 'speech') this.#checkTextUnderPart();
     if (target === this.#opening && block.kind !== 'transition') this.#sayEarlyText(block);
     target.push(...this.#pending, block);
     this.#pending = [];
@@ -83,10 +87,23 @@ class SceneBuilder {
     if (isFirst) this.#messages.push(sayScript('text-before-scene', { title: titleOf(block) }, block.at));
   }
 
-  #checkPart(line: Line): void {
-    const last = line.text.split(/\s[-\u2010-\u2015]+\s/).pop() as string;
-    const isTime = readTime(last) !== null || trailingTime(line.text) > 0;
-    if (isTime) this.#messages.push(sayScript('part-or-scene', { text: line.text }, line.at));
+  /** Text right under a heading that is no scene goes to the scene above, which may not be meant. */
+  #checkTextUnderPart(): void {
+    const part = this.#pending.findLast((block) => block.kind === 'part')?.line;
+    if (!part || part.text === '' || endsInTime(part.text)) return;
+    const above = this.#nameLastScene();
+    if (isLikeScene(part.text)) this.#askPart(part, above);
+    else if (above !== null) this.#messages.push(sayScript('text-under-part', { text: part.text, above }, part.at));
+  }
+
+  #nameLastScene(): string | null {
+    const heading = this.#scenes[this.#scenes.length - 1]?.heading;
+    if (!heading) return null;
+    return heading.number === null ? `\`${heading.text}\`` : `scene ${heading.number}`;
+  }
+
+  #askPart({ text, at }: Line, above: string | null): void {
+    this.#messages.push(sayScript('part-or-scene', { text, meant: suggestHeading(text), above }, at));
   }
 
   #carryLight(parts: HeadingParts, line: Line): Heading {
@@ -100,6 +117,16 @@ class SceneBuilder {
     }
     return { ...heading, light };
   }
+}
+
+function endsInTime(text: string): boolean {
+  const last = text.split(/\s[-\u2010-\u2015]+\s/).pop() as string;
+  return readTime(last) !== null || trailingTime(text) > 0;
+}
+
+/** A number before a heading, or the word montage in it, speaks for a scene. */
+function isLikeScene(text: string): boolean {
+  return takeSceneNumber(`${text} `) !== null || montageWord.test(text);
 }
 
 function rangeOf(scene: OpenScene): Range {

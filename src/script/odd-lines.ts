@@ -7,6 +7,7 @@ import { cueAt, endsSpeech, isKnownCue, type KnownCues } from './known-cues.js';
 import { readSceneLine, smallLetterScene } from './line-kinds.js';
 import type { MarkContext } from './marks.js';
 import type { RawLine } from './raw-line.js';
+import { suggestHeading } from './suggest-heading.js';
 import { readTime } from './time-of-day.js';
 
 interface OddContext extends MarkContext {
@@ -18,7 +19,7 @@ export function checkActionLine(line: RawLine, before: RawLine | null, context: 
   const { messages } = context;
   const written = smallLetterScene(line);
   if (before === null && mayBeScene(line.text))
-    messages.push(sayScript('line-may-be-scene', { text: line.text }, line.at));
+    messages.push(sayScript('line-may-be-scene', { text: line.text, meant: suggestHeading(line.text) }, line.at));
   if (written !== null) messages.push(sayScript('heading-small-letters', { written }, line.at));
   const name = written === null ? speakerOnOneLine(line.text, context.cues) : null;
   if (name !== null) messages.push(sayScript('speech-on-one-line', { name }, line.at));

@@ -22,3 +22,26 @@ export const settings: readonly SettingRow[] = [
   { written: 'INT', setting: 'INT', inFull: false, source: abbreviations },
   { written: 'EXT', setting: 'EXT', inFull: false, source: abbreviations },
 ];
+
+const memory = 'common practice, from memory: the word in another language';
+
+/** Settings in other languages, in capitals: put right in a hint, never read as a setting. */
+export const foreignSettings: readonly {
+  readonly word: string;
+  readonly setting: 'INT' | 'EXT';
+  readonly source: string;
+}[] = [
+  { word: 'INNEN', setting: 'INT', source: memory },
+  { word: 'AUSSEN', setting: 'EXT', source: memory },
+  { word: 'AU\u1e9eEN', setting: 'EXT', source: memory },
+  { word: 'INT\u00c9RIEUR', setting: 'INT', source: memory },
+  { word: 'INTERIEUR', setting: 'INT', source: memory },
+  { word: 'EXT\u00c9RIEUR', setting: 'EXT', source: memory },
+  { word: 'EXTERIEUR', setting: 'EXT', source: memory },
+  { word: 'INTERNO', setting: 'INT', source: memory },
+  { word: 'ESTERNO', setting: 'EXT', source: memory },
+  { word: 'BINNEN', setting: 'INT', source: memory },
+  { word: 'BUITEN', setting: 'EXT', source: memory },
+  { word: '\u0418\u041d\u0422', setting: 'INT', source: memory },
+  { word: '\u041d\u0410\u0422', setting: 'EXT', source: memory },
+];
