@@ -46,7 +46,7 @@ function makeTrack(id: string, name: string, list: readonly Appearance[], order:
 
 function dutiesOf(entries: readonly TrackEntry[], index: number): Duty[] {
   const entry = entries[index] as TrackEntry;
-  const isSeries = (other: TrackEntry) => other.storyDay[0] === entry.storyDay[0];
+  const isSeries = (other: TrackEntry) => seriesOf(other) === seriesOf(entry);
   const before = entries.slice(0, index).filter(isSeries).at(-1);
   const after = entries.slice(index + 1).find(isSeries);
   return [
@@ -55,15 +55,41 @@ function dutiesOf(entries: readonly TrackEntry[], index: number): Duty[] {
   ];
 }
 
+/** The main days are one series; each flashback is one of its own. */
+function seriesOf({ storyDay }: TrackEntry): string {
+  return storyDay.startsWith('D') ? 'D' : storyDay;
+}
+
 function duty(entry: TrackEntry, other: TrackEntry, state: string | null): Duty {
   const what = entry.absent ? 'not worn' : (state ?? 'as it looks');
   return { kind: other.slot.index < entry.slot.index ? 'match' : 'sets', scene: other.slot, what };
 }
 
+/** True when the later scene begins as the earlier one ends: in state, and for a garment on whose body. */
 function sameState(a: TrackEntry, stateA: string | null, b: TrackEntry, stateB: string | null): boolean {
   if (a.absent || b.absent) return a.absent && b.absent;
+  if (!sameBody(a, b)) return false;
   if (stateA === null || stateB === null) return stateA === stateB;
   return foldName(stateA) === foldName(stateB);
+}
+
+/** Where a garment is left is where the next scene finds it; a thing in hand may lie anywhere between two scenes. */
+function sameBody(a: TrackEntry, b: TrackEntry): boolean {
+  if (!a.worn && !b.worn) return true;
+  const [left, found] = [bodyAfter(a), bodyBefore(b)];
+  return left === null || found === null || left === found;
+}
+
+/** On whom a garment is when the scene ends: names, `nobody`, or null when nobody can tell. */
+function bodyAfter({ worn, by, action }: TrackEntry): string | null {
+  if (/taken off$/.test(action ?? '')) return 'nobody';
+  const handed = /handed to (.+)$/.exec(action ?? '')?.[1];
+  return handed ?? (worn ? by.join(', ') : null);
+}
+
+function bodyBefore({ worn, by, action }: TrackEntry): string | null {
+  if (/^put on/.test(action ?? '')) return 'nobody';
+  return worn ? by.join(', ') : null;
 }
 
 function nameThings(breakdown: Breakdown): ReadonlyMap<string, string> {

@@ -68,6 +68,25 @@ describe('continuity in both orders', () => {
     expect(duties(plan, 'oar')).toEqual([['sets 3: as it looks'], [], ['match 1: as it looks']]);
   });
 
+  it('keeps one flashback apart from another', () => {
+    const plan = planOf({
+      scenes: [
+        { day: 'F1', things: { vest: {} } },
+        { day: 'F2', things: { vest: {} } },
+        { day: 'F1', things: { vest: {} } },
+      ],
+    });
+    expect(duties(plan, 'vest')).toEqual([['sets 3: as it looks'], [], ['match 1: as it looks']]);
+  });
+
+  it('matches no garment on one body to itself on another', () => {
+    // The hat goes from Ida to Jo between 1 and 2: 2 owes nothing to 1; 3 matches 2.
+    const plan = planOf({
+      scenes: [{ wears: { IDA: { hat: {} } } }, { wears: { JO: { hat: {} } } }, { wears: { JO: { hat: {} } } }],
+    });
+    expect(duties(plan, 'hat')).toEqual([[], ['sets 3: as it looks'], ['match 2: as it looks']]);
+  });
+
   it('asks for no match where the state has changed in between', () => {
     const plan = planOf({ scenes: [{ things: { shirt: { in: 'wet' } } }, { things: { shirt: { in: 'dry' } } }] });
     expect(duties(plan, 'shirt')).toEqual([[], []]);

@@ -3,7 +3,7 @@ import { formatDuration } from '../../base/duration.js';
 import { formatEighths } from '../../base/eighths.js';
 import type { ContinuityTrack, TrackEntry } from '../../plan/continuity-types.js';
 import type { Plan } from '../../plan/plan-types.js';
-import { type Block, bold, type Inline, stateWords, type TableRow } from '../layout/kit.js';
+import { type Block, bold, type Inline, joinInline, stateWords, type TableRow } from '../layout/kit.js';
 import { dayHead, slotWords } from './plan-words.js';
 
 /** The shooting days side by side: how heavy each one is, what speaks against it, what is in none. */
@@ -167,5 +167,6 @@ function entryWords(entry: TrackEntry): Inline {
       ? `${entry.worn ? 'on' : 'with'} ${entry.by.join(', ')}`
       : 'by itself';
   const state = stateWords(entry.stateIn, entry.stateOut);
-  return [`sc ${entry.slot.label}, ${entry.storyDay}: `, state === '' ? who : `${state}, ${who}`];
+  const words = [state, who, entry.action === null ? '' : bold(entry.action)];
+  return joinInline([`sc ${entry.slot.label}, ${entry.storyDay}`, ...words]);
 }
