@@ -1,31 +1,31 @@
 import { foldName } from '../base/slug.js';
+import { readToldAges } from '../find/implied/age-words.js';
+import { readAgeOfCue } from '../find/implied/ages.js';
 import type { Ground } from './ground.js';
 
 /**
- * A person introduced in capitals with an age in digits: `PIP, 9,` or `PIP (about 9)`. The first one counts.
+ * Ages that the script tells of the people it names, by folded name, as written: of "little TOM FORD, nine," under
+ * "tom ford" and, where nobody else is called so, under "ford". The first age counts.
  */
-const introduction =
-  /(\p{Lu}[\p{Lu}\p{N}.'\u2019-]*(?: \p{Lu}[\p{Lu}\p{N}.'\u2019-]*){0,3})(?:,| \()\s?((?:about |around |aged? |early |mid-?|late )?\d{1,2}s?)(?=[),.;]| and\b| years?\b|-year)/gu;
-
-/** Ages that the action tells when it brings someone in, by folded name, as written. */
 export function readAges(ground: Ground): ReadonlyMap<string, string> {
   const ages = new Map<string, string>();
+  const parts = new Map<string, string>();
+  const add = (name: string, age: string) => {
+    const folded = foldName(name);
+    if (!ages.has(folded)) ages.set(folded, age);
+    const words = folded.split(' ');
+    for (let at = 1; at < words.length; at++) {
+      const part = words.slice(at).join(' ');
+      if (!parts.has(part)) parts.set(part, age);
+    }
+  };
   for (const { actions, scene } of ground.scenes) {
     for (const block of scene.blocks) {
-      const age = block.kind === 'speech' ? ageInCue(block.cue.extensions) : null;
-      if (block.kind === 'speech' && age && !ages.has(foldName(block.cue.name)))
-        ages.set(foldName(block.cue.name), age);
+      const age = block.kind === 'speech' ? readAgeOfCue(block.cue.extensions) : null;
+      if (block.kind === 'speech' && age) add(block.cue.name, age);
     }
-    for (const { text } of actions) {
-      for (const [, name = '', age = ''] of text.matchAll(introduction)) {
-        if (!ages.has(foldName(name))) ages.set(foldName(name), age.trim());
-      }
-    }
+    for (const { text } of actions)
+      for (const { name, age } of readToldAges(text)) if (name !== null && /^\p{Lu}/u.test(name)) add(name, age);
   }
-  return ages;
-}
-
-/** The age that a cue carries behind a name, `PIP (9)`, or null. */
-function ageInCue(extensions: readonly string[]): string | null {
-  return extensions.find((extension) => /^(?:AGED? )?\d{1,2}$/i.test(extension)) ?? null;
+  return new Map([...parts, ...ages]);
 }

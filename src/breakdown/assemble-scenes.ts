@@ -92,7 +92,7 @@ function assembleScene(input: AssembleInput, ground: SceneGround): Bare {
     extras: people?.extras ?? [],
     elements: writeElements(input.things[index] ?? [], spans, input.ids),
     wears: writeWears(input.costumes.dressed[index] ?? [], spans, input.ids),
-    hazards: listHazards(ground),
+    hazards: listHazards(ground, people?.presences ?? []),
     tasks: listTasks(ground),
     notes: listNotes(
       ground,

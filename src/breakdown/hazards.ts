@@ -1,14 +1,24 @@
 import { hazardOf } from '../trade/hazards.js';
+import { severityOf } from '../trade/hazards-order.js';
 import { notesOf, type SceneGround } from './ground.js';
+import type { Presence } from './presence.js';
 import type { SceneHazard, SceneTask } from './types.js';
 
-/** The hazards of a scene: what the finder raised, each row of the table once, then the writer's own safety notes. */
-export function listHazards({ scene, finds }: SceneGround): SceneHazard[] {
+/**
+ * The hazards of a scene, the gravest first: the writer's own safety notes, then what the finder raised, each row of the
+ * table once, and children whom only continuity puts there.
+ */
+export function listHazards({ scene, finds }: SceneGround, presences: readonly Presence[]): SceneHazard[] {
   const raised = new Map<string, SceneHazard>();
-  for (const { hazard, words, at, because } of finds.hazards) {
-    if (raised.has(hazard)) continue;
+  const add = (hazard: string, words: string, line: number, because: string) => {
     const { id, title, precaution, reading, qualified } = hazardOf(hazard);
-    raised.set(hazard, { id, title, words, line: at.start.line, because, precaution, reading, qualified });
+    if (!raised.has(id)) raised.set(id, { id, title, words, line, because, precaution, reading, qualified });
+  };
+  for (const { hazard, words, at, because } of finds.hazards) add(hazard, words, at.start.line, because);
+  for (const { person, cast } of presences) {
+    if (!person.minor || cast.presence !== 'seen') continue;
+    const line = cast.mentions[0]?.at.start.line ?? scene.heading.line.at.start.line;
+    add('H15', person.name, line, `the age of ${person.name}: ${person.age ?? 'under 18'}`);
   }
   const notes = notesOf(scene.notes, 'safety').map(({ line, at }) => ({
     id: 'note',
@@ -20,7 +30,7 @@ export function listHazards({ scene, finds }: SceneGround): SceneHazard[] {
     reading: '',
     qualified: '',
   }));
-  return [...[...raised.values()].sort((a, b) => Number(a.id.slice(1)) - Number(b.id.slice(1))), ...notes];
+  return [...notes, ...[...raised.values()].sort((a, b) => severityOf(a.id) - severityOf(b.id))];
 }
 
 /** The work that the words of a scene imply, and the cautions that go with it. */

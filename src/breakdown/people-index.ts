@@ -1,5 +1,6 @@
 import { foldName, slug } from '../base/slug.js';
 import type { Range } from '../base/text-range.js';
+import { isUnderAge } from '../find/implied/age-words.js';
 import { readAges } from './ages.js';
 import { kindOfCue } from './cue-people.js';
 import type { Ground } from './ground.js';
@@ -25,9 +26,6 @@ export interface PeopleIndex {
   readonly find: (name: string) => KnownPerson | null;
 }
 
-/** Below this age a performer counts as a minor; what the law asks of it differs from place to place. */
-const adultAge = 18;
-
 /** Gathers people from `cast:` and cues, then from notes, marks and the finder. One person under two names is one. */
 export function gatherPeople(ground: Ground): PeopleIndex {
   const byName = new Map<string, KnownPerson>();
@@ -44,11 +42,11 @@ export function gatherPeople(ground: Ground): PeopleIndex {
     if (person.from === 'cue' && isNobody(person.name, byName)) continue;
     const names = distinctNames([...person.names, ...person.was]);
     const age = person.age ?? names.map((name) => ages.get(foldName(name))).find((one) => one !== undefined) ?? null;
-    add({ ...pickListed(person), names, age, minor: isMinor(age), listed: true });
+    add({ ...pickListed(person), names, age, minor: age !== null && isUnderAge(age), listed: true });
   }
   for (const { name, at } of unlistedPeople(ground)) {
     const age = ages.get(foldName(name)) ?? null;
-    add({ name, names: [name], age, minor: isMinor(age), background: false, listed: false, at });
+    add({ name, names: [name], age, minor: age !== null && isUnderAge(age), background: false, listed: false, at });
   }
   // Cues repeat a handful of spellings thousands of times: each is folded once.
   const asked = new Map<string, KnownPerson | null>();
@@ -81,13 +79,6 @@ function* unlistedPeople(ground: Ground): Generator<{ name: string; at: Range }>
     }
     for (const find of finds.people) if (find.kind === 'cast') yield find;
   }
-}
-
-/** True when an age, as written, is below eighteen: `7`, `16`, `about 12`, `8 months`. Words without a number tell nothing. */
-export function isMinor(age: string | null): boolean {
-  const number = age === null ? null : /\d+/.exec(age);
-  if (!number) return age !== null && /\b(?:baby|infant|toddler|child)\b/i.test(age);
-  return Number(number[0]) < adultAge || /\b(?:days?|weeks?|months?)\b/i.test(age as string);
 }
 
 /** An id nobody has yet: the wanted one, else with a running count. */

@@ -1,21 +1,16 @@
 import type { Script } from '../script/types.js';
 import { milderHazards } from '../trade/hazards.js';
 import { type HazardCues, hazardCues } from '../trade/hazards-cues.js';
-import { listMinors, type Minor, readAges } from './implied/ages.js';
 import { indexCues } from './implied/cue-index.js';
 import { type Evidence, readEvidence, readSettings } from './implied/evidence.js';
 import { matchCues } from './implied/match.js';
+import { raiseMinors } from './implied/minors.js';
 import { readNamedThings } from './implied/names-as-sentences.js';
-import { learnNames } from './people-names.js';
-import type { Sentence, Token } from './reading.js';
+import type { Reason } from './implied/reason.js';
+import type { Sentence } from './reading.js';
 import type { Find, HazardFind } from './types.js';
 
 let index: ReturnType<typeof indexCues<HazardCues>> | null = null;
-
-/** One reason to raise a hazard; `rank` orders reasons, the lowest first. */
-interface Reason extends HazardFind {
-  readonly rank: number;
-}
 
 /**
  * Raises hazards from action, headings, marks, notes, definitions, finds, implications and ages: one find a hazard and
@@ -27,7 +22,7 @@ export function raiseHazards(sentences: readonly Sentence[], script: Script, ele
     ...readEvidence(script, sentences, index, elements).map(fromWords),
     ...readSettings(script, sentences, index, elements).map(fromSetting),
     ...fromNames(script, elements, index),
-    ...fromAges(script, sentences),
+    ...raiseMinors(script, sentences),
   ];
   return strongest(reasons);
 }
@@ -65,75 +60,6 @@ function fromNames(script: Script, elements: readonly Find[], cues: NonNullable<
         rank: 0,
       })),
   );
-}
-
-/** A minor raises the hazard of children in every scene that names the person or gives the lines. */
-function fromAges(script: Script, sentences: readonly Sentence[]): Reason[] {
-  const reasons: Reason[] = [];
-  const minors = new Map<string, Minor>(listMinors(script).map((minor) => [minor.name, minor]));
-  for (const { minor, sentence, start, end } of sentences.flatMap(readAges)) {
-    if (!minors.has(minor.name)) minors.set(minor.name, minor);
-    reasons.push(ageReason(sentence, start, end, 'an age in the action', 0));
-  }
-  for (const sentence of sentences) {
-    if (sentence.kind !== 'action') continue;
-    sentence.tokens.forEach((token, at) => {
-      const named = minors.get(nameOf(token));
-      if (!named || nameOf(sentence.tokens[at - 1]) === named.name) return;
-      reasons.push(ageReason(sentence, token.start, endOfName(sentence, at), sayAge(named), 1));
-    });
-  }
-  return [...reasons, ...fromCues(script, minors), ...fromCastNotes(script, [...minors.values()])];
-}
-
-function fromCues(script: Script, minors: ReadonlyMap<string, Minor>): Reason[] {
-  const names = learnNames(script.people);
-  return script.scenes.flatMap(({ index: scene, blocks }) =>
-    blocks.flatMap((block) => {
-      if (block.kind !== 'speech') return [];
-      const { name, at } = block.cue;
-      const minor = minors.get(names.canonical(name) ?? name);
-      return minor ? [{ scene, hazard: 'H15', words: name, at, because: sayAge(minor), rank: 2 }] : [];
-    }),
-  );
-}
-
-function fromCastNotes(script: Script, minors: readonly Minor[]): Reason[] {
-  return script.scenes.flatMap(({ index: scene, notes }) =>
-    notes.flatMap((note) => {
-      if (note.kind !== 'items' || note.category !== 'cast') return [];
-      return note.items.flatMap(({ name, at }) => {
-        const minor = minors.find((one) => one.name.toLowerCase() === name.toLowerCase());
-        return minor ? [{ scene, hazard: 'H15', words: name, at, because: sayAge(minor), rank: 1 }] : [];
-      });
-    }),
-  );
-}
-
-function nameOf(token: Token | undefined): string {
-  return token?.person ?? (token?.tag === 'name' ? token.text : '');
-}
-
-/** Where the name ends whose first word stands at `at`. */
-function endOfName({ tokens }: Sentence, at: number): number {
-  let last = at;
-  while (nameOf(tokens[last + 1]) === nameOf(tokens[at])) last++;
-  return (tokens[last] as Token).end;
-}
-
-function sayAge({ name, age, from }: Minor): string {
-  return `the age of ${name}: ${age} (${from === 'cast' ? 'front matter' : 'action'})`;
-}
-
-function ageReason(sentence: Sentence, start: number, end: number, because: string, rank: number): Reason {
-  return {
-    scene: sentence.scene,
-    hazard: 'H15',
-    words: sentence.text.slice(start, end),
-    at: sentence.place(start, end),
-    because,
-    rank,
-  };
 }
 
 /** One find a hazard and scene: what the writer wrote before what was read, then the longer words. */

@@ -1,4 +1,5 @@
 import type { Script } from '../script/types.js';
+import { beginsWithAge } from './implied/age-words.js';
 import type { Lexicon } from './lexicon.js';
 import { learnNames } from './people-names.js';
 import { learnPets } from './pet-names.js';
@@ -23,9 +24,6 @@ interface Ground {
 }
 
 const nameSign = /(?<![\p{L}\p{N}'’-])\p{Lu}[\p{L}’'-]*\p{L}(?: \p{Lu}[\p{L}’'-]*\p{L}){0,2}(?![\p{L}\p{N}-])/gu;
-const years =
-  "(?:(?:aged?|about|around|early|mid|late)[ -])*(?:\\d{1,3}(?:['’]?s|ish)?|teens|(?:twen|thir|for|fif|six|seven|eigh)ties)";
-const age = new RegExp(`^(?: ?\\(${years}[,;)]|, ${years}(?=[,.;]))`, 'iu');
 const titles =
   /^(?:mr|mrs|ms|miss|dr|old|young|little|big|uncle|aunt|sister|brother|father|mother|sergeant|sir|lady|madam|madame)$/;
 const calendar =
@@ -116,7 +114,7 @@ function isIntroduced(named: Named, ground: Ground): boolean {
   if (last !== undefined && /^(?:determiner|possessive|number)$/.test(uses(last).closed ?? '')) return false;
   const own = words.slice(words.findIndex((word) => !isTitle(word, ground)));
   if (isTitle(own[0] as string, ground)) return false;
-  if (age.test(after)) return own.every((word) => mayBeName(word, ground));
+  if (beginsWithAge(after)) return own.every((word) => mayBeName(word, ground));
   if (!own.every((word) => isGiven(word, ground) || isSeldom(word, ground)) || !doesSomething(after, uses))
     return false;
   const isUnheard = own.every((word) => isGiven(word, ground) || isUnknown(word, ground));

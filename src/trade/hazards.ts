@@ -21,7 +21,7 @@ const bulletins = (numbers: string): string => `Industry-Wide Labor-Management S
 const sheets = (numbers: string): string => `UK HSE entertainment information, ${numbers}`;
 const check = 'Check the current text.';
 
-/** Hazards of a shoot, in the order in which sheets list them. */
+/** Hazards of a shoot, by number. */
 export const hazards: readonly Hazard[] = [
   {
     id: 'H1',
@@ -224,9 +224,9 @@ export const milderHazards: readonly (Hazard & { readonly insteadOf: string })[]
     title: 'Intimacy',
     precaution:
       'Talk the kiss through and write the consent down before the day; it can be withdrawn. Agree the moves and how long it lasts, keep the room small, and ask who is ill or has a cold sore. Never assume how far it goes from the script alone.',
-    reading: `Trade unions’ and directors’ guidance on intimacy. ${check}`,
+    reading: `Ask the performers’ union or an intimacy coordinator, from common practice. ${check}`,
     qualified: 'An intimacy coordinator, or a trained person whom both performers choose.',
-    source: 'common practice; guidance named from memory',
+    source: 'common practice; no published source seen',
   },
   {
     id: 'H23',

@@ -1,5 +1,6 @@
 import type { Script } from '../../script/types.js';
 import type { Sentence, Token } from '../reading.js';
+import { isUnderAge, readToldAges, type ToldAge } from './age-words.js';
 import { isPerson } from './word-list.js';
 
 /** Someone who is under 18 in the script. */
@@ -8,87 +9,82 @@ export interface Minor {
   readonly name: string;
   readonly age: string;
   /** Where the age stands. */
-  readonly from: 'cast' | 'action';
+  readonly from: 'cast' | 'action' | 'cue';
 }
 
 /** An age under 18 that stands in a sentence of action. */
 export interface AgeInWords {
   readonly minor: Minor;
+  /** False when only "a boy of nine" stands there. */
+  readonly named: boolean;
   readonly sentence: Sentence;
   readonly start: number;
   readonly end: number;
 }
 
-const numberWords =
-  'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen'.split(
-    ' ',
-  );
-const young =
-  /\b(?:baby|infant|newborn|toddler|child|boy|girl|teen|teens|teenage|teenager|schoolboy|schoolgirl|months?|weeks?)\b/i;
-
-/** True when an age as written means someone under 18: "9", "nine", "mid-teens", "18 months". */
-export function isUnderAge(age: string): boolean {
-  if (/\b(?:months?|weeks?)\b/i.test(age)) return true;
-  const digits = age.match(/\d+/g);
-  if (digits) return digits.some((one) => Number(one) < 18) && !/\d0s\b/.test(age);
-  const words = age.toLowerCase().split(/[^a-z]+/);
-  if (words.some((word) => /^(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)$/.test(word))) return false;
-  return words.some((word) => numberWords.includes(word)) || young.test(age);
-}
-
-/** The people whom `cast:` gives an age under 18. */
+/** The people whom `cast:` or a cue gives an age under 18. */
 export function listMinors(script: Script): Minor[] {
-  return script.people.flatMap(({ name, age }) =>
-    age !== null && isUnderAge(age) ? [{ name, age, from: 'cast' as const }] : [],
+  const listed = script.people.flatMap(({ name, age }): Minor[] =>
+    age !== null && isUnderAge(age) ? [{ name, age, from: 'cast' }] : [],
   );
+  const told = script.scenes.flatMap(({ blocks }) =>
+    blocks.flatMap((block): Minor[] => {
+      const age = block.kind === 'speech' ? readAgeOfCue(block.cue.extensions) : null;
+      return block.kind === 'speech' && age !== null && isUnderAge(age)
+        ? [{ name: block.cue.name, age, from: 'cue' }]
+        : [];
+    }),
+  );
+  return [...listed, ...told];
 }
 
-const behindName =
-  /(?<=[\p{L}’'])\s*(?:,\s*|\(\s*)(?:aged?\s+|about\s+|around\s+)?(\d{1,2})(?=\s*[,.;)]|\s+(?:and|in|years|months|with)\b|$)/gu;
-const yearsOld = /\b(\d{1,2}|[a-z]+)(?:-|\s)(?:year|month|week)s?(?:-|\s)olds?\b/giu;
-const aged = /\baged\s+(?:about\s+)?(\d{1,2}|[a-z]+)\b/giu;
-const teens = /\b(?:in (?:his|her|their) (?:early |mid-|mid |late )?teens|(?:early|mid|late)[- ]teens|teenaged?)\b/giu;
-
-/** Tried first, for speed. */
-const mayHoldAge = /\d|\b(?:aged|olds?)\b|teen/i;
+/** The age that a cue carries behind a name, `PIP (9)` or `PIP (aged nine)`, or null. */
+export function readAgeOfCue(extensions: readonly string[]): string | null {
+  for (const extension of extensions) {
+    const [told] = readToldAges(`X (${extension.toLowerCase()})`);
+    if (told?.name === 'X') return told.age;
+  }
+  return null;
+}
 
 /** The ages under 18 that a sentence of action gives: "TOM (12)", "a boy, 9", "a six-year-old", "aged ten", "mid-teens". */
 export function readAges(sentence: Sentence): AgeInWords[] {
-  if (sentence.kind !== 'action' || !mayHoldAge.test(sentence.text)) return [];
-  const ages: AgeInWords[] = [];
-  for (const match of sentence.text.matchAll(behindName)) {
-    const owner = sentence.tokens.findLast((token) => token.end <= match.index);
-    if (owner && isIntroduced(owner) && Number(match[1]) < 18) {
-      ages.push(
-        asAge(
-          sentence,
-          owner,
-          match[1] as string,
-          owner.start,
-          closeBracket(sentence.text, match.index + match[0].length),
-        ),
-      );
-    }
+  if (sentence.kind !== 'action') return [];
+  return readToldAges(sentence.text).flatMap((told) => {
+    if (!isUnderAge(told.age) || !isSomeone(told, sentence)) return [];
+    const name = told.name === null ? sentence.text.slice(told.start, told.end) : nameIn(told, sentence);
+    const minor: Minor = { name, age: told.age, from: 'action' };
+    return [{ minor, named: told.name !== null, sentence, start: told.start, end: told.end }];
+  });
+}
+
+/** The canonical name of whom the words name, else the words without an article. */
+function nameIn({ name, start, end }: ToldAge, { tokens }: Sentence): string {
+  const written = (name ?? '').replace(/^(?:The|A|An|His|Her|Their) /, '');
+  const last = written.split(' ').at(-1);
+  const token = tokens.find((one) => one.start >= start && one.end <= end && one.text === last);
+  return token?.person ?? written;
+}
+
+/** A ten-year-old car and cheese aged nine months are nobody. */
+function isSomeone({ name, start, end }: ToldAge, { tokens }: Sentence): boolean {
+  if (name !== null) {
+    const owner = tokens.find((one) => one.start >= start && one.text === name.split(' ').at(-1));
+    return owner === undefined || owner.tag !== 'noun' || isPerson(owner) || isShouted(owner) || isKin(owner);
   }
-  for (const pattern of [yearsOld, aged, teens]) {
-    for (const match of sentence.text.matchAll(pattern)) {
-      const age = /month|week/i.test(match[0]) ? match[0] : (match[1] ?? match[0]);
-      if (isUnderAge(age)) ages.push(asAge(sentence, null, match[0], match.index, match.index + match[0].length));
-    }
-  }
-  return ages;
+  const inside = tokens.filter((one) => one.start < end && one.end > start);
+  if (inside.some(isPerson)) return true;
+  const after = tokens.find((one) => one.start >= end && one.tag !== 'adjective');
+  // A verb may have been taken for a noun in "-s": when in doubt it is someone.
+  if (after?.tag === 'noun' && after.lower === after.lemma) return isPerson(after);
+  const noun = tokens.findLast((one) => one.end <= start && one.tag === 'noun');
+  return noun === undefined || isPerson(noun) || after?.tag !== 'punctuation' || isShouted(noun);
 }
 
-function closeBracket(text: string, end: number): number {
-  return text[end] === ')' ? end + 1 : end;
+function isShouted({ text }: Token): boolean {
+  return text.length > 1 && text === text.toUpperCase();
 }
 
-function isIntroduced(token: Token): boolean {
-  const shouted = token.text.length > 1 && token.text === token.text.toUpperCase() && token.lemma === token.lower;
-  return shouted || (isPerson(token) && token.tag !== 'pronoun');
-}
-
-function asAge(sentence: Sentence, owner: Token | null, age: string, start: number, end: number): AgeInWords {
-  const name = owner ? (owner.person ?? owner.text) : sentence.text.slice(start, end);
-  return { minor: { name, age, from: 'action' }, sentence, start, end };
+function isKin({ lower }: Token): boolean {
+  return /^(?:grand)?(?:son|daughter|niece|nephew|cousin|twins)$/.test(lower);
 }

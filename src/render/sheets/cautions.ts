@@ -1,5 +1,6 @@
 import type { BreakdownScene, SceneHazard } from '../../breakdown/types.js';
 import { hazardCaution } from '../../trade/hazards.js';
+import { severityOf } from '../../trade/hazards-order.js';
 import type { Block } from '../layout/blocks.js';
 import { bold, danger, type Inline, inlineRuns, joinInline } from '../layout/inline.js';
 import { chargeWords } from '../words/charge-words.js';
@@ -13,7 +14,7 @@ interface Caution {
   readonly scenes: BreakdownScene[];
 }
 
-/** Every danger of the script once, in full, with all scenes that raise it; an empty list when none does. */
+/** Every danger of the script once, in full, the gravest first, with all scenes that raise it; an empty list when none does. */
 export function writeCautions(context: SheetContext): Block[] {
   const cautions = gather(context);
   if (cautions.length === 0) return [];
@@ -35,7 +36,7 @@ function gather(context: SheetContext): Caution[] {
       cautions.set(key, caution);
     }
   }
-  return [...cautions.values()];
+  return [...cautions.values()].sort((a, b) => severityOf(a.hazard.id) - severityOf(b.hazard.id));
 }
 
 function writeCaution({ hazard, raised, scenes }: Caution, { breakdown, production }: SheetContext): Block {

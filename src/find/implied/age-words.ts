@@ -1,0 +1,117 @@
+import { ageWords } from '../../trade/age-words.js';
+
+/** An age that words give to someone. `start` and `end` count in the text, the name included when it stands there. */
+export interface ToldAge {
+  /** The name as written, in capitals or small letters; one common noun ("son"); or null when only "a boy of nine" stands there. */
+  readonly name: string | null;
+  /** As written, without "aged": "nine", "about 9", "mid-teens", "five months". */
+  readonly age: string;
+  readonly start: number;
+  readonly end: number;
+}
+
+const or = (words: string) => words.split(' ').join('|');
+const small = ageWords.small.split(' ');
+const tens = ageWords.tens.split(' ');
+
+const numberWord = `(?:(?:${tens.join('|')})(?:[- ](?:${small.slice(1, 10).join('|')}))?|${small.slice(1).join('|')})(?:[- ]?ish)?`;
+const digits = "\\d{1,3}(?:½|\\.5)?(?:['’]?s|[- ]?ish)?";
+const span = `(?:${digits}|${numberWord})(?:(?: (?:or|to) | ?[-–] ?)(?:${digits}|${numberWord}))?(?: and a half)?`;
+const decade = `(?:early |mid[ -]?|late )?(?:teens|${or(ageWords.decades)})`;
+const before = `(?:(?:${ageWords.before.replaceAll("'", "['’]")})[ -])*`;
+const parts = `(?:[ -](?:${or(ageWords.parts)}))`;
+const unit = `(?:${parts}|[ -]years?)?(?:[ -]old)?`;
+const youngNoun = `(?:${or(ageWords.young)})`;
+
+/** An age behind a name, as in an introduction: "nine", "about 9", "mid-teens", "a boy of ten", "a five-year-old". */
+const figure = `(?:${before}(?:${span}|${decade})${unit}|an? (?:\\p{Ll}+ ){0,2}${youngNoun}(?: (?:of|aged) ${before}${span}${unit})?|an? ${span}(?:[- ]year[- ]old|${parts}[- ]old)(?: \\p{Ll}+)?|${youngNoun.replace('(?:', '(?:teenage |')})`;
+
+const name = "\\p{Lu}[\\p{L}\\p{N}.'’-]*(?: \\p{Lu}[\\p{L}\\p{N}.'’-]*){0,3}";
+const kin = `(?<=\\b(?:[Aa]|[Aa]n|[Tt]he|[Hh]er|[Hh]is|[Tt]heir|[Mm]y|[Oo]ur) (?:\\p{Ll}+ ){0,2})(?:son|daughter|brother|sister|cousin|niece|nephew|grandson|granddaughter|${youngNoun}|twins|man|woman)`;
+const ends =
+  '(?=\\s*(?:[.;:)!?—–]|$)|,(?! (?:(?:one|two|three|four|five|six|seven|eight|nine|ten) ?[,.]|\\d+ ?[,.]))|\\s+(?:and|in|with|but|who)\\b|\\s-\\s)';
+const words = `(?:(?!${numberWord}\\b)[\\p{Ll}’-]+(?: [\\p{Ll}’-]+){0,3}, )`;
+
+/** "TOMMY, nine", "PIP (9)", "POLLY — ten —", "GUS, muddy, fourteen", "her son, five". */
+const behindName = new RegExp(
+  `(?<![\\p{L}\\p{N}’'-])(${name}|${kin})(?:, ${words}{0,2}| ?\\((?:[^(),]{1,20}, )?| [—–-] )(${figure})${ends}`,
+  'gu',
+);
+/** "Polly is ten.", "TOMMY is a boy of nine." */
+const saidOfName = new RegExp(
+  `(?<![\\p{L}\\p{N}’'-])(${name}) (?:is|’s|turns|has just turned) (${before}${span}(?: years old| today| tomorrow)?|an? ${youngNoun} of ${span})(?=[.,;!])`,
+  'gu',
+);
+/** "nine-year-old TOMMY", "a boy of ten, CAL,", "a girl, 9, called MAYA". */
+const beforeName = new RegExp(
+  `(?<![\\p{L}\\p{N}-])(?:(${span})[- ]years?[- ]old (?:\\p{Ll}+ ){0,2}|(?:boy|girl|child) (?:of|aged) (${span})(?:,| called| named) )(${name})`,
+  'gu',
+);
+/** "KEVIN and JO, both nine". */
+const ofTwo = new RegExp(`(${name}) and (${name}), (?:both|each) (${before}${span})${ends}`, 'gu');
+/** Nobody is named: "a boy of ten", "a girl, 9,", "a six-year-old", "aged ten", "in her early teens". */
+const nameless = [
+  new RegExp(`\\b${youngNoun}(?:, | (?:of|aged) | ?\\()(${before}${span}${unit})(?=[\\s,.;:)!?—–]|$)`, 'giu'),
+  new RegExp(`(?<![\\p{L}\\p{N}-])(${span}[- ](?:years?|months?|weeks?)[- ]olds?)\\b`, 'giu'),
+  new RegExp(`\\baged? (${before}${span}${parts}?)(?=[\\s,.;:)!?—–]|$)`, 'giu'),
+  /\b(in (?:his|her|their) (?:early |mid-|mid |late )?teens|(?:early|mid|late)[- ]teens|teenaged?)\b/giu,
+];
+
+const rightBehind = new RegExp(`^(?:, ${words}{0,2}| ?\\((?:[^(),]{1,20}, )?| [—–] )${figure}${ends}`, 'u');
+
+/** True when a text, which follows a name, begins with an age. */
+export function beginsWithAge(behind: string): boolean {
+  return /^[, (]/.test(behind) && mayTellAge.test(behind) && rightBehind.test(behind);
+}
+
+/** Tried first, for speed: without one of these there is no age. */
+const mayTellAge = new RegExp(
+  `\\d|\\b(?:age[d]?|teen\\p{L}*|${or(ageWords.decades)}|${small.slice(1).join('|')}|${tens.join('|')}|${youngNoun})\\b`,
+  'iu',
+);
+
+/** All ages of people in a text, of whatever age, in the order of the patterns; nobody's age comes twice. */
+export function readToldAges(text: string): ToldAge[] {
+  if (!mayTellAge.test(text)) return [];
+  const told: ToldAge[] = [];
+  const add = (name: string | null, age: string, start: number, end: number) => {
+    if (!told.some((one) => start < one.end && one.start < end && (name === null || one.name === name)))
+      told.push({ name, age: trimAge(age), start, end: text[end] === ')' ? end + 1 : end });
+  };
+  for (const { 0: all, 1: one = '', 2: two = '', 3: age = '', index } of text.matchAll(ofTwo))
+    for (const each of [one, two]) add(each, age, index, index + all.length);
+  for (const pattern of [behindName, saidOfName])
+    for (const { 0: all, 1: owner = '', 2: age = '', index } of text.matchAll(pattern))
+      add(owner, age, index, index + all.length);
+  for (const { 0: all, 1: years, 2: of, 3: owner = '', index } of text.matchAll(beforeName))
+    add(owner, years ?? of ?? '', index, index + all.length);
+  for (const pattern of nameless)
+    for (const { 0: all, 1: age = '', index } of text.matchAll(pattern)) add(null, age, index, index + all.length);
+  return told;
+}
+
+function trimAge(age: string): string {
+  const of = /^an? .*\b(?:of|aged) (.+)$/u.exec(age)?.[1];
+  return (of ?? age)
+    .replace(/^(?:(?:aged?|who is|who’s|who turned|in (?:his|her|their)|just turned|an?)[ -])+/u, '')
+    .replace(/[- ]years?(?:[- ]olds?)?$|[- ]years?[- ]old \p{Ll}+$| (?:today|tomorrow)$/u, '')
+    .replace(/([- ](?:months?|weeks?|days?))[- ]old$/u, '$1');
+}
+
+const youngWord = new RegExp(`\\b(?:${or(ageWords.young)})\\b`, 'i');
+const partOfYear = new RegExp(`\\b(?:${or(ageWords.parts)})\\b`, 'i');
+const grown = new Set([...tens, ...ageWords.decades.split(' '), 'eighteen', 'nineteen']);
+const minors = new Set(small.slice(0, 18));
+
+/** True when an age as written means someone under 18: "9", "nine", "mid-teens", "18 months", "boy". */
+export function isUnderAge(age: string): boolean {
+  if (partOfYear.test(age)) return true;
+  const figures = age.match(/\d+/g);
+  if (figures) return figures.some((one) => Number(one) < 18) && !/\d0['’]?s\b/.test(age);
+  const told = age
+    .toLowerCase()
+    .replace(/ish\b/g, '')
+    .split(/[^a-z]+/);
+  if (told.some((word) => grown.has(word))) return told.some((word) => minors.has(word)) && /\b(?:to|or)\b|–/.test(age);
+  return told.some((word) => minors.has(word)) || youngWord.test(age);
+}
