@@ -1,7 +1,9 @@
 import { define, type MessageTable, speaker } from './define.js';
+import { planDateMessages } from './plan-dates.js';
 
 /** Messages of the plan layer. */
 export const planMessages = {
+  ...planDateMessages,
   'plan-scene-twice': define<{ scene: string; date: string }>(
     'warning',
     'A scene in two shooting days',
@@ -24,7 +26,7 @@ export const planMessages = {
     'A thing that cannot come in time',
     ({ name, words }) => ({
       reason: `Expected time enough to get "${name}": ${words}`,
-      hint: 'Choose one of the ways out and note it in the book: another source, another delivery, another day.',
+      hint: 'Choose one of the ways out and write it in the book: "delivery: 1" for express, another "from:" or "get: borrow", or the scene under another day.',
     }),
   ),
   'plan-over-budget': define<{ forecast: string; budget: string }>(

@@ -4,6 +4,7 @@ import { formatMoney } from '../base/money.js';
 import { findNearest } from '../base/nearest.js';
 import type { Book } from '../book/types.js';
 import { sayPlan } from '../messages/plan.js';
+import { checkDates } from './check-dates.js';
 import type { Plan } from './plan-types.js';
 
 type Check = (plan: Plan, book: Book) => Diagnostic[];
@@ -13,6 +14,7 @@ const checks: readonly Check[] = [
   checkLocations,
   checkHelpers,
   checkTime,
+  checkDates,
   checkDays,
   checkLight,
   checkDrying,
@@ -49,12 +51,14 @@ function checkHelpers(_: Plan, book: Book): Diagnostic[] {
   );
 }
 
-function checkTime(plan: Plan): Diagnostic[] {
-  return plan.lines.flatMap((line) =>
-    line.dates.tooLate === null
-      ? []
-      : [sayPlan('plan-too-late', { name: line.name, words: line.dates.tooLate }, line.element?.at)],
-  );
+function checkTime(plan: Plan, book: Book): Diagnostic[] {
+  return plan.lines.flatMap((line) => {
+    if (line.dates.tooLate === null) return [];
+    // Of what the book does not name, the day that wants it speaks.
+    const day = line.need.uses.find((use) => use.slot.day !== null)?.slot.day ?? null;
+    const at = line.element?.at ?? (day === null ? undefined : book.days[day - 1]?.at);
+    return [sayPlan('plan-too-late', { name: line.name, words: line.dates.tooLate }, at)];
+  });
 }
 
 function checkDays(plan: Plan, book: Book): Diagnostic[] {

@@ -1,122 +1,160 @@
-import { addDays, type CalendarDate, earliest, formatDate, formatShortDate } from '../base/calendar-date.js';
+import { addDays, type CalendarDate, earliest } from '../base/calendar-date.js';
 import type { Book, BookElement, BookSupplier, Choice } from '../book/types.js';
 import { quantityDefaults } from '../trade/quantity-defaults.js';
-import type { LineDates } from './line-types.js';
+import { findFirstNeed, findFirstUse, findFitting, type Occasion } from './first-need.js';
+import { findExpected, judgeTime, judgeWork } from './judge-time.js';
+import { calendarOf } from './line-calendar.js';
+import { comesByItself, isOpenAgain, isOwnShort } from './line-status.js';
+import type { LineDates, MaterialDates } from './line-types.js';
+import { countMaterials } from './material-dates.js';
 import type { Need } from './need-types.js';
 import { layPrep } from './prep-steps.js';
-import { lastWorkingDay, subtractWorkingDays, type WorkCalendar } from './working-days.js';
+import { lastWorkingDay, subtractWorkingDays } from './working-days.js';
 
-/** The calendar of a supplier: its own days of the week, else the book's, and the book's holidays. */
-export function calendarOf(book: Book, supplier: BookSupplier | null): WorkCalendar {
-  return { weekdays: supplier?.deliversOn ?? book.workingDays.value, holidays: new Set(book.holidays) };
+/** One thing whose dates are counted. */
+export interface DatedThing {
+  readonly need: Need;
+  readonly element: BookElement | null;
+  readonly supplier: BookSupplier | null;
+  /** Days on which another thing needs this one: the camera test of a lamp needs its batteries. */
+  readonly occasions: readonly Occasion[];
 }
 
-/** What a thing is first needed for, and when: the state shot earliest, or a fitting, test or rehearsal before it. */
-export function findFirstNeed(need: Need, element: BookElement | null): { date: CalendarDate | null; words: string } {
-  const use = findFirstUse(need, element);
-  const fitting = element?.fitting ? { date: element.fitting, words: 'fitting' } : null;
-  if (fitting && (use === null || fitting.date < use.date)) return fitting;
-  return use ?? { date: null, words: need.uses.length > 0 ? 'no shooting day yet' : 'no date' };
+/** What all dates rest on. */
+export interface DateGround {
+  readonly book: Book;
+  readonly today: CalendarDate;
+  readonly firstShootingDate: CalendarDate | null;
 }
 
-/** The first day on which it must be ready: a scene, a camera test, a rehearsal; null when none has a date. */
-function findFirstUse(need: Need, element: BookElement | null): { date: CalendarDate; words: string } | null {
-  const first = need.uses.find((use) => use.slot.date !== null);
-  const state = first?.stateIn ? `, ${first.stateIn}` : '';
-  const candidates = [
-    ...(first?.slot.date ? [{ date: first.slot.date, words: `scene ${first.slot.label}${state}` }] : []),
-    ...(element?.test ? [{ date: element.test, words: 'camera test' }] : []),
-    ...(element?.rehearsal ? [{ date: element.rehearsal, words: 'rehearsal' }] : []),
-  ];
-  return candidates.reduce<{ date: CalendarDate; words: string } | null>(
-    (best, one) => (best === null || one.date < best.date ? one : best),
+/** Counts the dates of one thing backward from the day it is first needed. */
+export function countDates(thing: DatedThing, ground: DateGround): LineDates {
+  const { need, element } = thing;
+  const use = findFirstUse(need, element, thing.occasions);
+  const fitting = findFitting(need, element, ground.firstShootingDate);
+  const first = findFirstNeed(need, use, fitting);
+  const needed = first.date ?? (need.uses.length === 0 ? ground.firstShootingDate : null);
+  const prep = layPrep(element?.prep ?? [], ground.book.prepHoursADay.value);
+  const base = {
+    needed,
+    neededFor: needed !== null && first.date === null ? 'first shooting day' : first.words,
+    prepDays: prep.days,
+    deliveryDays: countDelivery(thing),
+  };
+  if (needed === null) return { ...base, ...undated };
+  // A fitting comes before any dyeing or breaking down: it wants the thing in hand, not the work done.
+  const packed = addDays(use?.date ?? needed, -1);
+  const prepStarts = prep.days > 0 ? addDays(packed, -prep.days) : null;
+  const forWork = prepStarts === null ? packed : addDays(prepStarts, -1);
+  const days = { packed, prepStarts, forWork, forFitting: fitting ? addDays(fitting.date, -1) : null };
+  return { ...base, ...countBackward(thing, ground, base, days, fitting !== null && !fitting.given) };
+}
+
+const undated = {
+  packed: null,
+  prepStarts: null,
+  inHand: null,
+  orderBy: null,
+  recommended: null,
+  latestHope: null,
+  expected: null,
+  tooLate: null,
+  workShort: null,
+  materials: [],
+} as const;
+
+interface Milestones {
+  readonly packed: CalendarDate;
+  readonly prepStarts: CalendarDate | null;
+  /** The last day it can come before the work on it, and before its fitting. */
+  readonly forWork: CalendarDate;
+  readonly forFitting: CalendarDate | null;
+}
+
+function countBackward(
+  thing: DatedThing,
+  ground: DateGround,
+  base: Pick<LineDates, 'needed' | 'neededFor' | 'prepDays' | 'deliveryDays'>,
+  days: Milestones,
+  fittingAssumed: boolean,
+): Omit<LineDates, keyof typeof base> {
+  const { need, element, supplier } = thing;
+  const { book, today } = ground;
+  const { packed, prepStarts } = days;
+  const calendar = calendarOf(book, supplier);
+  const delivered = (date: CalendarDate) => (isDelivered(thing) ? lastWorkingDay(date, calendar) : date);
+  const forWork = delivered(days.forWork);
+  const must = earliest(forWork, days.forFitting === null ? null : delivered(days.forFitting)) as CalendarDate;
+  const before = earliest(days.forWork, days.forFitting) as CalendarDate;
+  const materials = countMaterials(need, element, supplier, before, book, today);
+  const inHand = element?.source === 'make' ? inHandOf(materials, must) : collectedBy(thing, must, addDays(packed, 1));
+  const back = (date: CalendarDate) => subtractWorkingDays(date, base.deliveryDays.value, calendar);
+  const orderBy = isGotHere(thing) ? null : (orderByOf(thing, materials) ?? back(inHand));
+  const recommended = orderBy === null ? null : subtractWorkingDays(addDays(orderBy, -1), 0, calendar);
+  const dates = { ...base, packed, prepStarts, inHand, orderBy, recommended };
+  const expected = findExpected(element, base.deliveryDays.value, calendar);
+  const timing = { ...dates, expected, forScene: { inHand: forWork, orderBy: back(forWork) }, fittingAssumed };
+  return {
+    ...dates,
+    latestHope: orderBy === null ? null : inHand,
+    expected,
+    tooLate: judgeTime(timing, need, element, materials, today),
+    workShort: judgeWork(dates, need, element, book.prepStarts, today),
+    materials,
+  };
+}
+
+/** The day it is fetched, as the book says and as far as that is in time: in a box the day before, by itself on the day. */
+function collectedBy({ need, element }: DatedThing, must: CalendarDate, used: CalendarDate): CalendarDate {
+  const collect = element?.collect ?? null;
+  if (collect !== null && (collect < must || (collect <= used && comesByItself(need, element)))) return collect;
+  return must;
+}
+
+/** True for what a supplier brings, and so only on days when it delivers; what is fetched or made here comes on any day. */
+function isDelivered({ need, element }: DatedThing): boolean {
+  const source = element?.source ?? null;
+  return source === null || source === 'buy' || source === 'make' || isOwnShort(need, element);
+}
+
+/** True for what nobody must order: it is here, one's own, or done without. */
+function isGotHere({ need, element }: DatedThing): boolean {
+  if (element?.source === 'cut' || need.toGet === 0) return !isOpenAgain(element) || element?.source === 'cut';
+  return element?.source === 'own' && !isOwnShort(need, element) && !isOpenAgain(element);
+}
+
+/** What is made is ordered with the first of its raw material that is still to be ordered, else with the first of all. */
+function firstMaterial(materials: readonly MaterialDates[]): MaterialDates | null {
+  const open = materials.filter((one) => !one.ordered);
+  const list = open.length > 0 ? open : materials;
+  return list.reduce<MaterialDates | null>(
+    (best, one) => (best === null || one.orderBy < best.orderBy ? one : best),
     null,
   );
 }
 
-/** True for what a supplier brings, and so only on days when it delivers; what is fetched or made here comes on any day. */
-function isDelivered(element: BookElement | null): boolean {
-  const source = element?.source ?? null;
-  return source === null || source === 'buy' || source === 'make';
+function inHandOf(materials: readonly MaterialDates[], otherwise: CalendarDate): CalendarDate {
+  return firstMaterial(materials)?.inHand ?? otherwise;
 }
 
-/** Counts the dates of one thing backward from the day it is first needed. */
-export function countDates(
-  need: Need,
-  element: BookElement | null,
-  supplier: BookSupplier | null,
-  book: Book,
-  today: CalendarDate,
-  firstShootingDate: CalendarDate | null,
-): LineDates {
-  const first = findFirstNeed(need, element);
-  const needed = first.date ?? (need.uses.length === 0 ? firstShootingDate : null);
-  const delivery = countDelivery(element, supplier);
-  const prep = layPrep(element?.prep ?? [], book.prepHoursADay.value);
-  const empty = {
-    packed: null,
-    prepStarts: null,
-    inHand: null,
-    orderBy: null,
-    recommended: null,
-    latestHope: null,
-    tooLate: null,
-  };
-  const base = {
-    needed,
-    neededFor: needed === null ? first.words : first.date === null ? 'first shooting day' : first.words,
-    prepDays: prep.days,
-    deliveryDays: delivery,
-  };
-  if (needed === null) return { ...base, ...empty };
-  const calendar = calendarOf(book, supplier);
-  const delivered = (date: CalendarDate) => (isDelivered(element) ? lastWorkingDay(date, calendar) : date);
-  // A fitting comes before any dyeing or breaking down: it wants the thing in hand, not the work done.
-  const worked = findFirstUse(need, element)?.date ?? needed;
-  const packed = addDays(worked, -1);
-  const prepStarts = prep.days > 0 ? addDays(packed, -prep.days) : null;
-  const forWork = delivered(prepStarts === null ? packed : addDays(prepStarts, -1));
-  const forFitting = element?.fitting ? delivered(addDays(element.fitting, -1)) : null;
-  const inHand = element?.collect ?? (earliest(forWork, forFitting) as CalendarDate);
-  const isGotHere = element?.source === 'own' || element?.source === 'cut' || need.toGet === 0;
-  const orderBy = isGotHere ? null : subtractWorkingDays(inHand, delivery.value, calendar);
-  const recommended = orderBy === null ? null : subtractWorkingDays(addDays(orderBy, -1), 0, calendar);
-  const dates = { ...base, packed, prepStarts, inHand, orderBy, recommended, latestHope: isGotHere ? null : inHand };
-  return { ...dates, tooLate: judgeTime(dates, need, element, today) };
+function orderByOf({ element }: DatedThing, materials: readonly MaterialDates[]): CalendarDate | null {
+  return element?.source === 'make' ? (firstMaterial(materials)?.orderBy ?? null) : null;
 }
 
 /** Working days between order and arrival: of the line, of the supplier, else usual; nothing for what is one's own. */
-function countDelivery(element: BookElement | null, supplier: BookSupplier | null): Choice<number> {
+function countDelivery({ need, element, supplier }: DatedThing): Choice<number> {
   const given = element?.deliveryDays ?? supplier?.deliveryDays ?? null;
   if (given !== null) return { value: given, given: true };
+  const usual = { value: quantityDefaults.deliveryDays.value, given: false };
   switch (element?.source ?? null) {
     case 'own':
+      return isOwnShort(need, element) ? usual : { value: 0, given: true };
     case 'cut':
       return { value: 0, given: true };
     case 'borrow':
     case 'hire':
       return { value: quantityDefaults.collectDays.value, given: false };
     default:
-      return { value: quantityDefaults.deliveryDays.value, given: false };
+      return usual;
   }
-}
-
-function judgeTime(
-  dates: Pick<LineDates, 'orderBy' | 'inHand' | 'needed' | 'neededFor'>,
-  need: Need,
-  element: BookElement | null,
-  today: CalendarDate,
-): string | null {
-  const { orderBy, inHand, needed } = dates;
-  if (orderBy === null || inHand === null || needed === null || element?.received) return null;
-  const first = need.uses.find((use) => use.slot.date !== null);
-  const move = first ? `, move scene ${first.slot.label} from ${formatShortDate(needed)}` : '';
-  const ways = `pay for express delivery, buy it in town by ${formatShortDate(inHand)}, borrow one, play a simpler state${move}`;
-  if (element?.ordered) {
-    const promised = element.promised;
-    if (promised === null || promised <= inHand) return null;
-    return `promised for ${formatDate(promised)}, but it must be in hand on ${formatDate(inHand)}. Ways out: ${ways}.`;
-  }
-  if (orderBy >= today) return null;
-  return `the last day to order it was ${formatDate(orderBy)}, and today is ${formatDate(today)}. Ways out: ${ways}.`;
 }

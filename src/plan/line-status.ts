@@ -14,6 +14,28 @@ export function judgeStatus(need: Need, element: BookElement | null, today: Cale
   return element?.source ? 'decided' : 'needed';
 }
 
+/** True for what came wrong or broken, or was cancelled, and must be got again: solved once it is marked as found right. */
+export function isOpenAgain(element: BookElement | null): boolean {
+  const problem = element?.problem ?? null;
+  return problem !== null && problem !== 'late' && !element?.checked;
+}
+
+/** True for what has come and is not to be got again. */
+export function isHere(element: BookElement | null): boolean {
+  return Boolean(element?.received ?? element?.checked ?? element?.ready) && !isOpenAgain(element);
+}
+
+/** True when some are one's own, and fewer than are wanted: the rest must come from elsewhere. */
+export function isOwnShort(need: Need, element: BookElement | null): boolean {
+  return element?.source === 'own' && need.have > 0 && need.toGet > 0;
+}
+
+/** Animals, vehicles and what stands in a room go in no box: they may come on the day itself. */
+export function comesByItself(need: Need, element: BookElement | null): boolean {
+  const { category } = need;
+  return !element?.box && (category === 'animals' || category === 'vehicles' || category === 'dressing');
+}
+
 function judgeArrived(element: BookElement | null): LineStatus | null {
   if (element?.depositReturned) return 'returned';
   if (element?.ready) return 'ready';

@@ -19,8 +19,30 @@ export interface LineDates {
   readonly deliveryDays: Choice<number>;
   /** The last hope: the day to go and buy it in town, or to pay for express. */
   readonly latestHope: CalendarDate | null;
+  /** When it comes, once it is ordered: as promised, else by the days of delivery; null when nobody can say. */
+  readonly expected: CalendarDate | null;
   /** Null when there is time; otherwise says so, with the ways out. */
   readonly tooLate: string | null;
+  /** Null when the work on it still fits before it is packed; otherwise says what does not. */
+  readonly workShort: string | null;
+  /** The raw material that is still wanted or was got for it, in the order of the book. */
+  readonly materials: readonly MaterialDates[];
+}
+
+/** The dates of one raw material: in hand the day before the work begins. */
+export interface MaterialDates {
+  readonly what: string;
+  readonly pieces: number;
+  /** The shop, as it prints. */
+  readonly from: string | null;
+  readonly inHand: CalendarDate;
+  readonly orderBy: CalendarDate;
+  readonly recommended: CalendarDate;
+  readonly deliveryDays: Choice<number>;
+  readonly ordered: boolean;
+  readonly received: boolean;
+  /** Null when there is time; otherwise what is late, without the ways out. */
+  readonly late: string | null;
 }
 
 export type LineStatus =

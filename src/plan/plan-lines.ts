@@ -5,6 +5,7 @@ import type { Book, BookElement } from '../book/types.js';
 import { listLabels } from '../breakdown/scene-label.js';
 import type { Breakdown, ElementEntry } from '../breakdown/types.js';
 import { categoryOf } from '../trade/categories.js';
+import { listTests, type Occasion } from './first-need.js';
 import { countDates } from './line-dates.js';
 import { costLine, countUnits, lacksPack } from './line-money.js';
 import { judgeStatus } from './line-status.js';
@@ -28,6 +29,8 @@ export interface LineGround {
 /** One need with what is known of it. */
 export interface NeededThing extends PackedLine {
   readonly entry: ElementEntry | null;
+  /** Days before its scenes on which another thing needs it. */
+  readonly occasions?: readonly Occasion[];
 }
 
 /** The purchase list with everything the book says: one line for each thing, packs pooled, dates and money counted. */
@@ -36,14 +39,17 @@ export function makePlanLines(things: readonly NeededThing[], ground: LineGround
   return things.map((thing) => makeLine(thing, packs.get(thing.need.id) as PackCount, ground));
 }
 
-function makeLine({ need, element, entry }: NeededThing, pack: PackCount, ground: LineGround): PlanLine {
+function makeLine({ need, element, entry, occasions }: NeededThing, pack: PackCount, ground: LineGround): PlanLine {
   const { book, order, today } = ground;
   const supplier = findSupplier(book.suppliers, element?.from ?? null);
   const firstDay = order.days.find((day) => day.slots.length > 0)?.day.date ?? null;
-  const dates = countDates(need, element, supplier, book, today, firstDay);
+  const dates = countDates(
+    { need, element, supplier, occasions: occasions ?? [] },
+    { book, today, firstShootingDate: firstDay },
+  );
   const hire =
     element?.source === 'hire' || element?.source === 'borrow'
-      ? hireDates(element, need, dates.packed)
+      ? hireDates(element, need, dates.inHand, order)
       : { collect: element?.collect ?? null, back: element?.back ?? null };
   const { priced } = pack;
   const { units, words } = priced
@@ -120,20 +126,24 @@ function listRemarks(need: Need, element: BookElement | null, replaced: Readonly
   ];
 }
 
-/** From when to when a hired or lent thing is out: as the book says, else from the day it is packed to the day after its last scene. */
-function hireDates(element: BookElement, need: Need, packed: CalendarDate | null) {
+/**
+ * From when to when a hired or lent thing is out: as the book says, else from the day it must be in hand to the day after its
+ * last scene. What no scene names (a ladder, towels) is out for the whole shoot.
+ */
+function hireDates(element: BookElement, need: Need, inHand: CalendarDate | null, order: ShootingOrder) {
+  const slots = need.uses.length > 0 ? need.uses.map((use) => use.slot) : order.slots;
   const last =
-    need.uses
-      .map((use) => use.slot.date)
+    slots
+      .map((slot) => slot.date)
       .filter((date) => date !== null)
       .sort()
       .at(-1) ?? null;
-  return { collect: element.collect ?? packed, back: element.back ?? (last === null ? null : addDays(last, 1)) };
+  return { collect: element.collect ?? inHand, back: element.back ?? (last === null ? null : addDays(last, 1)) };
 }
 
 /** Batteries for everything that says how many it takes, one line for each kind. */
 export function countAllBatteries(things: readonly NeededThing[], ground: LineGround): NeededThing[] {
-  const kinds = new Map<string, { count: number; reasons: string[]; uses: Need['uses'] }>();
+  const kinds = new Map<string, BatteryKind>();
   for (const { need, element } of things) {
     const each = element?.batteries;
     if (!each) continue;
@@ -141,20 +151,26 @@ export function countAllBatteries(things: readonly NeededThing[], ground: LineGr
     const cold = [...days.values()].filter((use) => ground.order.bookScenes.get(use.scene)?.cold).length;
     const practicals = Math.max(1, ...need.uses.map((use) => use.count));
     const count = countBatteries(each.count, practicals, days.size, cold);
-    const known = kinds.get(each.kind) ?? { count: 0, reasons: [], uses: [] };
+    const known = kinds.get(each.kind) ?? { count: 0, reasons: [], uses: [], occasions: [] };
     const reason = `${need.name}: ${each.count} × ${practicals} × ${days.size} days${cold > 0 ? `, ${cold} of them cold and counted twice` : ''}`;
     kinds.set(each.kind, {
       count: known.count + count,
       reasons: [...known.reasons, reason],
       uses: [...known.uses, ...need.uses],
+      occasions: [...known.occasions, ...listTests(element, ` of ${need.name}`)],
     });
   }
-  return [...kinds].map(([kind, { count, reasons, uses }]) =>
-    batteryLine(kind, count, reasons.join('; '), uses, ground.book),
-  );
+  return [...kinds].map(([kind, counts]) => batteryLine(kind, counts, ground.book));
 }
 
-function batteryLine(kind: string, count: number, reason: string, uses: Need['uses'], book: Book): NeededThing {
+interface BatteryKind {
+  readonly count: number;
+  readonly reasons: readonly string[];
+  readonly uses: Need['uses'];
+  readonly occasions: readonly Occasion[];
+}
+
+function batteryLine(kind: string, { count, reasons, uses, occasions }: BatteryKind, book: Book): NeededThing {
   const id = `batteries-${slug(kind)}`;
   const element = book.kit.find((one) => one.id === id) ?? null;
   const have = element?.have ?? 0;
@@ -167,7 +183,7 @@ function batteryLine(kind: string, count: number, reason: string, uses: Need['us
     uncounted: false,
     unit: 'piece',
     minimum: count,
-    minimumReason: reason,
+    minimumReason: reasons.join('; '),
     recommended: count,
     recommendedReason: 'as the strict minimum',
     decided: element?.copies ?? null,
@@ -178,5 +194,5 @@ function batteryLine(kind: string, count: number, reason: string, uses: Need['us
     states: [],
     questions: [],
   };
-  return { need, element, entry: null };
+  return { need, element, entry: null, occasions };
 }

@@ -29,7 +29,8 @@ export function planDays(breakdown: Breakdown, book: Book, order: ShootingOrder)
       seconds: placed.reduce((sum, { scene }) => sum + scene.screenTime.seconds, 0),
       setups: slots.reduce((sum, slot) => sum + slot.setups.value, 0),
       shootingMinutes: countMinutes(placed, where, moves),
-      restHours: previous === null ? null : restBetween(previous, day),
+      // Two entries on one date are one day: a message says so.
+      restHours: previous === null || previous.date === day.date ? null : restBetween(previous, day),
       moves,
     };
     const sun = locations.map((id) =>

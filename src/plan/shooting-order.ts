@@ -7,6 +7,7 @@ import { labelScenes } from '../breakdown/scene-label.js';
 import type { Breakdown, BreakdownScene } from '../breakdown/types.js';
 import { sayBook } from '../messages/book.js';
 import { sayPlan } from '../messages/plan.js';
+import { settleBegins } from './begin-times.js';
 import { countSetups, reckonMinutes } from './shooting-minutes.js';
 import type { Slot } from './slot-types.js';
 
@@ -61,14 +62,15 @@ export function orderShooting(breakdown: Breakdown, book: Book): { order: Shooti
       seen.set(scene.id, day.date);
       return [scene];
     });
-    const made = placeInDay(
-      scenes,
-      day,
-      dayIndex + 1,
-      slots.length,
-      make,
-      (scene) => bookScenes.get(scene)?.begin ?? null,
-    );
+    const timed = scenes.map((scene) => ({
+      scene,
+      label: labels.get(scene.id) as string,
+      entry: bookScenes.get(scene.id) ?? null,
+      minutes: make(scene, 0, null, 0, null, null).minutes,
+    }));
+    const settled = settleBegins(timed, day);
+    messages.push(...settled.messages);
+    const made = placeInDay(timed, settled.begins, day, dayIndex + 1, slots.length, make);
     slots.push(...made);
     return { day, slots: made };
   });
@@ -119,27 +121,22 @@ function makeSlot(
  * and from call to wrap, share the time by the minutes each one needs.
  */
 function placeInDay(
-  scenes: readonly BreakdownScene[],
+  scenes: readonly { readonly scene: BreakdownScene; readonly minutes: number }[],
+  begins: readonly (number | null)[],
   day: BookDay,
   number: number,
   firstIndex: number,
   make: SlotMaker,
-  begins: (scene: string) => number | null,
 ): Slot[] {
   const midnight = dayNumber(day.date) * 24;
-  const minutes = scenes.map((scene) => make(scene, 0, null, 0, null, null).minutes);
-  const anchors = scenes
-    .map((scene) => begins(scene.id))
-    .map((at) => (at !== null && at < day.call.value ? at + 1440 : at));
   let at = day.call.value;
-  return scenes.map((scene, index) => {
-    const anchor = anchors[index] ?? null;
-    if (anchor !== null && anchor > at) at = anchor;
-    const next = anchors.findIndex((one, place) => place > index && one !== null && one > at);
+  return scenes.map(({ scene, minutes }, index) => {
+    at = begins[index] ?? at;
+    const next = begins.findIndex((one, place) => place > index && one !== null);
     const stop = next < 0 ? scenes.length : next;
-    const until = next < 0 ? day.wrap.value : (anchors[next] as number);
-    const wanted = minutes.slice(index, stop).reduce((sum, one) => sum + one, 0);
-    const length = wanted > 0 ? (Math.max(0, until - at) * (minutes[index] as number)) / wanted : 0;
+    const until = next < 0 ? day.wrap.value : (begins[next] as number);
+    const wanted = scenes.slice(index, stop).reduce((sum, one) => sum + one.minutes, 0);
+    const length = wanted > 0 ? (Math.max(0, until - at) * minutes) / wanted : 0;
     const [start, end] = [midnight + at / 60, midnight + (at + length) / 60];
     at += length;
     return make(scene, firstIndex + index, { number, date: day.date }, index + 1, start, end);

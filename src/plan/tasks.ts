@@ -3,7 +3,9 @@ import { matchEntries } from '../book/match-entries.js';
 import type { Book } from '../book/types.js';
 import type { Breakdown } from '../breakdown/types.js';
 import type { Overnight, PlanDay } from './day-types.js';
+import { type Add, addGetting, nameAmount, poolOf, type TaskDraft } from './getting-tasks.js';
 import { helperFor } from './helper-for.js';
+import { comesByItself, isHere, isOwnShort } from './line-status.js';
 import type { PlanLine } from './line-types.js';
 import { counted } from './per-take.js';
 import type { Task } from './plan-types.js';
@@ -19,30 +21,32 @@ export function listTasks(
   today: CalendarDate,
 ): Task[] {
   const single = [
-    ...lines.flatMap((line) => lineTasks(line, book)),
-    ...overnight.map((one, index) => convertTask(one, index, lines, book)),
+    ...lines.flatMap((line) => lineTasks(line, lines, book)),
+    ...overnight.map((one, index) => convertTask(one, countBefore(overnight, index), lines, book)),
     ...days.map((day) => shootTask(day, book)),
     ...askSizes(breakdown, book),
   ];
   return [...single, ...packTasks(lines, book), ...decideTasks(lines, book)]
-    .map((task) => ({ ...task, late: !task.done && task.date !== null && (task.until ?? task.date) < today }))
+    .map((task) => ({ ...task, late: !task.done && (task.late === true || isPast(task, today)) }))
     .sort((a, b) => compareDates(a.date, b.date));
 }
 
-type Draft = Omit<Task, 'late'>;
+type Draft = TaskDraft;
 
-function lineTasks(line: PlanLine, book: Book): Draft[] {
-  const { element, need } = line;
+function isPast({ date, until }: Draft, today: CalendarDate): boolean {
+  return date !== null && (until ?? date) < today;
+}
+
+function lineTasks(line: PlanLine, lines: readonly PlanLine[], book: Book): Draft[] {
+  const { element } = line;
   if (!isWanted(line)) return [];
   const who = line.who ?? helperFor(line.department, book);
   const base = { who, elements: [line.id], until: null, done: false };
-  const has = element?.received !== null && element?.received !== undefined;
-  const what = namedAmount(line);
   const tasks: Draft[] = [];
   const add = (kind: Task['kind'], date: CalendarDate | null, words: string, rest: Partial<Draft> = {}) => {
     tasks.push({ id: `${line.id}/${rest.id ?? kind}`, kind, date, what: words, ...base, ...omitId(rest) });
   };
-  if (need.toGet > 0 && line.pooledWith === null) addGetting(line, what, has, add);
+  addGetting(line, lines, add);
   if (element?.fitting)
     add('fit', element.fitting, `fit ${line.name}`, { done: element.fitting < (element.checked ?? '') });
   addPrep(line, book, add);
@@ -55,24 +59,8 @@ function lineTasks(line: PlanLine, book: Book): Draft[] {
   return tasks;
 }
 
-type Add = (kind: Task['kind'], date: CalendarDate | null, words: string, rest?: Partial<Draft>) => void;
-
 function omitId({ id: _, ...rest }: Partial<Draft>): Partial<Draft> {
   return rest;
-}
-
-function addGetting(line: PlanLine, what: string, has: boolean, add: Add): void {
-  const source = line.source.value;
-  const from = line.from ?? line.owner;
-  const at = from === null ? '' : ` (${from})`;
-  const ordered = line.ordered !== null || has;
-  if (source === 'buy') add('order', line.dates.recommended, `order ${what}${at}`, { done: ordered });
-  if (source === 'hire') add('order', line.dates.recommended, `book the hire of ${what}${at}`, { done: ordered });
-  if (source === 'borrow') add('ask', line.dates.recommended, `ask to borrow ${what}${at}`, { done: ordered });
-  if (source === 'make') add('order', line.dates.recommended, `get the material for ${what}${at}`, { done: ordered });
-  if (source === 'hire' || source === 'borrow')
-    add('fetch', line.collect ?? line.dates.inHand, `fetch ${what}${at}, photograph its condition`, { done: has });
-  if (source === 'own') add('fetch', line.dates.inHand, `put ${what} aside`, { done: has });
 }
 
 function addPrep(line: PlanLine, book: Book, add: Add): void {
@@ -87,6 +75,7 @@ function addPrep(line: PlanLine, book: Book, add: Add): void {
       until: start === null ? null : addDays(start, step.lastDay),
       ...(step.who ? { who: step.who } : {}),
       done,
+      ...(line.dates.workShort === null || done ? {} : { late: true }),
     });
   }
 }
@@ -109,32 +98,36 @@ function packTasks(lines: readonly PlanLine[], book: Book): Draft[] {
     );
   return [
     ...tasks(
-      packed.filter((line) => !comesByItself(line)),
+      packed.filter((line) => !comesByItself(line.need, line.element)),
       'pack',
       (names) => `pack: ${names}`,
     ),
-    ...tasks(packed.filter(comesByItself), 'confirm', (names) => `on set tomorrow, confirm with the owner: ${names}`),
+    ...tasks(
+      packed.filter((line) => comesByItself(line.need, line.element)),
+      'confirm',
+      (names) => `on set tomorrow, confirm with the owner: ${names}`,
+    ),
   ];
-}
-
-/** Animals, vehicles and what stands in a room go in no box. */
-function comesByItself({ need, box }: PlanLine): boolean {
-  return box === null && (need.category === 'animals' || need.category === 'vehicles' || need.category === 'dressing');
 }
 
 /** One task a day and helper for everything of which nobody has decided where it comes from. */
 function decideTasks(lines: readonly PlanLine[], book: Book): Draft[] {
   const open = lines.filter(
-    (line) => isWanted(line) && line.source.value === null && line.need.toGet > 0 && line.received === null,
+    (line) =>
+      isWanted(line) &&
+      line.pooledWith === null &&
+      (line.source.value === null || isOwnShort(line.need, line.element)) &&
+      line.need.toGet > 0 &&
+      !isHere(line.element),
   );
   return groupLines(open, book, (line) => line.dates.recommended).map(({ date, who, mine, count }) => ({
     id: `decide/${who ?? 'nobody'}/${mine[0]?.department ?? ''}/${count}`,
     kind: 'ask',
     date,
     until: null,
-    what: `decide where these come from, and order them: ${mine.map((line) => namedAmount(line)).join(', ')}`,
+    what: `decide where these come from, and order them: ${mine.map((line) => nameAmount(line, lines)).join(', ')}`,
     who,
-    elements: mine.map((line) => line.id),
+    elements: mine.flatMap((line) => [line, ...poolOf(line, lines)].map((one) => one.id)),
     done: false,
   }));
 }
@@ -169,15 +162,13 @@ function groupLines(
   });
 }
 
-/** `11 × letter`, `273 ml of blood`, `key`. */
-function namedAmount({ need, name }: PlanLine): string {
-  if (need.uncounted) return `${name} (how many?)`;
-  if (need.unit !== 'piece') return `${need.toGet} ${need.unit} of ${name}`;
-  return need.toGet > 1 ? `${need.toGet} × ${name}` : name;
-}
-
 function isWanted(line: PlanLine): boolean {
   return line.status !== 'done without' && line.status !== 'not needed' && line.status !== 'replaced';
+}
+
+/** How many conversions of the same thing stand before one: an identity that other things do not move. */
+function countBefore(overnight: readonly Overnight[], index: number): number {
+  return overnight.slice(0, index).filter((one) => one.element === overnight[index]?.element).length;
 }
 
 function convertTask(one: Overnight, index: number, lines: readonly PlanLine[], book: Book): Draft {

@@ -30,3 +30,19 @@ export function subtractWorkingDays(date: CalendarDate, count: number, calendar:
   for (let left = count; left > 0; left--) day = lastWorkingDay(addDays(day, -1), calendar);
   return day;
 }
+
+/** The working day on which something ordered on `date` is there after `count` working days: ordered on a day off, it goes out on the next working day. */
+export function addWorkingDays(date: CalendarDate, count: number, calendar: WorkCalendar): CalendarDate {
+  let day = nextWorkingDay(date, calendar);
+  for (let left = count; left > 0; left--) day = nextWorkingDay(addDays(day, 1), calendar);
+  return day;
+}
+
+function nextWorkingDay(date: CalendarDate, calendar: WorkCalendar): CalendarDate {
+  let day = date;
+  for (let tries = 0; tries < 3660; tries++) {
+    if (isWorkingDay(day, calendar)) return day;
+    day = addDays(day, 1);
+  }
+  return date;
+}

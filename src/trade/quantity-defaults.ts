@@ -27,6 +27,7 @@ export const quantityDefaults = {
   },
   deliveryDays: { value: 5, words: '5 working days of delivery', source: practice },
   collectDays: { value: 1, words: '1 working day to fetch it', source: practice },
+  lastFitting: { value: 4, words: 'the last fitting is 4 days before the first shooting day', source: practice },
   coldBelow: { value: 5, words: 'below 5 °C batteries count twice', source: practice },
 } as const satisfies Record<string, Default<number | string>>;
 

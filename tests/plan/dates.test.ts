@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { lineOf, planOf } from './fixture.js';
 
 const uniforms = { scenes: [{ wears: { ADA: { uniform: {} } } }] };
+const crate = { scenes: [{ things: { crate: {} } }] };
 const day = (date: string) => `days:\n  - { date: ${date}, call: 8:00, wrap: 18:00, scenes: [1] }\n`;
 const prep = 'prep: [{ task: fit, days: 1 }, { task: break down, days: 1 }, { task: dry, days: 2 }]';
 
@@ -38,8 +39,8 @@ describe('dates counted backward', () => {
   it('steps over holidays', () => {
     // N Thu 1 April 2027, no prep: P = H = Wed 31 March. Good Friday 26 and Easter Monday 29 are holidays:
     // back from Wed 31: Tue 30 (1), Thu 25 (2), Wed 24 (3). Recommended Tue 23.
-    const book = `${day('2027-04-01')}holidays: [2027-03-26, 2027-03-29]\nelements:\n  uniform: { get: buy, delivery: 3 }\n`;
-    expect(lineOf(planOf(uniforms, book), 'uniform').dates).toMatchObject({
+    const book = `${day('2027-04-01')}holidays: [2027-03-26, 2027-03-29]\nelements:\n  crate: { get: buy, delivery: 3 }\n`;
+    expect(lineOf(planOf(crate, book), 'crate').dates).toMatchObject({
       inHand: '2027-03-31',
       orderBy: '2027-03-24',
       recommended: '2027-03-23',
@@ -48,14 +49,14 @@ describe('dates counted backward', () => {
 
   it('starts from the state that is shot earliest, and from a fitting before it', () => {
     // Scene 2 is shot on the 10th, scene 1 on the 12th; the fitting on the 8th comes before both.
-    const scenes = [{ wears: { ADA: { uniform: { in: 'clean' } } } }, { wears: { ADA: { uniform: { in: 'torn' } } } }];
+    const scenes = [{ things: { flag: { in: 'clean' } } }, { things: { flag: { in: 'torn' } } }];
     const book = 'days:\n  - { date: 2027-03-12, scenes: [1] }\n  - { date: 2027-03-10, scenes: [2] }\n';
-    expect(lineOf(planOf({ scenes }, book), 'uniform').dates).toMatchObject({
+    expect(lineOf(planOf({ scenes }, book), 'flag').dates).toMatchObject({
       needed: '2027-03-10',
       neededFor: 'scene 2, torn',
     });
-    const fitted = `${book}elements:\n  uniform: { fitting: 2027-03-08 }\n`;
-    expect(lineOf(planOf({ scenes }, fitted), 'uniform').dates).toMatchObject({
+    const fitted = `${book}elements:\n  flag: { fitting: 2027-03-08 }\n`;
+    expect(lineOf(planOf({ scenes }, fitted), 'flag').dates).toMatchObject({
       needed: '2027-03-08',
       neededFor: 'fitting',
     });

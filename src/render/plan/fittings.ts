@@ -1,11 +1,9 @@
 import { addDays } from '../../base/calendar-date.js';
 import type { PlanLine } from '../../plan/line-types.js';
 import type { Plan } from '../../plan/plan-types.js';
+import { quantityDefaults } from '../../trade/quantity-defaults.js';
 import { type Block, blank, bold, type Inline, type TableRow, tick } from '../layout/kit.js';
 import { dateWords } from './plan-words.js';
-
-/** Days before the first shooting day by which the last fitting must be over: common practice. */
-const lastFitting = 4;
 
 const columns = [
   { head: '', width: 12 },
@@ -61,7 +59,7 @@ function openWords(lines: readonly PlanLine[]): Inline {
 function limitWords(plan: Plan, lines: readonly PlanLine[]): string {
   const first = plan.days[0]?.date ?? null;
   if (first === null) return '';
-  const last = addDays(first, -lastFitting);
+  const last = addDays(first, -quantityDefaults.lastFitting.value);
   const after = lines.filter((line) => line.need.toGet > 0 && (line.dates.orderBy ?? '') > last);
   const words = ` The last fitting is over by ${dateWords(last)}.`;
   if (after.length === 0) return words;
