@@ -99,6 +99,8 @@ export interface BookElement {
   readonly checked: CalendarDate | null;
   readonly ready: CalendarDate | null;
   readonly paid: Money | null;
+  /** What is still open of it, when the book says so. */
+  readonly owed: Money | null;
   readonly paidOn: CalendarDate | null;
   readonly paidBy: string | null;
   readonly receipt: string | null;

@@ -13,7 +13,7 @@ export function toElement(
   amounts: AmountReader,
 ): BookElement {
   const written: WrittenElement = entry ?? {};
-  const money = (key: 'price' | 'deposit' | 'paid' | 'refund') => amounts.read(written[key], [...path, key]);
+  const money = (key: 'price' | 'deposit' | 'paid' | 'owed' | 'refund') => amounts.read(written[key], [...path, key]);
   return {
     id,
     name: written.name ?? null,
@@ -32,6 +32,7 @@ export function toElement(
     materials: toMaterials(written.materials, path, amounts),
     ...dates(written),
     paid: money('paid'),
+    owed: money('owed'),
     paidBy: written['paid by'] ?? null,
     receipt: written.receipt ?? null,
     refund: money('refund'),

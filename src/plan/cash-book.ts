@@ -56,6 +56,13 @@ function payments(
   const rest = line.amount.minor - line.paid.minor;
   const move = (date: CalendarDate, minor: number): CashMove[] =>
     minor === 0 ? [] : [{ date, words: line.words, amount: { minor, currency: line.amount.currency }, deposit: false }];
+  if (line.byDay && days.length > 0) {
+    const due = owedByDay(line.byDay, line.paid.minor);
+    return [
+      ...move(dates.paid, line.paid.minor),
+      ...days.flatMap((day, index) => move(latest(day.date, today), due[index] ?? 0)),
+    ];
+  }
   const spread = dates.unpaid;
   const share = Math.trunc(rest / spread.length);
   return [
@@ -63,6 +70,16 @@ function payments(
     // The first day takes what does not divide, so that the days add up to the line.
     ...spread.flatMap((date, index) => move(date, index === 0 ? rest - share * (spread.length - 1) : share)),
   ];
+}
+
+/** What is open on each day when what was paid is taken off the first ones. */
+function owedByDay(shares: readonly number[], paid: number): number[] {
+  let left = paid;
+  return shares.map((share) => {
+    const taken = Math.min(share, left);
+    left -= taken;
+    return share - taken;
+  });
 }
 
 interface PaymentDates {
@@ -94,7 +111,8 @@ function paymentDates(
       .map((one) => one.dates.recommended)
       .filter((date) => date !== null)
       .sort()[0];
-    return { paid: today, unpaid: [fromToday(ordered === 'open' ? open : (ordered as CalendarDate))] };
+    const paid = ordered === 'open' ? today : (ordered as CalendarDate);
+    return { paid, unpaid: [fromToday(ordered === 'open' ? open : (ordered as CalendarDate))] };
   }
   const [id = '', part] = splitId(line.id);
   const thing = lines.get(id);

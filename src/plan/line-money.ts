@@ -1,6 +1,6 @@
-import { type CalendarDate, daysBetween } from '../base/calendar-date.js';
+import { type CalendarDate, daysBetween, formatDate } from '../base/calendar-date.js';
 import { convertMoney, formatMoney, type Money } from '../base/money.js';
-import { multiplyRounded, one, ratio } from '../base/ratio.js';
+import { formatRatio, multiplyRounded, one, ratio } from '../base/ratio.js';
 import type { Book, BookElement } from '../book/types.js';
 import type { LineCost } from './line-types.js';
 
@@ -11,6 +11,13 @@ export function toHome(amount: Money, book: Book): Money {
   const rate = book.money.rates.find((row) => row.currency === amount.currency);
   if (!rate) throw new Error(`no rate for ${amount.currency}`);
   return convertMoney(amount, rate.rate, home);
+}
+
+/** ` at 0.92 (2 January 2027)` for an amount in another currency; an empty text in that of the budget. */
+export function rateWords(amount: Money, book: Book): string {
+  const rate = book.money.rates.find((row) => row.currency === amount.currency);
+  if (!rate || amount.currency === book.money.currency.value) return '';
+  return ` at ${formatRatio(rate.rate, 6)} (${rate.on === null ? 'of no date' : formatDate(rate.on)})`;
 }
 
 /** Units that the price is multiplied by: pieces, packs, or periods of hire times pieces. */
@@ -53,5 +60,12 @@ export function costLine(element: BookElement, units: number, words: string, boo
   const rate = element.tax ?? book.money.tax ?? { over: 0n, under: one.under };
   const tax = { minor: isIncluded ? 0 : multiplyRounded(net.minor, rate), currency };
   const gross = { minor: net.minor + tax.minor, currency };
-  return { net, tax, gross, home: toHome(gross, book), units, words: `${words} × ${formatMoney(price)}` };
+  return {
+    net,
+    tax,
+    gross,
+    home: toHome(gross, book),
+    units,
+    words: `${words} × ${formatMoney(price)}${rateWords(price, book)}`,
+  };
 }

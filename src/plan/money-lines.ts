@@ -3,6 +3,7 @@ import { findSupplier } from '../book/to-entries.js';
 import type { Book, BookElement, BookSupplier } from '../book/types.js';
 import type { Breakdown } from '../breakdown/types.js';
 import type { PlanDay } from './day-types.js';
+import { countHeads } from './head-count.js';
 import { toHome } from './line-money.js';
 import type { PlanLine } from './line-types.js';
 import type { MoneyLine } from './money-types.js';
@@ -27,8 +28,7 @@ function thingLine(line: PlanLine, book: Book): MoneyLine[] {
   if (line.status === 'done without' && paid === null) return [];
   if (cost === null && paid === null) return [];
   const currency = book.money.currency.value;
-  // What was paid may be more than the price said; then it is the price.
-  const amount = Math.max(cost?.minor ?? 0, paid?.minor ?? 0);
+  const amount = priceOf(line, cost, paid, book);
   return [
     {
       id: line.id,
@@ -41,6 +41,18 @@ function thingLine(line: PlanLine, book: Book): MoneyLine[] {
   ];
 }
 
+/** What a line costs in the end: the price, or what was paid where that was more, or where nothing is open any more. */
+function priceOf(line: PlanLine, cost: Money | null, paid: Money | null, book: Book): number {
+  const owed = line.element?.owed ?? null;
+  if (owed !== null) return (paid?.minor ?? 0) + toHome(owed, book).minor;
+  return isSettled(line) ? (paid?.minor ?? 0) : Math.max(cost?.minor ?? 0, paid?.minor ?? 0);
+}
+
+/** Paid, and here or with its receipt: what was paid is then the price. A deposit on an order is no full payment. */
+function isSettled({ element, paid, received, receipt }: PlanLine): boolean {
+  return paid !== null && (received !== null || receipt !== null) && !element?.problem;
+}
+
 function materialLines(line: PlanLine, book: Book): MoneyLine[] {
   const currency = book.money.currency.value;
   return (line.element?.materials ?? []).flatMap((material, index): MoneyLine[] => {
@@ -50,7 +62,7 @@ function materialLines(line: PlanLine, book: Book): MoneyLine[] {
     if (price === null && material.paid === null) return [];
     const words = `${material.what} for ${line.name}${price === null ? '' : `: ${material.pieces} × ${formatMoney(price)}`}`;
     const committed = material.ordered !== null || material.received !== null;
-    const amount = { minor: Math.max(cost, paid), currency };
+    const amount = { minor: material.paid === null ? cost : paid, currency };
     return [
       { id: `${line.id}/${index + 1}`, words, kind: 'material', amount, paid: { minor: paid, currency }, committed },
     ];
@@ -76,15 +88,15 @@ function refundLine(line: PlanLine, book: Book): MoneyLine[] {
 
 /** Shipping once for each order: what was ordered from one supplier on one date, and what is still to be ordered there. */
 function shippingLines(book: Book, lines: readonly PlanLine[]): MoneyLine[] {
-  const orders = new Map<string, { supplier: BookSupplier; ordered: string | null; goods: number }>();
+  const orders = new Map<string, { supplier: BookSupplier; ordered: string | null; goods: number; paid: boolean }>();
   for (const part of lines.flatMap((line) => shippedParts(line, book))) {
     const supplier = findSupplier(book.suppliers, part.from);
     if (!supplier || supplier.shipping === null) continue;
     const key = `${supplier.id}/${part.ordered ?? 'open'}`;
-    const order = orders.get(key) ?? { supplier, ordered: part.ordered, goods: 0 };
-    orders.set(key, { ...order, goods: order.goods + part.cost.minor });
+    const order = orders.get(key) ?? { supplier, ordered: part.ordered, goods: 0, paid: true };
+    orders.set(key, { ...order, goods: order.goods + part.cost.minor, paid: order.paid && part.paid });
   }
-  return [...orders].flatMap(([key, { supplier, ordered, goods }]): MoneyLine[] => {
+  return [...orders].flatMap(([key, { supplier, ordered, goods, paid }]): MoneyLine[] => {
     const free = supplier.freeFrom === null ? null : toHome(supplier.freeFrom, book).minor;
     if (free !== null && goods >= free) return [];
     const amount = toHome(supplier.shipping as Money, book);
@@ -95,14 +107,22 @@ function shippingLines(book: Book, lines: readonly PlanLine[]): MoneyLine[] {
         words,
         kind: 'shipping',
         amount,
-        paid: { minor: 0, currency: amount.currency },
+        // Nobody pays the goods of an order and not its shipping.
+        paid: { minor: paid && ordered !== null ? amount.minor : 0, currency: amount.currency },
         committed: ordered !== null,
       },
     ];
   });
 }
 
-function shippedParts(line: PlanLine, book: Book): { from: string | null; ordered: string | null; cost: Money }[] {
+interface ShippedPart {
+  readonly from: string | null;
+  readonly ordered: string | null;
+  readonly cost: Money;
+  readonly paid: boolean;
+}
+
+function shippedParts(line: PlanLine, book: Book): ShippedPart[] {
   const element: BookElement | null = line.element;
   const materials = (element?.materials ?? []).flatMap((material) =>
     material.price
@@ -110,6 +130,7 @@ function shippedParts(line: PlanLine, book: Book): { from: string | null; ordere
           {
             from: material.from,
             ordered: material.ordered,
+            paid: material.paid !== null,
             cost: toHome({ ...material.price, minor: material.price.minor * material.pieces }, book),
           },
         ]
@@ -118,7 +139,14 @@ function shippedParts(line: PlanLine, book: Book): { from: string | null; ordere
   const isShipped = line.cost !== null && line.packs > 0 && line.source.value !== 'hire' && line.source.value !== 'cut';
   return [
     ...(isShipped
-      ? [{ from: line.from, ordered: line.ordered, cost: (line.cost as NonNullable<typeof line.cost>).home }]
+      ? [
+          {
+            from: line.from,
+            ordered: line.ordered,
+            paid: isSettled(line),
+            cost: (line.cost as NonNullable<typeof line.cost>).home,
+          },
+        ]
       : []),
     ...materials,
   ];
@@ -126,8 +154,8 @@ function shippedParts(line: PlanLine, book: Book): { from: string | null; ordere
 
 function otherLines(breakdown: Breakdown, book: Book, days: readonly PlanDay[]): MoneyLine[] {
   return book.money.otherCosts.map((other, index): MoneyLine => {
-    const heads = days.reduce((sum, day) => sum + countHeads(day, breakdown, book), 0);
-    const times = other.per === 'once' ? 1 : other.per === 'day' ? days.length : heads;
+    const shares = shareDays(other.per, breakdown, book, days);
+    const times = other.per === 'once' ? 1 : shares.reduce((sum, one) => sum + one, 0);
     const each = toHome(other.cost, book);
     const paid = other.paid === null ? 0 : toHome(other.paid, book).minor;
     const amount = { minor: Math.max(each.minor * times, paid), currency: each.currency };
@@ -136,7 +164,7 @@ function otherLines(breakdown: Breakdown, book: Book, days: readonly PlanDay[]):
         ? ''
         : other.per === 'day'
           ? `: ${times} days × ${formatMoney(each)}`
-          : `: ${times} heads over ${counted(days.length, 'day')} × ${formatMoney(each)}`;
+          : `: ${times} heads over ${counted(days.length, 'day')} (cast, background, helpers and you) × ${formatMoney(each)}`;
     return {
       id: `other/${index + 1}`,
       words: `${other.what}${per}`,
@@ -144,17 +172,17 @@ function otherLines(breakdown: Breakdown, book: Book, days: readonly PlanDay[]):
       amount,
       paid: { minor: paid, currency: each.currency },
       committed: false,
+      ...(other.per === 'once' ? {} : { byDay: shares.map((share) => each.minor * share) }),
     };
   });
 }
 
-/** People on set on one day: the cast seen in its scenes, and every helper. */
-export function countHeads(day: PlanDay, breakdown: Breakdown, book: Book): number {
-  const scenes = new Set(day.scenes.map((slot) => slot.scene));
-  const seen = new Set(
-    breakdown.scenes
-      .filter((scene) => scenes.has(scene.id))
-      .flatMap((scene) => scene.cast.filter((person) => person.presence === 'seen').map((person) => person.id)),
-  );
-  return seen.size + book.helpers.length;
+/** How many times a cost falls on each shooting day. */
+function shareDays(
+  per: Book['money']['otherCosts'][number]['per'],
+  breakdown: Breakdown,
+  book: Book,
+  days: readonly PlanDay[],
+): number[] {
+  return days.map((day) => (per === 'head and day' ? countHeads(day, breakdown, book) : 1));
 }

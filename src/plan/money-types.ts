@@ -12,6 +12,8 @@ export interface MoneyLine {
   readonly paid: Money;
   /** Ordered, so that it must be paid. */
   readonly committed: boolean;
+  /** What of it falls on each shooting day, in order, in minor units; left out where the days have no part in it. */
+  readonly byDay?: readonly number[];
 }
 
 /** What moves on one day of the cash book; outgoing is positive. */

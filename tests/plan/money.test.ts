@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { lineOf, planOf } from './fixture.js';
+import { makePlan } from '../../src/plan/make-plan.js';
+import { bookOf, lineOf, planOf, sketch } from './fixture.js';
 
 const day = 'days:\n  - { date: 2027-03-12, scenes: [1] }\n';
 const three = { scenes: [{ things: { cup: { count: 3, by: 'ADA' } }, cast: ['ADA', 'BO'] }] };
@@ -135,9 +136,61 @@ describe('the forecast', () => {
   });
 
   it('feeds every head on every day', () => {
-    // Day 1: ADA and BO and one helper: 3 heads × 8 = 24.
+    // Day 1: ADA and BO, one helper, and whoever makes the film: 4 heads × 8 = 32.
     const book = `${day}helpers:\n  sam: { does: [props] }\nmoney: { other costs: [{ what: crew food, cost: 8, per: head and day }] }\n`;
-    expect(planOf(three, book).money.lines.find((line) => line.kind === 'other')?.amount.minor).toBe(2400);
+    expect(planOf(three, book).money.lines.find((line) => line.kind === 'other')?.amount.minor).toBe(3200);
+  });
+
+  it('feeds the background too, and on each day only who is there', () => {
+    // Day 1: ADA, twenty guests and the filmmaker: 22 × 5 = 110. Day 2: BO and the filmmaker: 2 × 5 = 10. Day 3 has no scene. 10 are paid.
+    const scenes = sketch({ scenes: [{ cast: ['ADA'] }, { cast: ['ADA'] }, { cast: ['BO'] }] });
+    const guests = (count: number | null) => ({
+      id: 'guests',
+      name: 'guests',
+      count,
+      known: 'found' as const,
+      words: 'guests',
+      line: 1,
+    });
+    const counts = [20, null, null];
+    const told = {
+      ...scenes,
+      scenes: scenes.scenes.map((scene, at) => ({ ...scene, extras: at === 2 ? [] : [guests(counts[at] ?? null)] })),
+    };
+    const book = `days:
+  - { date: 2027-03-12, scenes: [1, 2] }
+  - { date: 2027-03-13, scenes: [3] }
+  - { date: 2027-03-14 }
+money: { other costs: [{ what: food, cost: 5, per: head and day, paid: 10, paid on: 2027-02-01 }] }\n`;
+    const { money } = makePlan(told, bookOf(book), '2027-02-15').plan;
+    expect(money.lines[0]).toMatchObject({ amount: { minor: 12000 }, byDay: [11000, 1000, 0] });
+    expect(money.cash.map((one) => [one.date, one.out.minor])).toEqual([
+      ['2027-02-01', 1000],
+      ['2027-03-12', 11000],
+      ['2027-03-13', 12000],
+    ]);
+  });
+
+  it('closes what is paid and here, with the shipping of its order', () => {
+    // Reckoned at 7.20, paid 2.50 and here: 2.50 and nothing open. On the way, with 2.50 paid on account: 4.70 open.
+    const scenes = [{ things: { tape: {} } }];
+    const book = (more: string) =>
+      `suppliers: { shop: { shipping: 4 } }\nelements:\n  tape: { get: buy, copies: 1, from: shop, price: 7.20, ordered: 2027-02-01, paid: 2.50${more} }\n`;
+    const open = (more: string) => {
+      const { paid, orderedUnpaid } = planOf({ scenes }, book(more)).money;
+      return [paid.minor, orderedUnpaid.minor];
+    };
+    expect(open(', received: 2027-02-08')).toEqual([650, 0]);
+    expect(open('')).toEqual([250, 870]);
+    // A part is still owed although it is here: 2.50 + 1.00, and the shipping was paid with the goods.
+    expect(open(', received: 2027-02-08, owed: 1')).toEqual([650, 100]);
+  });
+
+  it('prints the rate and its date with the price', () => {
+    const book = `money: { currency: EUR, rates: { USD: 0.923 on 2027-02-01, SEK: 0.088 } }\nelements:\n  cup: { get: buy, copies: 3, price: 12.50 USD }\n`;
+    expect(lineOf(planOf(three, book), 'cup').cost?.words).toBe('3 × USD 12.50 at 0.923 (Mon 1 February 2027)');
+    const undated = book.replace('12.50 USD', '90 SEK');
+    expect(lineOf(planOf(three, undated), 'cup').cost?.words).toBe('3 × SEK 90.00 at 0.088 (of no date)');
   });
 
   it('takes a refund as a line of its own', () => {

@@ -1,7 +1,9 @@
 import { formatDate } from '../../base/calendar-date.js';
 import { formatAmount, formatMoney, plainAmount } from '../../base/money.js';
-import { formatPercent } from '../../base/ratio.js';
+import { formatPercent, formatRatio } from '../../base/ratio.js';
+import { rateWords } from '../../plan/line-money.js';
 import type { PlanLine } from '../../plan/line-types.js';
+import type { MoneyLine } from '../../plan/money-types.js';
 import { type Cell, joinCell } from '../csv/format-csv.js';
 import { groupRow } from '../layout/group-row.js';
 import { type Block, blank, bold, type Inline, knownWords, type TableRow, tick } from '../layout/kit.js';
@@ -92,7 +94,7 @@ function purchaseRow(line: PlanLine, book: Production['book']): TableRow {
       packs,
       from.join(', '),
       line.cost
-        ? formatAmount(line.cost.home)
+        ? { stack: [formatAmount(line.cost.home), ...foreignWords(line, book)] }
         : need.toGet > 0 && !['own', 'borrow', 'cut'].includes(line.source.value ?? '')
           ? blank(44)
           : '',
@@ -101,6 +103,13 @@ function purchaseRow(line: PlanLine, book: Production['book']): TableRow {
       line.paid ? `${line.paidBy ? helperWords(line.paidBy, book) : ''} ${line.receipt ?? ''}` : '',
     ],
   };
+}
+
+/** What the price was before it was changed into the currency of the budget, and at which rate. */
+function foreignWords({ cost }: PlanLine, book: Production['book']): string[] {
+  const gross = cost?.gross ?? null;
+  const rate = gross === null ? '' : rateWords(gross, book);
+  return gross === null || rate === '' ? [] : [`${formatMoney(gross)}${rate}`];
 }
 
 const head = [
@@ -129,6 +138,8 @@ const head = [
   'deposit',
   'line cost',
   'budget currency',
+  'rate',
+  'rate date',
   'order by',
   'better',
   'latest hope',
@@ -147,13 +158,28 @@ const head = [
 
 /** The same as rows for a spreadsheet: amounts as plain decimals, dates as ISO 8601. */
 export function planPurchaseRows({ plan, book }: Production): Cell[][] {
-  return [head, ...plan.lines.map((line) => purchaseCells(line, book))];
+  const shipping = plan.money.lines.filter((line) => line.kind === 'shipping').map(shippingCells);
+  return [head, ...plan.lines.map((line) => purchaseCells(line, book)), ...shipping];
+}
+
+/** Shipping is paid once an order: a row of its own, with nothing in the columns that belong to a thing. */
+function shippingCells(line: MoneyLine): Cell[] {
+  const known: Readonly<Record<string, Cell>> = {
+    line: line.id,
+    name: line.words,
+    department: 'shipping',
+    'line cost': plainAmount(line.amount),
+    'budget currency': line.amount.currency,
+    paid: line.paid.minor > 0 ? plainAmount(line.paid) : null,
+  };
+  return head.map((name) => known[name] ?? null);
 }
 
 function purchaseCells(line: PlanLine, book: Production['book']): Cell[] {
   const { need, dates, element } = line;
   const price = line.unitPrice;
   const tax = element?.tax ?? book.money.tax;
+  const rate = book.money.rates.find((one) => one.currency === price?.currency) ?? null;
   return [
     line.id,
     line.name,
@@ -180,6 +206,8 @@ function purchaseCells(line: PlanLine, book: Production['book']): Cell[] {
     line.deposit ? plainAmount(line.deposit) : null,
     line.cost ? plainAmount(line.cost.home) : null,
     line.cost ? line.cost.home.currency : null,
+    rate ? formatRatio(rate.rate, 8) : null,
+    rate?.on ?? null,
     dates.orderBy,
     dates.recommended,
     dates.latestHope,
