@@ -1,3 +1,4 @@
+import { bondOf } from '../trade/verb-tools.js';
 import type { Clauses } from './clause-types.js';
 import type { Event } from './events.js';
 import type { Lexicon } from './lexicon.js';
@@ -67,15 +68,18 @@ function wordState(tokens: readonly Token[], at: number, is: Is, by: string | nu
   const event = { at, from: at, name, confidence: 0.75, hides: null };
   if (is(at, 'on-fire') && tokens[at + 1]?.tag === 'noun' && !is(at + 1, 'body'))
     return [{ ...event, category: 'effects', by: null, rule: 'a thing is on fire' }];
-  if (is(at, 'restrained')) return [{ ...event, category: 'props', by, rule: 'somebody is held by it' }];
+  const isLoose = name === 'bound' && !/^(?:and|hand|to|with)$/.test(tokens[at + 1]?.lower ?? '');
+  if (is(at, 'restrained') && !isLoose)
+    return [{ ...event, name: bondOf(name), category: 'props', by, rule: 'somebody is held by it' }];
   if (!is(at, 'makeup-words') || nearBody(tokens, at, is)) return [];
   return [{ ...event, category: 'makeup', by, rule: 'somebody looks as only make-up shows' }];
 }
 
 /** Place of the word that tells the state of a part of the body, or null. */
 function stateOf(tokens: readonly Token[], at: number, is: Is): number | null {
-  const before = tokens[at - 1];
-  if (before && before.tag !== 'verb' && is(at - 1, 'skin-states') && !colours.test(before.lower)) return at - 1;
+  const sided = /^(?:left|right)$/.test(tokens[at - 1]?.lower ?? '') ? at - 2 : at - 1;
+  const before = tokens[sided];
+  if (before && before.tag !== 'verb' && is(sided, 'skin-states') && !colours.test(before.lower)) return sided;
   let next = at + 1;
   if (/^(?:is|are|was|were|has|have|looks?|turns?|goes?|go|turned|gone)$/.test(tokens[next]?.lower ?? '')) next++;
   while (tokens[next]?.tag === 'adverb') next++;

@@ -47,6 +47,8 @@ interface UseRule {
 }
 
 const second = (use: Use) => names[use.second] ?? 'props';
+/** What is done to furniture that somebody moves. */
+const moved = /^(?:carry|haul|lug|heave|drag|shove|load|unload|hurl|throw|smash|chop|saw)$/;
 const bareMass = ({ words }: Use) => words.article === 'none' && !words.plural && !words.owned;
 
 /** How use turns what a word usually is; the first rule that holds counts. */
@@ -59,6 +61,11 @@ const useRules: readonly UseRule[] = [
     to: 'costumes',
     words: 'it is worn',
     holds: (u) => u.letters.includes('c') && (u.use.worn || (u.words.owned && !u.inHand)),
+  },
+  {
+    to: 'props',
+    words: 'something is done with it: it is nobody',
+    holds: (u) => u.first === 'x' && u.kind.source === 'wordnet' && u.use.instrument && !u.words.plural,
   },
   {
     to: second,
@@ -76,6 +83,11 @@ const useRules: readonly UseRule[] = [
     to: 'effects',
     words: 'it moves by itself',
     holds: (u) => u.letters.includes('e') && u.first !== 'e' && u.use.subjectOfDeed && bareMass(u),
+  },
+  {
+    to: 'effects',
+    words: 'it covers things',
+    holds: (u) => u.kind.head === 'ice' && bareMass(u) && !u.words.ofQuantity && !u.use.held && !u.words.fragment,
   },
   { to: second, words: 'it is in hand', holds: (u) => /[su]/.test(u.first) && u.second !== '' && u.inHand },
   { to: 'sound', words: 'it is heard', holds: (u) => u.second === 's' && u.first !== 'd' && u.use.subjectOfDeed },
@@ -122,7 +134,7 @@ export function categoryByUse(
     use,
     words,
     inHand: use.handled || use.instrument || (use.held && !use.worn),
-    fixed: kind.classes.includes('fixed'),
+    fixed: kind.classes.includes('fixed') && !(use.object && moved.test(use.verb ?? '')),
     made: asFigure(candidate, clauses, lexicon),
     onScreen: isOnScreen(candidate, clauses, lexicon),
     lettered: isLettered(candidate, clauses),

@@ -1,8 +1,10 @@
 import type { Clauses, Part } from './clause-types.js';
+import { isIdiom } from './idioms.js';
 import type { Kind } from './kinds.js';
 import type { Lexicon } from './lexicon.js';
 import { isNoThingHere } from './no-things.js';
 import type { Token } from './reading.js';
+import { isShotTalk } from './shot-talk.js';
 import { readSignals, type Signals } from './signals.js';
 
 /** A noun phrase that may name an element. */
@@ -24,7 +26,9 @@ function readPart(part: Part, clauses: Clauses, lexicon: Lexicon): Candidate[] {
     onlyMeasures(part, kind, clauses) ||
     isColour(part, kind) ||
     isMeasureOfDoing(part, clauses) ||
-    isNoThingHere(part, kind, clauses)
+    isNoThingHere(part, kind, clauses) ||
+    isIdiom(part, kind, clauses.sentence.tokens, lexicon) ||
+    isShotTalk(part, clauses.sentence.tokens)
   )
     return [];
   if (!isNothing(kind, part)) return [{ part, kind, signals: readSignals(part, clauses, lexicon) }];

@@ -68,6 +68,8 @@ function followPronoun(reading: Reading, lower: string): void {
 }
 
 function followSign(reading: Reading, text: string): void {
+  // Marks that set a word apart leave the phrase open: the "signal block".
+  if (/^["“”]$/.test(text) && reading.phrase === 'open') return;
   reading.phrase = 'none';
   reading.inPreposition = false;
   if (/[.;:!?—–-]/.test(text)) {

@@ -2,6 +2,7 @@ import { findBodyStates } from './body-states.js';
 import type { Clauses } from './clause-types.js';
 import { type Event, findEvents } from './events.js';
 import type { Lexicon } from './lexicon.js';
+import { quotedPlaces } from './quoted-words.js';
 import type { Token } from './reading.js';
 import type { Find } from './types.js';
 import { isTitleLine } from './written-words.js';
@@ -10,9 +11,12 @@ import { isTitleLine } from './written-words.js';
 export function readEvents(clauses: Clauses, lexicon: Lexicon): Event[] {
   if (clauses.sentence.kind !== 'action') return [];
   if (isTitleLine(clauses.sentence)) return [titleEvent(clauses.sentence.tokens)];
-  const bodies = findBodyStates(clauses, lexicon);
+  const quoted = quotedPlaces(clauses.sentence.tokens);
+  const bodies = findBodyStates(clauses, lexicon).filter(({ at }) => !quoted.has(at));
   const told = bodies.some(({ category, at }) => category === 'makeup' && bleeds(clauses, at));
-  const events = findEvents(clauses, lexicon).filter(({ category }) => !(told && category === 'makeup'));
+  const events = findEvents(clauses, lexicon).filter(
+    ({ at, category }) => !quoted.has(at) && !(told && category === 'makeup'),
+  );
   return [...events, ...bodies.filter((state) => !events.some((one) => one.at === state.at))];
 }
 

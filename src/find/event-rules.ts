@@ -1,7 +1,12 @@
+import type { DeedFacts } from './deed-facts.js';
 import { any, type EventRule, soundRules } from './sound-rules.js';
+import { toolRules } from './tool-rules.js';
 
 const itself = /^(?:itself|themselves|unaided|own)$/;
 const soft = /^(?:bed|chair|sofa|seat|knees|feet|armchair|bath|line|step|silence|love|place|view|sight|shape)$/;
+
+/** "hangs head": a part of the body without an article is the doer's own. */
+const isOwnBody = (f: DeedFacts) => f.object?.head === f.rest[0];
 
 /** What verbs name as events; the first that holds counts. */
 export const eventRules: readonly EventRule[] = [
@@ -11,15 +16,7 @@ export const eventRules: readonly EventRule[] = [
     bySubject: true,
     holds: (f) => f.subjectIn('matter') && f.named('flowing') && !f.deed.passive,
   },
-  {
-    category: 'props',
-    words: 'the verb names its tool',
-    holds: (f) =>
-      f.named('instrument-verbs') &&
-      f.doer === 'person' &&
-      !f.deed.passive &&
-      !any(f.rest, /^(?:with|out|through|away)$/),
-  },
+  ...toolRules,
   {
     category: 'visual-effects',
     words: 'an animal does what only a person can',
@@ -51,6 +48,10 @@ export const eventRules: readonly EventRule[] = [
     words: 'only a changed picture shows it',
     holds: (f) =>
       f.named('picture-verbs') &&
+      !(
+        /^(?:shrink|grow)$/.test(f.deed.lemma) &&
+        !any(f.rest, /^(?:to|smaller|bigger|taller|larger|inch|inches|feet|metres|meters|size)$/)
+      ) &&
       f.doer !== 'nobody' &&
       f.hit === null &&
       !(f.subject && /^(?:matter)$/.test(f.subject.head)),
@@ -73,7 +74,8 @@ export const eventRules: readonly EventRule[] = [
       f.hit === 'person' &&
       !f.gives &&
       !f.deed.passive &&
-      !(f.object !== null && any(f.rest.slice(0, 1), /^(?:his|her|their|my|your)$/)) &&
+      !(f.object !== null && (any(f.rest.slice(0, 1), /^(?:his|her|their|my|your)$/) || isOwnBody(f))) &&
+      !(/^(?:throw|drop|fling|toss|hurl)$/.test(f.deed.lemma) && f.rest[0] === 'them') &&
       f.deed.lemma !== 'run',
   },
   {
@@ -102,6 +104,7 @@ export const eventRules: readonly EventRule[] = [
       f.doer === 'person' &&
       !f.deed.participle &&
       !/^(?:asleep|silent|quiet|in|apart|ill|short|for|still|behind|into|about|open|under)$/.test(f.rest[0] ?? '') &&
+      !(f.rest[0] === 'back' && !any(f.rest, /^(?:against|into|on|onto|over|through|off|down)$/)) &&
       !any(f.rest, soft),
   },
   {

@@ -7,6 +7,7 @@ import { weighEvidence } from './evidence.js';
 import type { Kind } from './kinds.js';
 import type { Lexicon } from './lexicon.js';
 import { mayShow, whyPresent } from './plainly-present.js';
+import { quotedPlaces } from './quoted-words.js';
 import type { Sentence, Token } from './reading.js';
 import type { Signals } from './signals.js';
 import { whoHas } from './who.js';
@@ -39,9 +40,10 @@ export interface Mention {
 export function readMentions(clauses: Clauses, taken: ReadonlySet<number>, lexicon: Lexicon): Mention[] {
   const spoken = clauses.sentence.kind !== 'action';
   if ((spoken && !mayShow(clauses)) || isTitleLine(clauses.sentence)) return [];
+  const quoted = spoken ? null : quotedPlaces(clauses.sentence.tokens);
   return findCandidates(clauses, lexicon).flatMap((candidate) => {
     const { part, kind, signals } = candidate;
-    if (taken.has(part.phrase.head)) return [];
+    if (taken.has(part.phrase.head) || quoted?.has(part.phrase.head)) return [];
     if (part.preposition === "'s" && /^[xz]/.test(kind.letters)) return [];
     if (spoken) {
       const why = whyPresent(candidate, clauses, lexicon);

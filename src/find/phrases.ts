@@ -95,6 +95,7 @@ function closePhrase(tokens: readonly Token[], { start, at, determiner, owner }:
       inside.push(here);
     } else if (head < 0 && (token.tag === 'adjective' || token.tag === 'number')) inside.push(here);
     else if (head < 0 && token.tag === 'adverb' && tokens[here + 1]?.tag === 'adjective') continue;
+    else if (head < 0 && here > start && isShortQuote(tokens, here)) continue;
     else if (head < 0 && joinsModifiers(tokens, here, inside.length)) continue;
     else if (token.tag === 'adjective' && tokens[here + 1]?.tag === 'noun' && tokens[here - 1]?.tag === 'noun') {
       if (here - 1 === head && isPlural(tokens[head] as Token)) break;
@@ -103,6 +104,12 @@ function closePhrase(tokens: readonly Token[], { start, at, determiner, owner }:
   }
   if (head < 0) return null;
   return { start, end: head + 1, head, determiner, owner, modifiers: inside.filter((place) => place < head) };
+}
+
+/** A quotation mark before a word or two that it sets apart. */
+function isShortQuote(tokens: readonly Token[], at: number): boolean {
+  if (!/^["“]$/.test((tokens[at] as Token).text)) return false;
+  return [2, 3, 4].some((size) => /^["”]$/.test(tokens[at + size]?.text ?? ''));
 }
 
 /** A plural noun ends its phrase: "the guests champagne" are two. */

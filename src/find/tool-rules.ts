@@ -1,0 +1,40 @@
+import { toolOf } from '../trade/verb-tools.js';
+import type { DeedFacts } from './deed-facts.js';
+import { any, type EventRule } from './sound-rules.js';
+
+/** How verbs name the thing that they are done with. */
+export const toolRules: readonly EventRule[] = [
+  {
+    category: 'props',
+    words: 'the verb names its tool',
+    named: (f) => toolOf(f.deed.lemma),
+    holds: (f) =>
+      f.named('instrument-verbs') &&
+      isToolUse(f) &&
+      f.doer === 'person' &&
+      !f.deed.passive &&
+      !any(f.rest, /^(?:with|out|through|away)$/),
+  },
+  {
+    category: 'props',
+    words: 'somebody is tied by it',
+    named: () => 'rope',
+    holds: (f) =>
+      /^(?:bind|tie|truss|lash)$/.test(f.deed.lemma) &&
+      (f.hit === 'person' || /^gags?$/.test(f.rest[1] ?? '')) &&
+      !f.deed.passive &&
+      !f.gives &&
+      (f.object === null ||
+        /^(?:wrist|hand|ankle|foot|leg)$/.test(f.object.head) ||
+        !f.object.classes.includes('body')) &&
+      !any(f.rest, /^(?:with|up|hair|game|draw)$/),
+  },
+];
+
+/** "sweeps the floor", "tacks it up"; "sweeps the letters off the desk" and "nails the landing" need no tool. */
+function isToolUse({ deed, object, rest }: DeedFacts): boolean {
+  if (deed.lemma === 'sweep') return swept.test(object?.head ?? '');
+  return !/^(?:nail|tack|staple)$/.test(deed.lemma) || any(rest, /^(?:up|to|down|on|onto|over|across|shut)$/);
+}
+const swept =
+  /^(?:floor|step|yard|street|path|hall|room|leaf|glass|snow|stage|deck|porch|hearth|pavement|kitchen|shop|corridor|platform|crumb|ash)$/;
