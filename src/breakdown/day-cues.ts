@@ -1,3 +1,5 @@
+import { lightOfNotes } from '../script/carried-lights.js';
+import { lightIn } from '../script/time-of-day.js';
 import type { Block, Scene } from '../script/types.js';
 import { readNumber } from '../trade/number-words.js';
 import {
@@ -16,6 +18,7 @@ import {
   timesOfDay,
   titleLine,
   unbrokenWords,
+  weekdayWord,
   wholeTimePart,
   yearSign,
 } from '../trade/story-day-words.js';
@@ -31,6 +34,8 @@ export interface DayCues {
   readonly newDay: string | null;
   readonly dayNumber: { readonly number: number; readonly words: string } | null;
   readonly sameDay: string | null;
+  /** The day of the week that the heading or a line before it names. */
+  readonly weekday: string | null;
   readonly flashback: string | null;
   /** A line before the heading that opens a flashback for the scenes after it. */
   readonly opens: string | null;
@@ -56,6 +61,7 @@ export function readDayCues(scene: Scene, previous: Scene | null): DayCues {
     newDay: firstOf(all, newDayWords),
     dayNumber: readDayTag(all),
     sameDay: firstOf(all, sameDayWords),
+    weekday: readWeekday(all),
     flashback: firstOf([...inHeading, ...titlesOf(scene)].filter(isOpen), flashbackWords),
     opens: around.find((line) => flashbackOpening.test(line)) ?? null,
     present: firstOf(all, presentWords),
@@ -104,8 +110,18 @@ function readDayTag(texts: readonly string[]): DayCues['dayNumber'] {
   return null;
 }
 
-/** The hours in which a scene plays: by its time words, else by its light. */
-function readHours({ heading }: Scene): Hours | null {
+function readWeekday(texts: readonly string[]): string | null {
+  for (const text of texts) {
+    const name = weekdayWord.exec(text)?.[0];
+    if (name) return name.toUpperCase();
+  }
+  return null;
+}
+
+/** The hours in which a scene plays: by a note, else by its time words, else by its light. */
+function readHours({ heading, notes }: Scene): Hours | null {
+  const noted = lightOfNotes(notes);
+  if (noted !== null && noted !== lightIn(heading.time ?? '')) return hoursOfLight[noted];
   const written = heading.lightInherited ? null : heading.time;
   const row = written === null ? undefined : timesOfDay.find(({ word }) => word.test(written));
   if (row) return { from: row.from, to: row.to };
@@ -143,6 +159,10 @@ function titlesOf(scene: Scene): string[] {
   if (first?.kind !== 'action') return [];
   const text = first.lines.map((line) => line.text).join(' ');
   const title = titleLine.exec(text);
-  if (title) return [title[1] ?? ''];
+  if (title) return [withoutQuotes(title[1] ?? '')];
   return text.length < 40 && !/\p{Ll}/u.test(text) ? [text] : [];
+}
+
+function withoutQuotes(text: string): string {
+  return text.trim().replace(/^["\u201c\u2018']+|["\u201d\u2019']+$/g, '');
 }

@@ -10,6 +10,8 @@ export interface Verdict {
   readonly sure: boolean;
   /** The scene whose day it shares, when it continues one. */
   readonly continues?: number;
+  /** The day it is if the writer says no to a verdict that is not sure; the next one when none is given. */
+  readonly otherwise?: number;
 }
 
 /** A scene of the main line or of a flashback that later scenes are compared with. */
@@ -37,6 +39,8 @@ export interface DayContext {
   readonly inOpened: boolean;
   /** The year the main line plays in, when a heading told. */
   readonly mainYear: number | null;
+  /** The day of the week of the main line's last day, when something told it. */
+  readonly mainWeekday: string | null;
   /** The last scene of the main line that shares people or place, and how many of them. */
   readonly shared: { readonly mark: DayMark; readonly with: string } | null;
   /** People and places shared with the flashback scene right before, and with the last scene of the main line. */
@@ -87,13 +91,33 @@ function byNote(context: DayContext): Verdict | null {
 function byExplicitWords(context: DayContext): Verdict | null {
   const { cues, main: last } = context;
   if (cues.flashback || cues.opens || stillInFlashback(context)) return null;
-  if (cues.dayNumber) return main(cues.dayNumber.number, `"${cues.dayNumber.words}" stands there`);
+  if (cues.dayNumber) return byDayNumber(context, cues.dayNumber);
   if (cues.newDay && last) return main(tomorrow(context), `"${cues.newDay}" after ${last.label}`);
-  const jump = yearJump(context);
+  const jump = yearJump(context) ?? byWeekday(context);
   if (jump) return jump;
   if (cues.sameDay && last)
     return main(today(context), `"${cues.sameDay}" after ${last.label}`, !/hours/i.test(cues.sameDay));
   return null;
+}
+
+/** A day that the story has left behind is asked about: it may be a flashback, or a slip. */
+function byDayNumber({ main: last }: DayContext, { number, words }: NonNullable<DayCues['dayNumber']>): Verdict {
+  if (!last || number >= last.number) return main(number, `"${words}" stands there`);
+  return main(number, `"${words}" stands there, though ${last.label} plays on day ${last.number}`, false);
+}
+
+/** Another day of the week is another day; the first that is named may still be the day before. */
+function byWeekday(context: DayContext): Verdict | null {
+  const { cues, main: last, mainWeekday } = context;
+  if (cues.weekday === null || !last) return null;
+  if (mainWeekday === null) {
+    const reason = `"${cues.weekday}" stands there, and no day of the week before`;
+    return { ...main(tomorrow(context), reason, false), otherwise: last.number };
+  }
+  const after = `"${cues.weekday}" after ${last.label}`;
+  if (cues.weekday !== mainWeekday) return main(tomorrow(context), `${after} on ${mainWeekday}`);
+  const goesBack = last.hours !== null && cues.hours !== null && goesBackward(last.hours, cues.hours);
+  return goesBack ? null : main(today(context), `${after} on the same day of the week`);
 }
 
 /** A later year is a new day; an earlier one is told by the rule of flashbacks. */

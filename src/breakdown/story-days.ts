@@ -34,6 +34,7 @@ class StoryClock {
   private flashes = 0;
   private opened = false;
   private mainYear: number | null = null;
+  private mainWeekday: string | null = null;
   private readonly lastWith = new Map<string, DayMark>();
   private readonly byNumber = new Map<string, DayMark>();
   private readonly cues: readonly DayCues[];
@@ -62,7 +63,8 @@ class StoryClock {
   /** A weak reason gives way to the writer's answer: a no makes it the next day, or the main line. */
   private correct(verdict: Verdict, scene: string): Verdict {
     if (verdict.sure || !saysNo(this.answers, questionIds.day(scene))) return verdict;
-    const number = verdict.series === 'F' ? (this.main?.number ?? 1) : verdict.number + 1;
+    const last = this.main?.number ?? 1;
+    const number = verdict.series === 'F' ? last : (verdict.otherwise ?? Math.max(verdict.number, last) + 1);
     return { series: 'D', number, reason: 'an answer says that it is another day', sure: true };
   }
 
@@ -78,6 +80,7 @@ class StoryClock {
       flashes: this.flashes,
       inOpened: this.opened && flash !== null,
       mainYear: this.mainYear,
+      mainWeekday: this.mainWeekday,
       shared: this.sharedWith(input),
       ties: { flash: this.ties(input, flash), main: this.ties(input, this.main) },
       numbered: cues.intercut?.number ? (this.byNumber.get(cues.intercut.number) ?? null) : null,
@@ -119,6 +122,7 @@ class StoryClock {
       return;
     }
     this.opened = false;
+    this.mainWeekday = cues.weekday ?? (number === this.main?.number ? this.mainWeekday : null);
     const kept = number === this.main?.number ? (this.main?.hours ?? null) : null;
     this.main = { ...mark, hours: hours ?? kept };
     if (cues.year !== null || (cues.present && this.mainYear !== null)) this.mainYear = cues.year;

@@ -7,10 +7,19 @@ export const noteMessages = {
     hint: `If it is only a remark, leave the colon out; else nothing need be done.`,
   })),
   'note-day-unreadable': define<{ value: string }>('warning', 'A story day that cannot be read', ({ value }) => ({
-    reason: `Expected a story day such as \`2\`, \`2 night\` or \`flashback\`, found \`${value}\`.`,
+    reason: `Expected a story day from 1 on, such as \`2\`, \`2 night\` or \`flashback\`, found \`${value}\`.`,
     hint: 'Write `> day: 2`.',
     actual: value,
   })),
+  'note-day-light': define<{ light: string; time: string }>(
+    'warning',
+    'A note that tells another light than the heading',
+    ({ light, time }) => ({
+      reason: `Expected the note to agree with the heading, which says ${time}, found ${light}; the note counts.`,
+      hint: `Write ${light.toUpperCase()} in the heading, or take \`${light}\` out of the note.`,
+      actual: light,
+    }),
+  ),
   'note-time-unreadable': define<{ value: string }>('warning', 'A screen time that cannot be read', ({ value }) => ({
     reason: `Screen time expected, such as \`0:40\` or \`40 s\`, found \`${value}\`.`,
     hint: 'Write `> time: 0:40`; the time of day stands in the heading.',

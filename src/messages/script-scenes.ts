@@ -64,6 +64,10 @@ export const sceneMessages = {
       ? `Write ${meant} if that is meant, else \` - DAY\`, \` - NIGHT\` or another time of day behind the place.`
       : 'Write ` - DAY`, ` - NIGHT` or another time of day behind the place.',
   })),
+  'heading-no-light': define<{ time: string }>('info', 'A time that tells no light', ({ time }) => ({
+    reason: `Expected a time that tells day from night, found \`${time}\`; the light of the scene is not known.`,
+    hint: `Write \` - ${time} - DAY\`, or NIGHT, DAWN or DUSK instead of DAY.`,
+  })),
   'light-carried-far': define<{ light: string; from: string }>(
     'info',
     'A light carried over many headings',

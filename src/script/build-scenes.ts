@@ -2,7 +2,7 @@ import type { Diagnostic } from '../base/diagnostic.js';
 import type { Point, Range } from '../base/text-range.js';
 import { sayScript } from '../messages/script.js';
 import { montageWord } from '../trade/story-day-words.js';
-import { CarriedLights } from './carried-lights.js';
+import { weekdays } from '../trade/time-words.js';
 import type { Piece } from './read-blocks.js';
 import type { HeadingParts } from './scene-heading.js';
 import { takeSceneNumber } from './scene-number.js';
@@ -16,9 +16,6 @@ export interface BuiltScenes {
   readonly scenes: readonly Omit<Scene, 'notes'>[];
   readonly closing: readonly Block[];
 }
-
-/** A light carried over more headings than this gets a message (trade usage: long runs lose it). */
-const longestCarry = 3;
 
 interface OpenScene {
   readonly heading: Heading;
@@ -44,7 +41,6 @@ class SceneBuilder {
   /** Parts, omitted numbers and page breaks that nothing of the scene has followed yet. */
   #pending: Block[] = [];
   #part: string | null = null;
-  #lights = new CarriedLights();
 
   constructor(messages: Diagnostic[]) {
     this.#messages = messages;
@@ -55,7 +51,8 @@ class SceneBuilder {
     if (isFirst) this.#opening.push(...this.#pending);
     const lead = isFirst ? [] : this.#pending;
     this.#pending = [];
-    this.#scenes.push({ heading: this.#carryLight(parts, line), lead, part: this.#part, blocks: [] });
+    const { inheritsLight: lightInherited, ...rest } = parts;
+    this.#scenes.push({ heading: { ...rest, lightInherited, line, at: line.at }, lead, part: this.#part, blocks: [] });
   }
 
   add(block: Block): void {
@@ -105,23 +102,16 @@ class SceneBuilder {
   #askPart({ text, at }: Line, above: string | null): void {
     this.#messages.push(sayScript('part-or-scene', { text, meant: suggestHeading(text), above }, at));
   }
-
-  #carryLight(parts: HeadingParts, line: Line): Heading {
-    const { inheritsLight: inherits, ...rest } = parts;
-    const heading = { ...rest, lightInherited: inherits, line, at: line.at };
-    const { light, from, carried } = this.#lights.before(parts);
-    this.#lights.add(parts);
-    if (!inherits) return heading;
-    if (light !== null && carried + 1 > longestCarry) {
-      this.#messages.push(sayScript('light-carried-far', { light, from }, line.at));
-    }
-    return { ...heading, light };
-  }
 }
 
 function endsInTime(text: string): boolean {
   const last = text.split(/\s[-\u2010-\u2015]+\s/).pop() as string;
-  return readTime(last) !== null || trailingTime(text) > 0;
+  return (readTime(last) !== null && !isWeekday(last)) || trailingTime(text) > 0;
+}
+
+/** `MONDAY` is as good a title of a part as any. */
+function isWeekday(text: string): boolean {
+  return weekdays.includes(text.trim().toUpperCase());
 }
 
 /** A number before a heading, or the word montage in it, speaks for a scene. */

@@ -3,7 +3,7 @@ import { sayScript } from '../messages/script.js';
 import { splitList, unquote } from './note-items.js';
 import type { KeyedNote } from './note-key.js';
 import { type NoteContext, type NoteLine, remark } from './note-line.js';
-import type { Note } from './types.js';
+import type { Light, Note } from './types.js';
 
 /** Reads the value of a reserved word; null when it cannot be read, with a message. */
 type ReadValue = (value: string, line: NoteLine, context: NoteContext) => Note | null;
@@ -49,15 +49,24 @@ export function readReserved(written: KeyedNote, line: NoteLine, context: NoteCo
 
 /** `2`, `2 night`, `flashback`; the labels of story days (`D2`, `F1`) too. */
 function readDay(value: string, line: NoteLine, context: NoteContext): Note | null {
-  const found = /^(?:(flashback|flash-back|f)\s*)?(?:(?:d|day)?\s*(\d{1,3}))?\s*,?\s*(night|day)?$/i.exec(value);
+  const found = /^(?:(flashback|flash-back|f)\s*)?(?:(?:d|day)?\s*(\d{1,3}))?\s*,?\s*(night|day|dawn|dusk)?$/i.exec(
+    value,
+  );
   const [, past, number, light] = found ?? [];
   const isFlashback = past !== undefined;
-  if (number === undefined && (!isFlashback || past.length === 1)) {
+  const isNone = number === undefined ? !isFlashback || past.length === 1 : Number(number) === 0;
+  if (isNone) {
     context.messages.push(sayScript('note-day-unreadable', { value }, line.at));
     return null;
   }
   const day = number === undefined ? null : Number(number);
-  return { ...base(line), kind: 'day', day, night: light?.toLowerCase() === 'night', flashback: isFlashback };
+  return {
+    ...base(line),
+    kind: 'day',
+    day,
+    light: (light?.toLowerCase() ?? null) as Light | null,
+    flashback: isFlashback,
+  };
 }
 
 function readScreenTime(value: string, line: NoteLine, context: NoteContext): Note | null {

@@ -3,6 +3,7 @@ import { foldThing } from '../base/slug.js';
 import { sayScript } from '../messages/script.js';
 import { buildDefinitions } from './build-definitions.js';
 import { buildScenes, placeNotes } from './build-scenes.js';
+import { carryLights } from './carried-lights.js';
 import { checkNearNames, checkNumbers, checkUnused } from './checks.js';
 import { groupLines } from './chunks.js';
 import { decodeText } from './decode.js';
@@ -64,7 +65,8 @@ export function readScriptText(text: string, file: string): ReadScript {
   const speakers = gatherPeople(cast, blocks);
   const { notes, people } = readNotesAndPeople(toNoteLines(noteLines, context), speakers, isElement, messages);
   const definitions = buildDefinitions(written, people, messages);
-  const { scenes, script: scriptNotes } = placeNotes(bare, notes);
+  const { scenes: placed, script: scriptNotes } = placeNotes(bare, notes);
+  const scenes = carryLights(placed, messages);
   // 5. What only the whole can tell.
   if (scenes.length === 0) messages.push(sayScript('no-scene', undefined, rangeAt(source, 0, 0)));
   messages.push(

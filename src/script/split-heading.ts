@@ -12,24 +12,40 @@ export interface SplitHeading {
   readonly loose: boolean;
 }
 
-/** Splits what stands behind the setting (rule L3): places, time, qualifiers. */
+/** Splits what stands behind the setting (rule L3): places, time, qualifiers. Words that tell when are never places. */
 export function splitHeading(rest: string): SplitHeading {
   const { body, inside } = takeParentheses(rest.replace(/\s+/g, ' '));
-  const parts = body
-    .split(/\s+(?:[-\u2010-\u2015\u2212]+\s+)+|\s*\u2014\s*|^[-:,\u2010-\u2015\u2212]+\s*|\s+[-\u2010-\u2015\u2212]+$/)
-    .map((part) => part.trim())
-    .filter((part) => part !== '');
+  const { parts, asides } = takeAsides(body.split(dashes).map((part) => part.trim()));
+  const brackets = [...asides, ...inside];
   const last = timePart(parts);
-  if (last === -1) return withoutTimePart(parts, inside);
-  const first = firstOfTimes(parts, last);
-  const times = parts.slice(first, last + 1);
+  if (last === -1) return withoutTimePart(parts, brackets);
+  const whens = parts.map((part, index) => (index > 0 && index < last && isWhen(part) ? part : null));
+  const isTime = parts.map((part, index) => index === last || (index > 0 && index < last && readTime(part) !== null));
+  // `INT. NIGHT - CONTINUOUS`: the first part is a time too, where the next only says how it follows.
+  if (isTime[1] && readTime(parts[1] as string)?.goesOn && readTime(parts[0] as string)) isTime[0] = true;
+  const times = parts.filter((_, index) => isTime[index]);
   return {
-    placeParts: parts.slice(0, first),
+    placeParts: parts.filter((_, index) => index < last && !isTime[index] && whens[index] === null),
     time: times.map(plainTime).join(' - '),
-    light: times.map(lightIn).find((light) => light !== null) ?? null,
-    qualifiers: [...parts.slice(last + 1), ...inside],
+    light: times.map(lightIn).findLast((light) => light !== null) ?? null,
+    qualifiers: [...whens.filter((part) => part !== null), ...parts.slice(last + 1), ...brackets],
     loose: false,
   };
+}
+
+const dashes =
+  /\s+(?:[-\u2010-\u2015\u2212]+\s+)+|\s*\u2014\s*|^[-:,\u2010-\u2015\u2212]+\s*|\s+[-\u2010-\u2015\u2212]+$/;
+
+/** `DAY (FLASHBACK) - 1985`: a parenthesis behind a time, or one that tells when, is a qualifier wherever it stands. */
+function takeAsides(written: readonly string[]): { parts: string[]; asides: string[] } {
+  const asides: string[] = [];
+  const parts = written.map((part) => {
+    const { body, inside } = takeParentheses(part);
+    if (inside.length === 0 || (readTime(body) === null && !inside.every(isWhen))) return part;
+    asides.push(...inside);
+    return body;
+  });
+  return { parts: parts.filter((part) => part !== ''), asides };
 }
 
 /** The last part that is a time; else the last one if it ends in a word of light (FRIDAY NIGHT). -1 when there is none. */
@@ -39,15 +55,9 @@ function timePart(parts: readonly string[]): number {
   return known === -1 && last > 0 && endsInLight(parts[last] as string) ? last : known;
 }
 
-/** `NIGHT - CONTINUOUS` is one time in two words: the light, and how it follows. */
-function firstOfTimes(parts: readonly string[], last: number): number {
-  let first = last;
-  while (first > 0 && readTime(parts[first] as string)?.goesOn && readTime(parts[first - 1] as string)) first -= 1;
-  return first;
-}
-
-/** A time word without the signs that hang on to it. */
+/** A time word without the signs that hang on to it; the stop of P.M. is part of it. */
 function plainTime(time: string): string {
+  if (/\b[AP]\.M\.$/i.test(time)) return time;
   return time.replace(/^[-\u2010-\u2015\u2212]+\s*|[.,;:]+$/g, '');
 }
 
@@ -79,8 +89,11 @@ function withoutTimePart(written: readonly string[], brackets: readonly string[]
 
 /** `INT. ATTIC - FLASHBACK`: without a time, what only tells when is a qualifier all the same, and no area of the place. */
 function takeQualifiers(parts: readonly string[], inside: readonly string[]) {
-  const place = parts.findLastIndex((part, index) => index === 0 || !isWhen(part));
-  return { parts: parts.slice(0, place + 1), inside: [...parts.slice(place + 1), ...inside] };
+  const isQualifier = (part: string, index: number) => index > 0 && isWhen(part);
+  return {
+    parts: parts.filter((part, index) => !isQualifier(part, index)),
+    inside: [...parts.filter(isQualifier), ...inside],
+  };
 }
 
 function isWhen(part: string): boolean {

@@ -1,17 +1,18 @@
 import { editDistance } from '../base/nearest.js';
 import { readNumber } from '../trade/number-words.js';
-import { timeModifiers, timeWords } from '../trade/time-words.js';
+import { farTimes, timeModifiers, timeWords, weekdays } from '../trade/time-words.js';
 import type { Light } from './types.js';
 
 /** What a time in a heading means. */
 export interface TimeMeaning {
   readonly light: Light | null;
-  /** True for CONTINUOUS, LATER, SAME: the light of the scene before goes on. */
+  /** True for CONTINUOUS, LATER, SAME: the light of the scene before goes on; not for A YEAR LATER or MONDAY. */
   readonly goesOn: boolean;
 }
 
 const lights = new Map(timeWords.map((row) => [row.word, row.light]));
 const modifiers = new Set(timeModifiers);
+const far = new Set([...farTimes, ...weekdays]);
 
 /** Reads a part of a heading as a time (`NIGHT`, `THE NEXT MORNING`, `DAY 2`, `3 AM`); null when it is none. */
 export function readTime(part: string): TimeMeaning | null {
@@ -19,18 +20,20 @@ export function readTime(part: string): TimeMeaning | null {
   const words = folded.split(' ');
   if (words.length > 6) return null;
   let known = false;
+  let isFar = false;
   let light: Light | null = null;
   for (let at = 0; at < words.length; at += 1) {
     const pair = `${words[at]} ${words[at + 1]}`;
     const isPair = lights.has(pair);
     const word = isPair ? pair : (words[at] as string);
+    isFar ||= far.has(word);
     if (lights.has(word)) {
       known = true;
       light = lights.get(word) ?? light;
     } else if (!modifiers.has(word) && readNumber(word) === null) return readClock(folded);
     if (isPair) at += 1;
   }
-  return known ? { light, goesOn: light === null } : null;
+  return known ? { light, goesOn: light === null && !isFar } : null;
 }
 
 /** `3 AM`, `10:30 PM`, `06:00`: a clock tells the light only where every season agrees. */
@@ -79,10 +82,16 @@ export function trailingTime(text: string): number {
   for (let count = Math.min(4, words.length - 1); count > 0; count -= 1) {
     const start = words[words.length - count]?.index ?? 0;
     const tail = text.slice(start);
-    if (startsWithTime(tail) && readTime(tail)) return text.length - start;
+    if (startsWithTime(tail) && isOfTheDay(tail)) return text.length - start;
   }
   const glued = /[-–](\p{L}+)[.]?$/u.exec(text);
-  return glued && readTime(glued[1] as string) ? (glued[0] as string).length - 1 : 0;
+  return glued && isOfTheDay(glued[1] as string) ? (glued[0] as string).length - 1 : 0;
+}
+
+/** True for a time that tells the light or takes it over: a place may well be called BLUE MONDAY. */
+function isOfTheDay(text: string): boolean {
+  const time = readTime(text);
+  return time !== null && (time.light !== null || time.goesOn || /\d/.test(text));
 }
 
 /** A bare modifier at the front (`THE DAY`) belongs to the place, save where it speaks of time. */

@@ -110,7 +110,7 @@ export interface Heading {
   readonly placeParts: readonly string[];
   /** The time word(s) as written, or null. */
   readonly time: string | null;
-  /** The light, inherited for CONTINUOUS, LATER, SAME; null when nothing tells. */
+  /** The light, inherited for CONTINUOUS, LATER, SAME; a `day` note goes before the heading; null when nothing tells. */
   readonly light: Light | null;
   readonly lightInherited: boolean;
   /** What stands after the time, and the trailing parenthesis: FLASHBACK, MONTAGE, 1931. */
@@ -161,7 +161,7 @@ export type Note = NoteBase &
         readonly verb: CostumeVerb;
         readonly garments: readonly NoteItem[];
       }
-    | { readonly kind: 'day'; readonly day: number | null; readonly night: boolean; readonly flashback: boolean }
+    | { readonly kind: 'day'; readonly day: number | null; readonly light: Light | null; readonly flashback: boolean }
     | { readonly kind: 'time'; readonly seconds: number }
     | { readonly kind: 'synopsis'; readonly line: string }
     | { readonly kind: 'safety'; readonly line: string }

@@ -7,8 +7,8 @@
 
 /** Words that say outright that a new story day begins. The first group may be a number or its word. */
 export const newDayWords: readonly RegExp[] = [
-  /\b(?:the )?(?:next|following) (?:day|morning|afternoon|evening|night|week|month|year|dawn|spring|summer|autumn|fall|winter)\b/i,
-  /\bthe (?:morning|day|night) after\b/i,
+  /\b(?:the )?(?:next|following) (?:day|morning|afternoon|evening|night|week|month|year|dawn|spring|summer|autumn|fall|winter|(?:mon|tues|wednes|thurs|fri|satur|sun)day)\b/i,
+  /\b(?:the )?(?:morning|day|night|week|month|year) after\b(?! (?:morning|day|night|week|month|year)\b)/i,
   /\b(?:a|an|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|several|some|many|a few|\d+) (?:day|night|week|month|year|decade)s? (?:later|after|on)\b/i,
   /\b(?:days|nights|weeks|months|years|decades) (?:later|after)\b/i,
   /\btomorrow\b/i,
@@ -29,14 +29,15 @@ export const flashbackWords: readonly RegExp[] = [
   /\b(?:dream|nightmare|daydream|memory|vision|fantasy|imagined|hallucination)\b/i,
   /\b(?:days?|weeks?|months?|years?|decades?|hours?) (?:earlier|before|ago)\b/i,
   /\bflash ?-?forward\b/i,
+  /^(?:the )?(?:day before )?yesterday$/i,
 ];
 
 /** What nobody lived through: a dream right after a memory is a series of its own, and the other way round. */
 export const dreamWords = /\b(?:dream|nightmare|daydream|vision|fantasy|imagined|hallucination)/i;
 
-/** A part of a heading that is one of these words and nothing else is no place. */
+/** A part of a heading that is one of these and nothing else is no place. */
 export const wholeTimePart =
-  /^(?:(?:a |the )?(?:flash ?-?back|flash ?-?forward|dream|dream sequence|nightmare|daydream|memory|vision|fantasy)|(?:in )?(?:1[5-9]\d\d|20\d\d|21\d\d)|(?:the )?present(?: day)?|montage|series of shots)$/i;
+  /^(?:(?:a |the |begin |start of )?(?:flash ?-?back|flash ?-?forward|dream|dream sequence|nightmare|daydream|memory|vision|fantasy)|(?:end|end of|back from) (?:the )?(?:flash ?-?back|flash ?-?forward|dream|dream sequence|nightmare|daydream|memory|vision|fantasy|montage)|(?:in )?(?:1[5-9]\d\d|20\d\d|21\d\d)|(?:the )?present(?: day)?|back to (?:the )?(?:present(?: day)?|now|scene|reality|today)|(?:begin |end )?(?:montage|series of shots)|intercut(?: with (?:scene )?\w+)?|[dn]\d{1,3})$/i;
 
 /** A stretch of time that lies back: `TWENTY YEARS EARLIER`. */
 export const flashbackSpan =
@@ -99,3 +100,6 @@ export const hoursOfLight = {
 /** A title on screen that tells the time: `SUPER: Three days later`. */
 export const titleLine =
   /^(?:super(?:imposed)?|title|title card|card|caption|chyron|on screen|text on screen|insert title)\b[^a-z]*(.*)$/i;
+
+/** A day of the week, by its name. */
+export const weekdayWord = /\b(mon|tues|wednes|thurs|fri|satur|sun)day\b/i;

@@ -49,6 +49,46 @@ describe('rule 1: explicit words', () => {
     expect(daysOf('INT. BAR - DAY', 'EXT. QUAY - THAT NIGHT')).toBe('D1 D1');
   });
 
+  it.each([
+    ['MORNING AFTER'],
+    ['TOMORROW'],
+    ['NEXT WEEK'],
+    ['TWO WEEKS LATER - NIGHT'],
+    ['THE FOLLOWING MONDAY - DAY'],
+  ])('%s is the next day counted, and no part of the place', (time) => {
+    const { scenes } = breakDown(script('INT. BAR - DAY', `INT. BAR - ${time}`));
+    expect(scenes[1]?.storyDay).toMatchObject({ label: 'D2', sure: true });
+    expect(scenes[1]?.placeParts).toEqual(['BAR']);
+  });
+
+  it('LATER - NIGHT and CONTINUOUS - NIGHT follow the rules of their first word', () => {
+    const { scenes } = breakDown(script('INT. BAR - DAY', 'INT. BAR - LATER - NIGHT', 'INT. BAR - CONTINUOUS - NIGHT'));
+    expect(scenes.map(({ storyDay }) => storyDay.reason).slice(1)).toEqual([
+      expect.stringContaining('"LATER"'),
+      expect.stringContaining('"CONTINUOUS"'),
+    ]);
+  });
+
+  it('another day of the week is another day, the same one the same, a first one is asked about', () => {
+    expect(
+      daysOf('INT. BAR - DAY', 'INT. BAR - MONDAY MORNING', 'INT. BAR - MONDAY NIGHT', 'INT. BAR - TUESDAY NIGHT'),
+    ).toBe('D1 D2? D2 D3');
+    expect(daysOf('INT. BAR - MONDAY', 'INT. BAR - MONDAY NIGHT', 'INT. BAR - MONDAY MORNING')).toBe('D1 D1 D2');
+  });
+
+  it('a day that lies back is asked about', () => {
+    expect(daysOf('INT. BAR - DAY 5', 'INT. BAR - DAY 3')).toBe('D5 D3?');
+  });
+
+  it('a night that a note tells lies between', () => {
+    expect(daysOf('INT. BAR - DAY', 'EXT. QUAY - DAY | > day: 4 night', 'EXT. QUAY - DAY')).toBe('D1 D4 D5');
+  });
+
+  it('quotes a title once', () => {
+    const { scenes } = breakDown(script('INT. BAR - DAY', 'EXT. QUAY - DAY | SUPER: "THREE DAYS LATER"'));
+    expect(scenes[1]?.storyDay.reason).toBe('"THREE DAYS LATER" after scene 1');
+  });
+
   it('a title on screen tells as well as the heading', () => {
     expect(daysOf('INT. BAR - DAY', 'EXT. QUAY - DAY | SUPER: "Three weeks later" | Nora waits.')).toBe('D1 D2');
   });
