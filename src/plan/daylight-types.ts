@@ -10,11 +10,17 @@ export interface SunTimes {
   readonly sunrise: ClockMinutes | null;
   readonly sunset: ClockMinutes | null;
   readonly lastLight: ClockMinutes | null;
-  /** From when to when the Sun stands between the heights of the setting, before noon and after it. */
+  /** When the Sun stands lowest in the night before the day and in the night after it. */
+  readonly lowest: { readonly before: ClockMinutes; readonly after: ClockMinutes };
+  /** From when to when the Sun stands between the heights of the setting, before noon and after it. Where it never sinks below them, the evening runs on into the next morning. */
   readonly goldenMorning: { readonly from: ClockMinutes; readonly to: ClockMinutes } | null;
   readonly goldenEvening: { readonly from: ClockMinutes; readonly to: ClockMinutes } | null;
-  /** Said when the Sun does not rise or does not set that day. */
-  readonly remark: 'the Sun stays up all day' | 'the Sun stays down all day' | null;
+  /** Said when the Sun does not rise or does not set that day, or sets and leaves no dark. */
+  readonly remark:
+    | 'the Sun stays up all day'
+    | 'the Sun stays down all day'
+    | 'no dark: civil twilight all night'
+    | null;
 }
 
 /** When an exterior scene has the light that its heading asks for. */

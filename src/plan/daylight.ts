@@ -1,4 +1,13 @@
-import { Body, Equator, Horizon, MakeTime, Observer, SearchAltitude, SearchRiseSet } from 'astronomy-engine';
+import {
+  Body,
+  Equator,
+  Horizon,
+  MakeTime,
+  Observer,
+  SearchAltitude,
+  SearchHourAngle,
+  SearchRiseSet,
+} from 'astronomy-engine';
 import type { CalendarDate } from '../base/calendar-date.js';
 import { dayNumber } from '../base/calendar-date.js';
 import { toInstant, zoneOffset } from '../base/time-zone.js';
@@ -29,7 +38,9 @@ export function findSunTimes(place: SunPlace, date: CalendarDate, golden: { from
   const before = rise === null ? midnight : rise - day / 2;
   const dawn = height(+1, sunHeights.firstLight, before, rise === null ? 1 : 0.5);
   const dusk = height(-1, sunHeights.firstLight, set ?? dawn ?? midnight, set === null ? 1 : 0.5);
-  const middle = middleOf(rise, set) ?? middleOf(dawn, dusk);
+  const noon = middleOf(rise, set) ?? middleOf(dawn, dusk) ?? transit(observer, 0, midnight, +1);
+  const low = { before: transit(observer, 12, noon, -1), after: transit(observer, 12, noon, +1) };
+  const isDark = sunHeight(observer, low.after) < sunHeights.firstLight;
   return {
     date,
     zone: place.zone,
@@ -37,10 +48,13 @@ export function findSunTimes(place: SunPlace, date: CalendarDate, golden: { from
     sunrise: clock(rise),
     sunset: clock(set),
     lastLight: clock(dusk),
-    ...goldenHours(golden, middle, height, clock),
+    lowest: { before: toDayMinutes(place.zone, date, low.before), after: toDayMinutes(place.zone, date, low.after) },
+    ...goldenHours(golden, { noon, ...low }, (instant) => sunHeight(observer, instant), height, clock),
     remark:
       rise !== null || set !== null
-        ? null
+        ? isDark
+          ? null
+          : 'no dark: civil twilight all night'
         : sunHeight(observer, midnight + day / 2) > sunHeights.rise
           ? 'the Sun stays up all day'
           : 'the Sun stays down all day',
@@ -49,25 +63,52 @@ export function findSunTimes(place: SunPlace, date: CalendarDate, golden: { from
 
 type HeightSearch = (direction: 1 | -1, altitude: number, from: number, days: number) => number | null;
 
+/** The instant nearest to `from`, forward or backward, at which the Sun is so many hours past noon. */
+function transit(observer: Observer, hours: number, from: number, direction: 1 | -1): number {
+  return SearchHourAngle(Body.Sun, observer, hours, new Date(from), direction).time.date.getTime();
+}
+
+interface Turns {
+  readonly noon: number;
+  readonly before: number;
+  readonly after: number;
+}
+
+/**
+ * A low winter Sun that never climbs past the upper height is golden all day: the halves meet at noon. A summer Sun that never
+ * sinks below the lower one is golden all night: the morning has begun on the evening before, the evening ends on the morning after.
+ */
 function goldenHours(
   golden: { from: number; to: number },
-  middle: number | null,
+  { noon, before, after }: Turns,
+  heightAt: (instant: number) => number,
   height: HeightSearch,
   clock: (instant: number | null) => number | null,
 ): Pick<SunTimes, 'goldenMorning' | 'goldenEvening'> {
-  if (middle === null) return { goldenMorning: null, goldenEvening: null };
   const half = day / 2;
+  const top = heightAt(noon);
   const span = (from: number | null, to: number | null) => {
     const [a, b] = [clock(from), clock(to)];
-    return a === null || b === null ? null : { from: a, to: b };
+    return a === null || b === null ? null : { from: Math.max(0, a), to: b };
   };
-  // A low winter Sun that never climbs past the upper height is golden all day: the halves meet at noon.
+  const isGolden = (lowest: number) => top > golden.from && lowest < golden.to;
+  const isUnbroken = (lowest: number) => lowest > golden.from;
+  const [lowBefore, lowAfter] = [heightAt(before), heightAt(after)];
+  const dayBefore = () => height(-1, golden.to, before - half, 0.5) ?? before - half;
+  const dayAfter = () => height(+1, golden.to, after, 0.5) ?? after + half;
   return {
-    goldenMorning: span(
-      height(+1, golden.from, middle - half, 0.5),
-      height(+1, golden.to, middle - half, 0.5) ?? middle,
-    ),
-    goldenEvening: span(height(-1, golden.to, middle, 0.5) ?? middle, height(-1, golden.from, middle, 0.5)),
+    goldenMorning: isGolden(lowBefore)
+      ? span(
+          isUnbroken(lowBefore) ? dayBefore() : height(+1, golden.from, before, 0.5),
+          top < golden.to ? noon : height(+1, golden.to, before, 0.5),
+        )
+      : null,
+    goldenEvening: isGolden(lowAfter)
+      ? span(
+          top < golden.to ? noon : height(-1, golden.to, noon, 0.5),
+          isUnbroken(lowAfter) ? dayAfter() : height(-1, golden.from, noon, 0.5),
+        )
+      : null,
   };
 }
 

@@ -1,4 +1,4 @@
-import { dayNumber } from '../base/calendar-date.js';
+import { addDays, dayNumber } from '../base/calendar-date.js';
 import { type ClockMinutes, formatClockTime, formatMinutes } from '../base/clock-time.js';
 import type { Book, BookDay, BookLocation } from '../book/types.js';
 import type { BreakdownScene } from '../breakdown/types.js';
@@ -38,7 +38,10 @@ export function lightDay(
   }
   const times = findSunTimes({ ...coordinates, zone }, day.date, book.goldenHour.value);
   const outside = scenes.filter(({ scene }) => scene.setting !== 'INT');
-  const windows = outside.flatMap((one) => windowOf(one, times));
+  // A day that runs past midnight has the light of the next morning too.
+  const morning =
+    day.wrap.value > 1440 ? findSunTimes({ ...coordinates, zone }, addDays(day.date, 1), book.goldenHour.value) : null;
+  const windows = outside.flatMap((one) => windowOf(one, times, morning));
   return {
     location: id,
     name,
@@ -71,37 +74,60 @@ export function describeSun(times: SunTimes, golden: { readonly from: number; re
   return `${[...parts, ...hour, ...remark].join(', ')}. Level horizon: a ridge may take 20 to 60 minutes more.`;
 }
 
-function windowOf({ scene, slot }: PlacedScene, times: SunTimes): LightWindow[] {
+function windowOf({ scene, slot }: PlacedScene, times: SunTimes, morning: SunTimes | null): LightWindow[] {
   if (scene.light === null) return [];
-  const windows = stretches(scene.light, times);
+  const next = morning !== null && scene.light === 'dawn' ? stretches('dawn', morning) : [];
+  const windows = [
+    ...stretches(scene.light, times),
+    ...next.map(({ from, to }) => ({ from: from + 1440, to: to + 1440 })),
+  ];
   const printed = windows.map(({ from, to }) => `${formatClockTime(from)} to ${formatClockTime(to)}`).join(' or ');
   const words =
     windows.length > 0
       ? `scene ${slot.label} (${scene.light}): ${printed}`
-      : `scene ${slot.label} (${scene.light}): the Sun gives no such light that day`;
+      : `scene ${slot.label} (${scene.light}): ${missingWords(scene.light, times)}`;
   return [{ slot, light: scene.light, windows, words }];
 }
 
-function stretches(light: LightWindow['light'], times: SunTimes): { from: ClockMinutes; to: ClockMinutes }[] {
-  const span = (from: ClockMinutes | null | undefined, to: ClockMinutes | null | undefined) =>
-    from === null || from === undefined || to === null || to === undefined || to <= from ? [] : [{ from, to }];
-  const isAlwaysUp = times.remark === 'the Sun stays up all day';
-  const isAlwaysDown = times.remark === 'the Sun stays down all day';
+/** Why a day has no such light, and what comes nearest. */
+function missingWords(light: LightWindow['light'], { remark, sunset, lowest }: SunTimes): string {
+  const darkest = `${formatClockTime(((lowest.after % 1440) + 1440) % 1440)}`;
+  if (remark === 'the Sun stays up all day') return `the Sun does not set that day; it stands lowest at ${darkest}`;
+  if (light === 'day' && remark === 'the Sun stays down all day') return 'the Sun does not rise that day';
+  if (light === 'night' && sunset !== null)
+    return `it does not get dark: civil twilight lasts all night, and ${darkest} is the darkest`;
+  return 'the Sun gives no such light that day';
+}
+
+type Stretch = { readonly from: ClockMinutes; readonly to: ClockMinutes };
+
+function stretches(light: LightWindow['light'], times: SunTimes): Stretch[] {
+  const { sunrise, sunset, firstLight, lastLight, lowest, goldenMorning, goldenEvening } = times;
+  const span = (from: ClockMinutes | null, to: ClockMinutes | null) =>
+    from === null || to === null || to <= from ? [] : [{ from, to }];
   switch (light) {
     case 'day':
-      return isAlwaysUp ? [{ from: 0, to: 1440 }] : span(times.sunrise, times.sunset);
+      return times.remark === 'the Sun stays up all day' ? [{ from: 0, to: 1440 }] : span(sunrise, sunset);
+    // Where twilight lasts all night, dusk goes over into dawn when the Sun stands lowest.
     case 'dawn':
-      return span(times.firstLight, times.goldenMorning?.to ?? times.sunrise);
+      return span(firstLight ?? (sunrise === null ? null : Math.max(0, lowest.before)), goldenMorning?.to ?? sunrise);
     case 'dusk':
-      return span(times.goldenEvening?.from ?? times.sunset, times.lastLight);
-    case 'night': {
-      if (times.firstLight === null || times.lastLight === null) return isAlwaysDown ? [{ from: 0, to: 2880 }] : [];
-      return [
-        ...span(Math.max(0, times.lastLight - 1440), times.firstLight),
-        ...span(times.lastLight, times.firstLight + 1440),
-      ];
-    }
+      return span(goldenEvening?.from ?? sunset, lastLight ?? (sunset === null ? null : lowest.after));
+    case 'night':
+      return nightStretches(times);
   }
+}
+
+/** The dark before the day and after it; on the edge of the bright nights only one of them is dark. */
+function nightStretches({ firstLight, lastLight, lowest, remark }: SunTimes): Stretch[] {
+  if (firstLight === null && lastLight === null)
+    return remark === 'the Sun stays down all day' ? [{ from: 0, to: 2880 }] : [];
+  const before = lastLight === null ? 2 * lowest.before - (firstLight as number) : lastLight - 1440;
+  const after = firstLight === null ? 2 * lowest.after - (lastLight as number) : firstLight + 1440;
+  return [
+    ...(firstLight === null ? [] : [{ from: Math.max(0, before), to: firstLight }]),
+    ...(lastLight === null ? [] : [{ from: lastLight, to: after }]),
+  ].filter(({ from, to }) => to > from);
 }
 
 /** The part of a window between call and wrap. */

@@ -78,3 +78,50 @@ describe('US Naval Observatory, Almanac for Computers 1990, worked example', () 
     near(sun(40.9, -74.3, '1990-06-25', 'America/New_York').sunrise, '05:26');
   });
 });
+
+describe('bright nights of the north', () => {
+  // The Sun stands lowest at latitude + declination − 90 (any textbook of spherical astronomy); the declination of the June
+  // solstice is 23.44 (Astronomical Almanac).
+  it('Fairbanks, 21 June: it sets, but sinks to 64.84 + 23.44 − 90 = −1.7 degrees only', () => {
+    const times = sun(64.84, -147.72, '2027-06-21', 'America/Anchorage');
+    // US Naval Observatory, Fairbanks, 21 June (from memory): 02:57 to 00:47.
+    near(times.sunrise, '02:57');
+    near(times.sunset, '00:47 +1');
+    expect(times).toMatchObject({ firstLight: null, lastLight: null, remark: 'no dark: civil twilight all night' });
+    // Never below −4: golden from the evening until the morning after, and since the midnight that begins the date.
+    expect(times.goldenMorning?.from).toBe(0);
+    expect(times.goldenEvening?.to).toBe((times.goldenMorning?.to ?? 0) + 1440);
+    expect(times.goldenEvening?.from).toBeLessThan(times.sunset ?? 0);
+    // Lowest half way between sunset and sunrise: (24:47 + 26:57) / 2 = 25:52.
+    near(times.lowest.after, '01:52 +1');
+  });
+
+  it('Trondheim, 18 June: −3.2 degrees, golden all night', () => {
+    // 63.43 + 23.40 − 90 = −3.2. Local noon: 12:00 + 1 min of the equation of time − 10.40 × 4 min + 2 h of the zone = 13:19; lowest 01:19.
+    const times = sun(63.43, 10.4, '2027-06-18', 'Europe/Oslo');
+    expect([times.lastLight, times.remark]).toEqual([null, 'no dark: civil twilight all night']);
+    near(times.lowest.before, '01:19');
+    expect(times.goldenEvening?.to).toBeGreaterThan(1440 + times.lowest.before);
+  });
+
+  it('North Cape, 20 June: up all day, and golden while it is lowest', () => {
+    // 71.17 + 23.44 − 90 = 4.6: between −4 and 6. Local midnight: 00:00 + 1 min − 25.78 × 4 min + 2 h = 00:18.
+    const times = sun(71.17, 25.78, '2027-06-20', 'Europe/Oslo');
+    expect([times.sunset, times.remark]).toEqual([null, 'the Sun stays up all day']);
+    near(times.lowest.before, '00:18');
+    expect(times.goldenEvening?.from).toBeLessThan(1440);
+    expect(times.goldenMorning?.to).toBeGreaterThan(times.lowest.before);
+  });
+
+  it('85 N, 20 June: too high to be golden at any hour', () => {
+    // 85 + 23.44 − 90 = 18.4.
+    expect(sun(85, 20, '2027-06-20', 'UTC')).toMatchObject({ goldenMorning: null, goldenEvening: null });
+  });
+
+  it('Oslo, 21 June: dark enough to end civil twilight, so nothing is unbroken', () => {
+    // 59.91 + 23.44 − 90 = −6.65.
+    const times = sun(59.91, 10.75, '2027-06-21', 'Europe/Oslo');
+    expect(times.remark).toBeNull();
+    expect(times.goldenEvening?.to).toBeLessThan(times.lastLight ?? 0);
+  });
+});

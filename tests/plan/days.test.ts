@@ -122,9 +122,49 @@ describe('light', () => {
     ]);
   });
 
+  it('gives a night shoot the dawn in which it ends', () => {
+    // 13 March near Copenhagen: two to three minutes earlier than the day before.
+    const [sun] =
+      planOf({ scenes: [{ ...dawn, seconds: 5, eighths: 1 }] }, at('call: 22:00, wrap: 8:30', '1')).days[0]?.sun ?? [];
+    expect(sun?.windows[0]?.words).toBe('scene 1 (dawn): 05:58 to 07:24 or 05:55 (+1 day) to 07:21 (+1 day)');
+    expect(sun?.clashes.join()).not.toContain('the day is called');
+  });
+
   it('looks at no interior', () => {
     expect(
       planOf({ scenes: [{ ...dawn, setting: 'INT' }] }, at('call: 8:00, wrap: 18:00', '1')).days[0]?.sun[0]?.windows,
     ).toEqual([]);
+  });
+});
+
+describe('light in the bright nights of the north', () => {
+  const at = (place: string, date: string, light: 'day' | 'dawn' | 'dusk' | 'night') => {
+    const book = `locations:\n  quay: { coordinates: "${place}", zone: Europe/Oslo }\ndays:\n  - { date: ${date}, call: 14:00, wrap: 2:00, at: quay, scenes: [1] }\n`;
+    const scene = { setting: 'EXT' as const, light, seconds: 5, eighths: 1 };
+    return planOf({ scenes: [scene] }, book).days[0]?.sun[0]?.windows[0]?.words;
+  };
+
+  it('goes from golden over the lowest Sun into dawn', () => {
+    // Trondheim, 18 June: sunset 23:37, lowest 01:20, sunrise 03:03.
+    expect(at('63.43, 10.40', '2027-06-18', 'dusk')).toBe('scene 1 (dusk): 21:50 to 01:20 (+1 day)');
+    expect(at('63.43, 10.40', '2027-06-18', 'dawn')).toContain('scene 1 (dawn): 01:19 to 04:49');
+  });
+
+  it('has no dark, and says so', () => {
+    expect(at('63.43, 10.40', '2027-06-18', 'night')).toBe(
+      'scene 1 (night): it does not get dark: civil twilight lasts all night, and 01:20 is the darkest',
+    );
+  });
+
+  it('has neither dusk nor dark while the Sun does not set', () => {
+    expect(at('71.17, 25.78', '2027-06-20', 'dusk')).toBe(
+      'scene 1 (dusk): the Sun does not set that day; it stands lowest at 00:19',
+    );
+    expect(at('71.17, 25.78', '2027-06-20', 'day')).toBe('scene 1 (day): 00:00 to 00:00 (+1 day)');
+  });
+
+  it('has no day where the Sun does not rise, but twilight', () => {
+    expect(at('69.65, 18.96', '2027-12-21', 'day')).toBe('scene 1 (day): the Sun does not rise that day');
+    expect(at('69.65, 18.96', '2027-12-21', 'dusk')).toContain('to 13:53');
   });
 });
