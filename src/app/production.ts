@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../base/diagnostic.js';
 import { readBook } from '../book/read-book.js';
 import type { Breakdown } from '../breakdown/types.js';
+import { countBackground } from '../plan/background.js';
 import { makePlan } from '../plan/make-plan.js';
 import { settleQuestions } from '../plan/settle-questions.js';
 import type { Production } from '../render/types.js';
@@ -23,7 +24,8 @@ export function makeProduction(
 } {
   const read = readBook(book.text, book.file);
   if (!read.book) return { production: null, breakdown, messages: read.messages };
-  const settled = settleQuestions(breakdown, read.book);
+  const counted = countBackground(breakdown, read.book);
+  const settled = settleQuestions(counted, read.book);
   const planned = makePlan(settled.breakdown, read.book, today);
   return {
     production: { book: read.book, plan: planned.plan },

@@ -9,10 +9,11 @@ import { listNewThings, listThings, type ScriptNames, type ScriptSection, type W
 import { bookTemplate } from './template.js';
 import type { Book } from './types.js';
 
-const sections: readonly ScriptSection[] = ['people', 'places', 'scenes', 'elements'];
+const sections: readonly ScriptSection[] = ['people', 'background', 'places', 'scenes', 'elements'];
 
 const words: Record<ScriptSection, string> = {
   people: 'a person',
+  background: 'a group of people',
   places: 'a place',
   scenes: 'a scene',
   elements: 'a thing',

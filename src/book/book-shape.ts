@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { backgroundShape } from './background-shape.js';
 import { elementShape, kitShape } from './element-shape.js';
 import * as leaf from './leaf-shapes.js';
 
@@ -198,6 +199,7 @@ export const bookShape = z
       locations: entries(location, 'Real locations, each under an id of your own.'),
       places: entries(place, 'Places of the story, by their id, and the locations that play them.'),
       people: entries(person, 'The cast, by the id of the part.'),
+      background: entries(backgroundShape, 'People in the background, by the id of the group.'),
       helpers: entries(helper, 'Helpers, each under an id of your own.'),
       suppliers: entries(supplier, 'Shops, hire firms and lenders, each under an id of your own.'),
       scenes: entries(scene, 'Scenes, by their id.'),

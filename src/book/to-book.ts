@@ -9,7 +9,16 @@ import type { Path, PlacedDocument } from './book-places.js';
 import type { WrittenBook } from './book-shape.js';
 import { checkZone, choose, texts, toNumber } from './choices.js';
 import { toElement } from './to-element.js';
-import { toDays, toHelpers, toLocations, toPeople, toPlaces, toScenes, toSuppliers } from './to-entries.js';
+import {
+  toBackground,
+  toDays,
+  toHelpers,
+  toLocations,
+  toPeople,
+  toPlaces,
+  toScenes,
+  toSuppliers,
+} from './to-entries.js';
 import type { Book, BookMoney } from './types.js';
 
 /** Turns a checked book into what the plan reads: every figure that the book leaves out is a default known as one. */
@@ -32,6 +41,7 @@ export function toBook(
     locations: toLocations(written, placed, messages),
     places: toPlaces(written, placed),
     people: toPeople(written, placed),
+    background: toBackground(written, placed),
     helpers: toHelpers(written, placed, amounts),
     suppliers: toSuppliers(written, placed, amounts),
     scenes: toScenes(written, placed),

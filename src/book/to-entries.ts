@@ -6,7 +6,16 @@ import type { AmountReader } from './amounts.js';
 import type { PlacedDocument } from './book-places.js';
 import { locationFacts, type WrittenBook } from './book-shape.js';
 import { checkZone, choose, texts } from './choices.js';
-import type { BookDay, BookHelper, BookLocation, BookPerson, BookPlace, BookScene, BookSupplier } from './types.js';
+import type {
+  BookBackground,
+  BookDay,
+  BookHelper,
+  BookLocation,
+  BookPerson,
+  BookPlace,
+  BookScene,
+  BookSupplier,
+} from './types.js';
 
 /** The shooting days in order of date. A day without a date gets a message and is left out. */
 export function toDays(written: WrittenBook, placed: PlacedDocument, messages: Diagnostic[]): BookDay[] {
@@ -87,6 +96,22 @@ export function toPeople(written: WrittenBook, placed: PlacedDocument): BookPers
       allergies: texts(entry?.allergies),
     },
     at: placed.keyAt(['people', id]),
+  }));
+}
+
+/** The people in the background. */
+export function toBackground(written: WrittenBook, placed: PlacedDocument): BookBackground[] {
+  return Object.entries(written.background ?? {}).map(([id, entry]) => ({
+    id,
+    was: texts(entry?.was),
+    count: entry?.count ?? null,
+    looks: (entry?.looks ?? []).flatMap((one) => (one ? [{ look: one.look, count: one.count ?? null }] : [])),
+    bring: entry?.bring ?? null,
+    minor: entry?.minor ?? null,
+    hoursADay: entry?.['hours a day'] ?? null,
+    with: entry?.with ?? null,
+    note: entry?.note ?? null,
+    at: placed.keyAt(['background', id]),
   }));
 }
 

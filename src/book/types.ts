@@ -3,6 +3,7 @@ import type { ClockMinutes } from '../base/clock-time.js';
 import type { Money } from '../base/money.js';
 import type { Ratio } from '../base/ratio.js';
 import type { Range } from '../base/text-range.js';
+import type { BookBackground } from './background-types.js';
 import type { BookElement } from './element-types.js';
 
 /** A figure that the book gives, or a default that stands until it does. */
@@ -174,6 +175,7 @@ export interface Book {
   readonly locations: readonly BookLocation[];
   readonly places: readonly BookPlace[];
   readonly people: readonly BookPerson[];
+  readonly background: readonly BookBackground[];
   readonly helpers: readonly BookHelper[];
   readonly suppliers: readonly BookSupplier[];
   readonly scenes: readonly BookScene[];
@@ -184,4 +186,5 @@ export interface Book {
   readonly answers: readonly { readonly question: string; readonly text: string; readonly at: Range }[];
 }
 
+export type * from './background-types.js';
 export type * from './element-types.js';

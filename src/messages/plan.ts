@@ -87,6 +87,24 @@ export const planMessages = {
       expected: [String(minimum)],
     }),
   ),
+  'plan-looks-count': define<{ name: string; count: number; looks: number }>(
+    'warning',
+    'Looks that do not add up to the people',
+    ({ name, count, looks }) => ({
+      reason: `Expected looks for ${count} ${name}, found looks for ${looks}.`,
+      hint: 'Correct the counts under "looks:", or "count:".',
+      actual: String(looks),
+      expected: [String(count)],
+    }),
+  ),
+  'plan-place-open': define<{ scenes: string; place: string; choices: readonly string[]; taken: string }>(
+    'warning',
+    'A place that two real locations play',
+    ({ scenes, place, choices, taken }) => ({
+      reason: `Expected the day to say where ${scenes} is shot, found ${choices.join(' and ')} for "${place}"; ${taken} is taken.`,
+      hint: `Write "at: ${choices[1] ?? taken}" or "at: ${taken}" under the day.`,
+    }),
+  ),
   'plan-helper-unknown': define<{ id: string; near: string | null }>(
     'warning',
     'A helper that the book does not name',

@@ -4,6 +4,7 @@ import { formatMoney } from '../base/money.js';
 import { findNearest } from '../base/nearest.js';
 import type { Book } from '../book/types.js';
 import { sayPlan } from '../messages/plan.js';
+import { sumLooks } from './background.js';
 import { checkDates } from './check-dates.js';
 import type { Plan } from './plan-types.js';
 
@@ -12,6 +13,8 @@ type Check = (plan: Plan, book: Book) => Diagnostic[];
 /** What speaks against a plan, one check after the other. */
 const checks: readonly Check[] = [
   checkLocations,
+  checkOpenPlaces,
+  checkLooks,
   checkHelpers,
   checkTime,
   checkDates,
@@ -37,6 +40,24 @@ function checkLocations(_: Plan, book: Book): Diagnostic[] {
   return named
     .filter(({ id }) => !known.includes(id))
     .map(({ id, at }) => sayPlan('plan-location-unknown', { id, near: findNearest(id, known) }, at));
+}
+
+/** A place with several real locations, on a day that names none of them: people would be sent somewhere in silence. */
+function checkOpenPlaces(plan: Plan, book: Book): Diagnostic[] {
+  return plan.days.flatMap(({ number, scenes, openPlaces }) =>
+    openPlaces.map(({ scene, place, choices, taken }) => {
+      const label = scenes.find((slot) => slot.scene === scene)?.label ?? scene;
+      return sayPlan('plan-place-open', { scenes: `scene ${label}`, place, choices, taken }, book.days[number - 1]?.at);
+    }),
+  );
+}
+
+function checkLooks(plan: Plan): Diagnostic[] {
+  return plan.background.flatMap(({ name, count, entry }) => {
+    const looks = sumLooks(entry);
+    if (looks === null || count === null || looks === count) return [];
+    return [sayPlan('plan-looks-count', { name, count, looks }, entry?.at)];
+  });
 }
 
 function checkHelpers(_: Plan, book: Book): Diagnostic[] {

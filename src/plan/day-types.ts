@@ -27,6 +27,14 @@ export interface PlanDay {
   readonly moves: number;
   readonly changes: readonly CostumeRush[];
   readonly minors: readonly MinorDay[];
+  /** Scenes whose place several real locations play, when the day names none of them. */
+  readonly openPlaces: readonly {
+    readonly scene: string;
+    readonly place: string;
+    readonly choices: readonly string[];
+    /** The location that is taken. */
+    readonly taken: string;
+  }[];
   readonly warnings: readonly string[];
   readonly sun: readonly DaySun[];
 }

@@ -7,6 +7,7 @@ import { labelScenes } from '../breakdown/scene-label.js';
 import type { Breakdown, ElementEntry } from '../breakdown/types.js';
 import { categoryOf } from '../trade/categories.js';
 import { watchAllergies } from './allergy-watch.js';
+import { listBackground } from './background.js';
 import { checkPlan } from './check-plan.js';
 import { trackContinuity } from './continuity.js';
 import { listDefaults } from './defaults.js';
@@ -77,6 +78,7 @@ export function makePlan(breakdown: Breakdown, book: Book, today: string): { pla
     overnight,
     messes: findMessFirst(breakdown, needs, order),
     allergies: watchAllergies(breakdown, book, lines),
+    background: listBackground(breakdown, book),
     tasks,
     defaults: listDefaults(book, lines, days, money),
   };

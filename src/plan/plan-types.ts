@@ -1,5 +1,6 @@
 import type { CalendarDate } from '../base/calendar-date.js';
 import type { AllergyWatch } from './allergy-watch.js';
+import type { BackgroundGroup } from './background.js';
 import type { ContinuityTrack } from './continuity-types.js';
 import type { Overnight, PlanDay } from './day-types.js';
 import type { PlanLine } from './line-types.js';
@@ -53,6 +54,7 @@ export interface Plan {
   /** Clothes and things spoilt before a scene that wants them clean. */
   readonly messes: readonly MessFirst[];
   readonly allergies: readonly AllergyWatch[];
+  readonly background: readonly BackgroundGroup[];
   readonly tasks: readonly Task[];
   /** Every default that was used, in words. */
   readonly defaults: readonly string[];

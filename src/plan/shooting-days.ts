@@ -1,14 +1,13 @@
 import { dayNumber } from '../base/calendar-date.js';
 import { formatMinutes } from '../base/clock-time.js';
 import { type Eighths, sumEighths } from '../base/eighths.js';
-import { matchEntries } from '../book/match-entries.js';
 import type { Book, BookDay } from '../book/types.js';
 import type { Breakdown, BreakdownScene } from '../breakdown/types.js';
 import { dayLimits, shootingTimes } from '../trade/shooting-times.js';
 import { findRushes } from './costume-rush.js';
-import type { MinorDay, PlanDay } from './day-types.js';
+import type { PlanDay } from './day-types.js';
 import { lightDay, type PlacedScene } from './light-windows.js';
-import { counted } from './per-take.js';
+import { findMinors } from './minors.js';
 import { createPlaceFinder, type PlaceFinder } from './scene-place.js';
 import type { ShootingOrder } from './shooting-order.js';
 
@@ -55,6 +54,7 @@ export function planDays(breakdown: Breakdown, book: Book, order: ShootingOrder)
       scenes: slots,
       ...load,
       changes: findRushes(placed, dayNumber(day.date) * 24 + day.call.value / 60),
+      openPlaces: listOpenPlaces(placed, day, places),
       minors: findMinors(breakdown, book, placed),
       warnings: judgeLoad(load, day, book, placed, places),
       sun,
@@ -110,29 +110,11 @@ function judgeLoad(
   ];
 }
 
-/** Everyone under age who is seen that day, with the hours between their first and last scene. */
-function findMinors(breakdown: Breakdown, book: Book, placed: readonly PlacedScene[]): MinorDay[] {
-  const people = matchEntries(book.people, breakdown.cast).byThing;
-  return breakdown.cast.flatMap((person): MinorDay[] => {
-    const entry = people.get(person.id) ?? null;
-    if (!(entry?.minor ?? person.minor)) return [];
-    const on = placed.filter(({ scene }) => scene.cast.some((one) => one.id === person.id && one.presence === 'seen'));
-    const [first, last] = [on[0]?.slot, on.at(-1)?.slot];
-    if (!first || !last || first.start === null || last.end === null) return [];
-    const hours = Math.round((last.end - first.start) * 10) / 10;
-    const entered = entry?.hoursADay ? Number(entry.hoursADay.over) / Number(entry.hoursADay.under) : null;
-    const said =
-      entered === null
-        ? 'no hours a day are entered in the book'
-        : `${counted(entered, 'hour')} a day is entered in the book`;
-    return [
-      {
-        person: person.id,
-        name: person.name,
-        hoursOnSet: hours,
-        hoursEntered: entered,
-        question: `${person.name} is under age and would be on set about ${hours} h; ${said}. Who decides it where you shoot, and what do they allow?`,
-      },
-    ];
+function listOpenPlaces(placed: readonly PlacedScene[], day: BookDay, places: PlaceFinder): PlanDay['openPlaces'] {
+  return placed.flatMap(({ scene }) => {
+    const choices = places.playing(scene);
+    const taken = places.onDay(scene, day);
+    if (choices.length < 2 || taken === null || day.locations.length > 0) return [];
+    return [{ scene: scene.id, place: scene.place, choices, taken }];
   });
 }

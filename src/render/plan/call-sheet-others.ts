@@ -2,7 +2,6 @@ import { formatClockTime } from '../../base/clock-time.js';
 import type { BreakdownScene } from '../../breakdown/types.js';
 import type { PlanDay } from '../../plan/day-types.js';
 import type { Slot } from '../../plan/slot-types.js';
-import { namesChild } from '../../trade/child-words.js';
 import { blank, bold, type Inline, type TableRow } from '../layout/kit.js';
 import { labelOf } from '../words/scene-list-words.js';
 import type { CallSheetGround } from './call-sheet-types.js';
@@ -19,7 +18,7 @@ export function otherCallRows(day: PlanDay, scenes: readonly BreakdownScene[], g
     return {
       cells: [
         formatClockTime(calledAt(first.slot, day) % 1440),
-        nameOf(first, count),
+        nameOf(first, count, ground),
         labels.join(', '),
         first.kind === 'animal' ? ownerWords(first.id, ground) : '',
       ],
@@ -53,10 +52,12 @@ function groupById(comers: readonly Comer[]): Comer[][] {
   return [...groups.values()];
 }
 
-function nameOf({ kind, name }: Comer, count: number | null): Inline {
+function nameOf({ kind, id, name }: Comer, count: number | null, { production }: CallSheetGround): Inline {
   const words = count !== null && count > 1 ? `${count} × ${name}` : name;
-  if (kind === 'animal' || !namesChild(name)) return bold(words);
-  return [bold(words), bold('  MINOR?'), ' with ', blank(60)];
+  const group = kind === 'extra' ? production.plan.background.find((one) => one.id === id) : undefined;
+  if (!group?.minor) return bold(words);
+  const sign = group.entry?.minor ? '  MINOR' : '  MINOR?';
+  return [bold(words), bold(sign), ' with ', group.with ?? blank(60)];
 }
 
 /** Who brings an animal and stays with it. */

@@ -66,7 +66,7 @@ export function costumePackParts({ production, breakdown }: RenderInput, index: 
       ...consumableBlocks(plan, book, isWorn),
       ...overnightBlocks(production, (one) => plan.lines.some((line) => line.id === one.element && isWorn(line))),
       ...fittingBlocks(plan, (line) => line.need.category === 'costumes'),
-      ...backgroundBlocks(index),
+      ...backgroundBlocks(plan, index),
       ...comfortBlocks(production, index),
       ...taskBlocks(plan, book, 'Your calendar', isTaskOf(production, isWorn), true),
       ...hireBlocks(plan, isWorn, 'Nothing hired is cut, dyed or let near blood; ask how it must be cleaned.'),
