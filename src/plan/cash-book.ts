@@ -1,7 +1,7 @@
 import { addDays, type CalendarDate, latest } from '../base/calendar-date.js';
 import type { Money } from '../base/money.js';
 import { findSupplier } from '../book/to-entries.js';
-import type { Book } from '../book/types.js';
+import type { Book, OtherCost } from '../book/types.js';
 import type { PlanDay } from './day-types.js';
 import { toHome } from './line-money.js';
 import type { PlanLine } from './line-types.js';
@@ -99,7 +99,9 @@ function paymentDates(
   if (line.kind === 'other') {
     const other = book.money.otherCosts[Number(line.id.split('/')[1]) - 1];
     const spread =
-      other?.per === 'once' || days.length === 0 ? [fromToday(other?.on)] : days.map((day) => fromToday(day.date));
+      other?.per === 'once' || days.length === 0
+        ? [fromToday(restDue(other, days))]
+        : days.map((day) => fromToday(day.date));
     return { paid: other?.on ?? today, unpaid: spread };
   }
   if (line.kind === 'shipping') {
@@ -108,7 +110,7 @@ function paymentDates(
       (one) => one.supplierId === supplier || buysMaterial(one, supplier ?? '', book),
     );
     const open = mates
-      .map((one) => one.dates.recommended)
+      .flatMap((one) => (one.supplierId === supplier ? [one.dates.recommended] : materialDates(one, supplier, book)))
       .filter((date) => date !== null)
       .sort()[0];
     const paid = ordered === 'open' ? today : (ordered as CalendarDate);
@@ -119,8 +121,24 @@ function paymentDates(
   const material = line.kind === 'material' ? thing?.element?.materials[Number(part) - 1] : null;
   if (line.kind === 'refund') return { paid: thing?.element?.refundOn ?? today, unpaid: [today] };
   const paid = material ? (material.paidOn ?? material.ordered) : (thing?.element?.paidOn ?? thing?.ordered);
-  const due = line.committed ? (thing?.promised ?? null) : (thing?.dates.recommended ?? thing?.dates.inHand ?? null);
+  const ofMaterial = material ? (thing?.dates.materials[Number(part) - 1]?.recommended ?? null) : null;
+  const ofThing = line.committed
+    ? (thing?.promised ?? null)
+    : (thing?.dates.recommended ?? thing?.dates.inHand ?? null);
+  const due = line.committed || ofMaterial === null ? ofThing : ofMaterial;
   return { paid: paid ?? today, unpaid: [fromToday(due)] };
+}
+
+/** The date in the book is that of what was paid; the rest is due when the shoot begins, for nothing says otherwise. */
+function restDue(other: OtherCost | undefined, days: readonly PlanDay[]): CalendarDate | null {
+  return other?.paid ? (days[0]?.date ?? null) : (other?.on ?? null);
+}
+
+/** When the raw material of one thing from one shop is to be ordered. */
+function materialDates(line: PlanLine, supplier: string | undefined, book: Book): CalendarDate[] {
+  return line.dates.materials
+    .filter((one) => !one.ordered && findSupplier(book.suppliers, one.from)?.id === supplier)
+    .map((one) => one.recommended);
 }
 
 function buysMaterial(line: PlanLine, supplier: string, book: Book): boolean {

@@ -48,7 +48,8 @@ function isWorthSaying({ need }: PlanLine): boolean {
   );
 }
 
-function multipleRow({ need, status }: PlanLine): TableRow {
+function multipleRow(line: PlanLine): TableRow {
+  const { need, status } = line;
   const better = need.recommendedReason === 'as the strict minimum' ? [] : [[bold('Better: '), need.recommendedReason]];
   const decided = need.decided === null ? [] : [[bold('Decided: '), decidedWords(need)]];
   const questions = need.questions.map((question): Inline => [bold('? '), question]);
@@ -60,7 +61,7 @@ function multipleRow({ need, status }: PlanLine): TableRow {
       needWords(need, need.recommended),
       { stack: [...(need.uncounted ? [] : [need.minimumReason, ...better]), ...decided, ...questions] },
       status === 'done without' ? 'cut' : String(need.have),
-      getWords(need),
+      getWords(line),
     ],
   };
 }

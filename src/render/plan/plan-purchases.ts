@@ -2,6 +2,7 @@ import { formatDate } from '../../base/calendar-date.js';
 import { formatAmount, formatMoney, plainAmount } from '../../base/money.js';
 import { formatPercent, formatRatio } from '../../base/ratio.js';
 import { rateWords } from '../../plan/line-money.js';
+import { isHere } from '../../plan/line-status.js';
 import type { PlanLine } from '../../plan/line-types.js';
 import type { MoneyLine } from '../../plan/money-types.js';
 import { type Cell, joinCell } from '../csv/format-csv.js';
@@ -33,7 +34,9 @@ export function planPurchaseBlocks({ plan, book }: Production, identity: string)
     groupRow(department),
     ...plan.lines.filter((line) => line.department === department).map((line) => purchaseRow(line, book)),
   ]);
-  const late = plan.lines.filter((line) => line.dates.tooLate !== null);
+  const late = plan.lines.flatMap(({ name, dates }) =>
+    [dates.tooLate, dates.workShort].flatMap((words): Inline[] => (words === null ? [] : [[bold(name), `: ${words}`]])),
+  );
   const shipping = plan.money.lines.filter((line) => line.kind === 'shipping');
   return [
     { kind: 'heading', level: 1, text: `What to get for ${identity}`, bookmark: 'What to get' },
@@ -52,8 +55,8 @@ export function planPurchaseBlocks({ plan, book }: Production, identity: string)
           {
             kind: 'frame',
             blocks: [
-              { kind: 'paragraph', text: bold('Too late to order'), after: 1 },
-              { kind: 'entries', entries: late.map((line): Inline => [bold(line.name), `: ${line.dates.tooLate}`]) },
+              { kind: 'paragraph', text: bold('Too late'), after: 1 },
+              { kind: 'entries', entries: late },
             ],
           } as const,
         ]
@@ -66,7 +69,7 @@ export function planPurchaseBlocks({ plan, book }: Production, identity: string)
 }
 
 function purchaseRow(line: PlanLine, book: Production['book']): TableRow {
-  const { need, dates } = line;
+  const { need, dates, element } = line;
   const done = line.status === 'here already' || line.status === 'checked' || line.status === 'ready';
   const known = line.known === null ? '' : knownWords({ known: line.known }, new Map());
   const what: Inline[] = [
@@ -90,7 +93,7 @@ function purchaseRow(line: PlanLine, book: Production['book']): TableRow {
       first,
       need.uncounted ? bold('how many?') : amountWords(need.decided ?? need.recommended, need.unit),
       String(need.have),
-      bold(getWords(need)),
+      bold(getWords(line)),
       packs,
       from.join(', '),
       line.cost
@@ -98,7 +101,9 @@ function purchaseRow(line: PlanLine, book: Production['book']): TableRow {
         : need.toGet > 0 && !['own', 'borrow', 'cut'].includes(line.source.value ?? '')
           ? blank(44)
           : '',
-      dates.orderBy === null ? '' : { stack: [bold(narrowDate(dates.orderBy)), narrowDate(dates.recommended)] },
+      dates.orderBy === null || isHere(element)
+        ? ''
+        : { stack: [bold(narrowDate(dates.orderBy)), narrowDate(dates.recommended)] },
       line.status,
       line.paid ? `${line.paidBy ? helperWords(line.paidBy, book) : ''} ${line.receipt ?? ''}` : '',
     ],
@@ -191,7 +196,7 @@ function purchaseCells(line: PlanLine, book: Production['book']): Cell[] {
     need.uncounted ? null : need.minimum,
     need.uncounted ? null : (need.decided ?? need.recommended),
     need.have,
-    need.uncounted ? null : need.toGet,
+    need.uncounted ? null : isHere(line.element) ? 0 : need.toGet,
     need.unit,
     line.packText,
     line.packs,
