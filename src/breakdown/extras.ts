@@ -1,7 +1,8 @@
 import { foldName, slug } from '../base/slug.js';
 import type { Range } from '../base/text-range.js';
 import { collectiveNouns } from '../trade/cue-words.js';
-import { readLeadingCount, readNumber } from '../trade/number-words.js';
+import { readNumber } from '../trade/number-words.js';
+import { readLeadingCount } from '../trade/quantities.js';
 import { kindOfCue } from './cue-people.js';
 import { notesOf, type SceneGround } from './ground.js';
 import { splitWords } from './name-matcher.js';

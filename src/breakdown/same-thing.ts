@@ -1,5 +1,6 @@
 import { foldName, foldThing } from '../base/slug.js';
 import { measureWords } from '../trade/measure-words.js';
+import { singularWord } from '../trade/plural-words.js';
 
 /** A name taken apart: what the thing is, and the words that tell it from others of its kind. */
 interface NameParts {
@@ -20,25 +21,8 @@ export function coreName(name: string): string {
 
 /** One word in the singular, as far as English endings tell. */
 export function singular(word: string): string {
-  if (word.endsWith('men') && word.length > 4 && word !== 'specimen') return `${word.slice(0, -3)}man`;
-  if (word.length < 4 || !word.endsWith('s') || /(?:ss|us|is)$/.test(word)) return irregular.get(word) ?? word;
-  if (word.endsWith('ies')) return `${word.slice(0, -3)}y`;
-  if (/(?:ch|sh|x|ss|zz)es$/.test(word)) return word.slice(0, -2);
-  return irregular.get(word) ?? word.slice(0, -1);
+  return singularWord(word);
 }
-
-const irregular = new Map([
-  ['knives', 'knife'],
-  ['scarves', 'scarf'],
-  ['shelves', 'shelf'],
-  ['loaves', 'loaf'],
-  ['leaves', 'leaf'],
-  ['men', 'man'],
-  ['women', 'woman'],
-  ['children', 'child'],
-  ['feet', 'foot'],
-  ['mice', 'mouse'],
-]);
 
 /** Takes a name apart: in `old coil of rope` the head is `coil`. */
 export function partsOf(name: string): NameParts {

@@ -2,7 +2,7 @@ import type { Diagnostic } from '../base/diagnostic.js';
 import { foldName } from '../base/slug.js';
 import { sayBreakdown } from '../messages/breakdown.js';
 import type { Line, Mark, Scene, Script } from '../script/types.js';
-import { readLeadingCount } from '../trade/number-words.js';
+import { readLeadingCount } from '../trade/quantities.js';
 import type { ElementRegister, Identity } from './element-register.js';
 import type { PeopleIndex } from './people-index.js';
 import { type Sighting, sight } from './sighting.js';

@@ -37,6 +37,18 @@ export const noteMessages = {
     reason: `Expected something behind \`${key}:\`, found nothing.`,
     hint: 'Write it on the same line, or take the note out.',
   })),
+  'note-none': define<{ key: string; written: string }>('info', 'A list that says it is empty', ({ key, written }) => ({
+    reason: `Expected names behind \`${key}:\`, found \`${written}\`; nothing is listed.`,
+    hint: 'Take the note out; what is found in the text and shall not be there is refused with `> no: lamp`.',
+  })),
+  'cast-note-counts': define<{ name: string; count: number; one: string }>(
+    'info',
+    'Several people without a name in the cast',
+    ({ name, count, one }) => ({
+      reason: `Expected the names of people, found ${count} ${name}; they are listed with the extras.`,
+      hint: `If each is a part of its own, name them: \`> cast: ${one} 1, ${one} 2\`.`,
+    }),
+  ),
   'note-person-no-colon': define<{ person: string; verb: string }>(
     'info',
     'A note on a person without a colon',

@@ -1,5 +1,5 @@
 import type { Range } from '../base/text-range.js';
-import { readNumber } from '../trade/number-words.js';
+import { readQuantity, saysNothing } from '../trade/quantities.js';
 import { findPerson } from './people.js';
 import type { NoteItem, Person } from './types.js';
 
@@ -20,7 +20,8 @@ export function readItems(
   const items: NoteItem[] = [];
   for (const piece of splitList(text.slice(from, to))) {
     const item = readItem(piece, people);
-    if (/[^\p{P}\s]/u.test(item.name)) items.push({ ...item, at: placeOf(from + piece.start, from + piece.end) });
+    if (!saysNothing(item.name) && /[^\p{P}\s]/u.test(item.name))
+      items.push({ ...item, at: placeOf(from + piece.start, from + piece.end) });
   }
   return items;
 }
@@ -53,10 +54,9 @@ export function splitList(text: string): Piece[] {
   return pieces;
 }
 
-/** A straight quote opens a name at an item's start or behind its count; elsewhere it may be an inch sign. */
+/** A straight quote opens a name between a space and a word; elsewhere it closes one, or is an inch sign. */
 function opensQuote(text: string, start: number, at: number): boolean {
-  const before = text.slice(start, at).trim();
-  return before === '' || readNumber(before) !== null;
+  return (at === start || /\s/.test(text[at - 1] as string)) && /\S/.test(text[at + 1] ?? '');
 }
 
 function isDigitComma(text: string, at: number): boolean {
@@ -64,9 +64,21 @@ function isDigitComma(text: string, at: number): boolean {
 }
 
 function readItem(piece: Piece, people: readonly Person[]): Omit<NoteItem, 'at'> {
-  const { head, inside } = takeParenthesis(piece.text);
-  const { count, name } = takeCount(head);
-  return { name: unquote(name), count, ...readParenthesis(inside, people) };
+  const { head, insides } = takeParentheses(piece.text);
+  const { count, measure, rest } = readQuantity(head);
+  const item = { name: unquote(rest), count, by: null, description: measure };
+  return insides.reduce<Omit<NoteItem, 'at'>>((known, inside) => addParenthesis(known, inside, people), item);
+}
+
+/** Takes all parentheses at the end off: `knife (Tom) (blunt)`. */
+function takeParentheses(text: string): { head: string; insides: string[] } {
+  const insides: string[] = [];
+  for (let rest = text; ; ) {
+    const { head, inside } = takeParenthesis(rest);
+    if (inside === null) return { head, insides };
+    insides.unshift(inside);
+    rest = head;
+  }
 }
 
 function takeParenthesis(text: string): { head: string; inside: string | null } {
@@ -85,32 +97,23 @@ function matchingOpen(text: string): number {
   return -1;
 }
 
-/** A person in the parenthesis is who has it; what else stands there describes it. */
-function readParenthesis(
-  inside: string | null,
-  people: readonly Person[],
-): { by: string | null; description: string | null } {
-  if (inside === null || inside === '') return { by: null, description: null };
+/** A person in the parenthesis is who has it, a bare number how many; what else stands there describes it. */
+function addParenthesis(item: Omit<NoteItem, 'at'>, inside: string, people: readonly Person[]): Omit<NoteItem, 'at'> {
+  const number = /^[x\u00d7]?\s?(\d{1,4})$/i.exec(inside)?.[1];
+  if (number !== undefined && item.count === null) return { ...item, count: Number(number) };
+  const { by, description } = readParenthesis(inside, people);
+  const described = [item.description, description].filter((one) => one !== null).join(', ');
+  return { ...item, by: item.by ?? by, description: described || null };
+}
+
+function readParenthesis(inside: string, people: readonly Person[]): { by: string | null; description: string | null } {
   const whole = findPerson(people, inside);
   if (whole) return { by: whole.name, description: null };
   const comma = inside.search(/[,;]/);
   const first = comma === -1 ? null : findPerson(people, inside.slice(0, comma));
   return first
     ? { by: first.name, description: inside.slice(comma + 1).trim() || null }
-    : { by: null, description: inside };
-}
-
-/** A leading count in digits or words: `2 crates`, `2x torch`, `three crates`. `a pair of gloves` keeps its words. */
-function takeCount(text: string): { count: number | null; name: string } {
-  const times = /^(\d[\d,]*)\s*[x\u00d7]\s+(?=\S)/i.exec(text);
-  if (times) return { count: toNumber(times[1] as string), name: text.slice(times[0].length) };
-  const found = /^(\d[\d,]*|[A-Za-z]+(?:-[a-z]+)?)\s+(?=\S)/.exec(text);
-  const count = found ? toNumber(found[1] as string) : null;
-  return found && count !== null ? { count, name: text.slice(found[0].length) } : { count: null, name: text };
-}
-
-function toNumber(text: string): number | null {
-  return readNumber(/^\d/.test(text) ? text.replaceAll(',', '') : text);
+    : { by: null, description: inside || null };
 }
 
 /** A name without the quotes round it. */

@@ -1,5 +1,6 @@
 import { foldName, foldThing } from '../base/slug.js';
 import { sayScript } from '../messages/script.js';
+import { saysNothing } from '../trade/quantities.js';
 import { remarkWords } from '../trade/remark-words.js';
 import { readItems } from './note-items.js';
 import type { KeyedNote } from './note-key.js';
@@ -58,18 +59,22 @@ function isRemark({ key, quoted }: KeyedNote): boolean {
   return remarks.has(foldName(key)) || key.split(/\s+/).length > longestName || /[.!?,;](?:\s|$)/.test(key);
 }
 
-/** Reads what a person puts on, takes off, wears or lacks: one note for each verb; none when the value has no verb. */
+/** Reads what a person puts on, takes off, wears or lacks: one note for each verb; none when the value has no verb, a remark when it has nothing else. */
 export function readCostume(person: string, keyed: KeyedNote, line: NoteLine, context: NoteContext): Note[] {
   const value = line.text.slice(keyed.valueAt);
   if (!startsWithVerb.test(value)) return [];
   const verbs = [...value.matchAll(eachVerb)];
-  return verbs.map((found, index): Note => {
+  const notes = verbs.flatMap((found, index): Note[] => {
     const from = keyed.valueAt + found.index + found[0].length;
     const to = keyed.valueAt + (verbs[index + 1]?.index ?? value.length);
     const garments = readItems(line.text, [from, to], context.people, line.placeOf);
-    if (garments.length === 0) context.messages.push(sayScript('note-empty', { key: found[1] as string }, line.at));
-    return { text: line.text, at: line.at, kind: 'costume', person, verb: verbOf(found[1] as string), garments };
+    if (garments.length === 0 && !saysNothing(line.text.slice(from, to))) {
+      context.messages.push(sayScript('note-empty', { key: found[1] as string }, line.at));
+      return [];
+    }
+    return [{ text: line.text, at: line.at, kind: 'costume', person, verb: verbOf(found[1] as string), garments }];
   });
+  return notes.length > 0 ? notes : [remark(line)];
 }
 
 function verbOf(written: string): CostumeVerb {

@@ -1,5 +1,6 @@
 import { foldName } from '../base/slug.js';
 import { nameTitles } from '../trade/cue-extensions.js';
+import { singularWord } from '../trade/plural-words.js';
 import type { Person } from './types.js';
 
 const titles = new Set(nameTitles);
@@ -70,4 +71,21 @@ function joinTitle({ title, name }: TitledName): string {
 
 function agrees(one: TitledName, other: TitledName): boolean {
   return one.name === other.name && (one.title === null || one.title === other.title);
+}
+
+/** The people whom a script tells apart by a number alone: COP 1 and COP 2 for `cops`. */
+export function numberedPeople(people: readonly Person[], plural: string): readonly Person[] {
+  const wanted = singularName(plural);
+  return people.filter(({ names }) =>
+    names.some((name) => {
+      const found = /^(.+?) (?:#|no\.? )?\d+$/.exec(foldName(name));
+      return found !== null && singularName(found[1] as string) === wanted;
+    }),
+  );
+}
+
+/** A name in the singular: `police officers` is POLICE OFFICER. */
+export function singularName(name: string): string {
+  const words = foldName(name).replace(/^the /, '').split(' ');
+  return [...words.slice(0, -1), singularWord(words.at(-1) as string)].join(' ');
 }

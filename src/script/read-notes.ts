@@ -2,6 +2,7 @@ import type { Diagnostic } from '../base/diagnostic.js';
 import { foldThing } from '../base/slug.js';
 import { sayScript } from '../messages/script.js';
 import { type CategoryName, findCategory } from '../trade/categories.js';
+import { saysNothing } from '../trade/quantities.js';
 import { peopleOfNotes } from './gather-people.js';
 import { isTransition } from './line-kinds.js';
 import { type MarkContext, readMarks } from './marks.js';
@@ -10,11 +11,11 @@ import { type KeyedNote, splitKey } from './note-key.js';
 import { type NoteContext, type NoteLine, remark } from './note-line.js';
 import { isReservedKey, readReserved } from './note-overrides.js';
 import { checkMissingColon, type NamesInNotes, readCostume, readSubject } from './note-subjects.js';
-import { findPerson } from './people.js';
+import { findPerson, numberedPeople, singularName } from './people.js';
 import { offsetIn, type RawLine, withSign } from './raw-line.js';
 import { matchSceneStart } from './scene-heading.js';
 import { rangeAt } from './source-text.js';
-import type { Note, Person } from './types.js';
+import type { Note, NoteItem, Person } from './types.js';
 
 /** The text of note lines: bullets gone, list numbers kept. */
 export function toNoteLines(lines: readonly RawLine[], context: MarkContext): NoteLine[] {
@@ -69,7 +70,7 @@ export function readNotes(lines: readonly NoteLine[], context: NoteContext): Not
 
 /** What can be read before all names are known: lists of things, and the clothes of known people. */
 function readKnown(note: PlannedNote, context: NoteContext): readonly Note[] {
-  if (note.category !== null) return [readList(note, note.category, context)];
+  if (note.category !== null) return readList(note, note.category, context);
   const person = note.keyed === null ? null : findPerson(context.people, note.keyed.key);
   const isReserved = note.keyed !== null && isReservedKey(note.keyed);
   return person && note.keyed && !isReserved ? readCostume(person.name, note.keyed, note.line, context) : [];
@@ -118,20 +119,40 @@ function isContinued(planned: readonly PlannedNote[], index: number): boolean {
   return next !== undefined && next.keyed === null && next.category !== null;
 }
 
-function readList(note: PlannedNote, category: CategoryName, context: NoteContext): Note & { kind: 'items' } {
+function readList(note: PlannedNote, category: CategoryName, context: NoteContext): Note[] {
   const { text, at, placeOf } = note.line;
-  return {
-    text,
-    at,
-    kind: 'items',
-    category,
-    items: readItems(text, [note.from, text.length], context.people, placeOf),
-  };
+  const all = readItems(text, [note.from, text.length], context.people, placeOf);
+  const { items, groups } = category === 'cast' ? sortCast(all, context) : { items: all, groups: [] };
+  const list: Note = { text, at, kind: 'items', category, items };
+  if (groups.length === 0) return [list];
+  const extras: Note = { text, at, kind: 'items', category: 'extras', items: groups };
+  return items.length > 0 ? [list, extras] : [extras];
+}
+
+/** `2 cops` among the cast are the two that the script numbers, else a group of people without a name. */
+function sortCast(all: readonly NoteItem[], { people, messages }: NoteContext) {
+  const groups = all.filter(({ name, count }) => count !== null && numberedPeople(people, name).length !== count);
+  for (const { name, count, at } of groups) {
+    messages.push(
+      sayScript('cast-note-counts', { name, count: count ?? 0, one: singularName(name).toUpperCase() }, at),
+    );
+  }
+  const items = all
+    .filter((item) => !groups.includes(item))
+    .flatMap((item) => {
+      const numbered = item.count === null ? [] : numberedPeople(people, item.name);
+      return numbered.length > 0 ? numbered.map(({ name }) => ({ ...item, name, count: null })) : [item];
+    });
+  return { items, groups };
 }
 
 function checkList(note: PlannedNote, read: readonly Note[], context: NoteContext): void {
   if (read.some((one) => one.kind === 'items' && one.items.length > 0)) return;
-  context.messages.push(sayScript('note-empty', { key: note.keyed?.key ?? note.line.text }, note.line.at));
+  const written = note.line.text.slice(note.from).trim();
+  if (saysNothing(written)) {
+    const key = note.keyed?.key ?? note.category ?? '';
+    context.messages.push(sayScript('note-none', { key, written }, note.line.at));
+  } else context.messages.push(sayScript('note-empty', { key: note.keyed?.key ?? note.line.text }, note.line.at));
 }
 
 function readOther(note: PlannedNote, context: NoteContext, names: NamesInNotes): readonly Note[] {

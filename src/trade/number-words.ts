@@ -37,10 +37,3 @@ export function readNumber(word: string): number | null {
   const second = numberWords.get(ones) ?? null;
   return second !== null && first >= 20 && second < 10 ? first + second : null;
 }
-
-/** Splits a leading count off a name: `three nurses` is 3 of `nurses`; `a pair of gloves` keeps its words and counts none. */
-export function readLeadingCount(name: string): { readonly count: number | null; readonly rest: string } {
-  const [first = '', ...others] = name.trim().split(/\s+/);
-  const count = others.length > 0 ? readNumber(first) : null;
-  return count === null ? { count: null, rest: name.trim() } : { count, rest: others.join(' ') };
-}

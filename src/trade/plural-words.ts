@@ -22,3 +22,25 @@ export function looksPlural(name: string): boolean {
 export function countsVaguely(words: string): boolean {
   return /^(?:every|all|some|several|many|a few|few|more|various|piles? of|heaps? of|lots of)\b/i.test(words.trim());
 }
+
+/** One word in the singular, as far as English endings tell. */
+export function singularWord(word: string): string {
+  if (word.endsWith('men') && word.length > 4 && word !== 'specimen') return `${word.slice(0, -3)}man`;
+  if (word.length < 4 || !word.endsWith('s') || /(?:ss|us|is)$/.test(word)) return irregular.get(word) ?? word;
+  if (word.endsWith('ies')) return `${word.slice(0, -3)}y`;
+  if (/(?:ch|sh|x|ss|zz)es$/.test(word)) return word.slice(0, -2);
+  return irregular.get(word) ?? word.slice(0, -1);
+}
+
+const irregular = new Map([
+  ['knives', 'knife'],
+  ['scarves', 'scarf'],
+  ['shelves', 'shelf'],
+  ['loaves', 'loaf'],
+  ['leaves', 'leaf'],
+  ['men', 'man'],
+  ['women', 'woman'],
+  ['children', 'child'],
+  ['feet', 'foot'],
+  ['mice', 'mouse'],
+]);
