@@ -1,7 +1,7 @@
 import { chooseClosed } from './closed-words.js';
 import { isFirstName, opensAsVerb } from './opening-words.js';
 import type { Tag, Token } from './reading.js';
-import { afterVerb, canBeNoun, type Draft } from './word-neighbours.js';
+import { afterVerb, canBeNoun, type Draft, startsPhrase } from './word-neighbours.js';
 import type { WordUses } from './word-uses.js';
 
 /** Where the reader stands in the clause. */
@@ -88,10 +88,14 @@ function inPhrase(drafts: readonly Draft[], at: number, before: readonly Token[]
     next !== undefined &&
     (canBeNoun(next) || isFormBefore(next, drafts[at + 2])) &&
     !(uses.noun && verbFollows(drafts, at + 1, uses.noun.entry.core !== ''));
-  if (uses.noun && !(more && isModifier(uses))) return 'noun';
+  const last = uses.noun?.entry.core && next?.uses.noun?.entry.core === '' && !canFollow(drafts[at + 2]);
+  if (uses.noun && (last || !(more && isModifier(uses)))) return 'noun';
   if (uses.adjective >= 0 || (uses.verb && uses.verb.form !== 's')) return 'adjective';
   return 'noun';
 }
+
+/** "blows the safe open": what could be a noun behind the thing is none when no noun follows it. */
+const canFollow = (draft: Draft | undefined) => draft !== undefined && canBeNoun(draft);
 
 /** "the regular watering stop": a form of a verb that a noun follows is part of the phrase. */
 function isFormBefore({ uses, person }: Draft, after: Draft | undefined): boolean {
@@ -105,7 +109,8 @@ function verbFollows(drafts: readonly Draft[], at: number, known: boolean): bool
   const next = drafts[at + 1];
   const object = /^(?:determiner|possessive)$/.test(next?.uses.closed ?? '');
   if (!known && !(object && (verb?.share ?? 0) >= 4)) return false;
-  return verb?.form === 's' && (afterVerb(next) || verb.share >= 5) && !canBeNoun(next ?? (drafts[at] as Draft));
+  if (verb?.form !== 's' || !(afterVerb(next) || verb.share >= 5)) return false;
+  return !canFollow(next) || ((next?.uses.adjective ?? 0) >= 5 && !canFollow(drafts[at + 2]));
 }
 
 function isModifier(uses: WordUses): boolean {
@@ -127,6 +132,7 @@ function asVerbHere(drafts: readonly Draft[], at: number, previous: Token | null
       : verb.form === 'base' && !/^(?:is|are|was|were|be|been|being|'s|'re|'m|has|have|had)$/.test(previous.lower)
         ? 'verb'
         : null;
+  if (previous?.lower === 'to' && verb.form === 'base' && isGoal(drafts, at)) return null;
   if (previous?.lower === 'to' && verb.form === 'base')
     return verb.share >= 5 || onlyVerb || (next?.uses.closed ?? '') !== '' ? 'verb' : null;
   const describes = previous?.tag === 'preposition' && uses.adjective >= 5 && next !== undefined && canBeNoun(next);
@@ -149,6 +155,14 @@ function asVerbHere(drafts: readonly Draft[], at: number, previous: Token | null
     return 'verb';
   if (onlyVerb && !(lower.endsWith('s') && previous?.tag === 'preposition')) return 'verb';
   return null;
+}
+
+/** "points to watch": after a verb of going or showing, "to" tells where, if no object follows. */
+function isGoal(drafts: readonly Draft[], at: number): boolean {
+  const verb = drafts[at - 2]?.uses.verb?.lemma ?? '';
+  const next = drafts[at + 1];
+  if (!/^(?:point|cross|walk|ride|dash|rush|nod|gesture|creep|crawl|limp|stagger)$/.test(verb)) return false;
+  return (drafts[at] as Draft).uses.noun?.entry.core !== '' && (next === undefined || !startsPhrase(next));
 }
 
 const isMaterial = (draft: Draft | undefined) => draft?.uses.noun?.entry.classes.includes('materials') ?? false;
@@ -211,6 +225,7 @@ function asNominal(drafts: readonly Draft[], at: number, previous: Token | null)
   const more = next !== undefined && canBeNoun(next);
   const said = previous?.tag === 'auxiliary' || previous?.tag === 'pronoun';
   if (uses.adjective >= 5 && (more || !uses.noun || said)) return 'adjective';
+  if (uses.adjective >= 5 && next?.lower === 'to' && !uses.noun?.entry.core) return 'adjective';
   const after = previous?.tag === 'noun' || previous?.tag === 'verb';
   if (uses.adjective >= 4 && !more && after && !uses.noun?.entry.core) return 'adjective';
   if (uses.noun) return 'noun';

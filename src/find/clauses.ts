@@ -8,7 +8,7 @@ import type { Sentence, Token } from './reading.js';
 /** Takes a sentence apart: its verbs with their subjects, its noun phrases with their parts in the clause. */
 export function readClauses(sentence: Sentence, resolve: Resolve, lexicon: Lexicon, shouting = false): Clauses {
   const { tokens } = sentence;
-  const phrases = new Map(findPhrases(tokens).map((phrase) => [phrase.start, phrase]));
+  const phrases = new Map(findPhrases(tokens, lexicon).map((phrase) => [phrase.start, phrase]));
   const parts: Part[] = [];
   const deeds: Deed[] = [];
   const state: State = {

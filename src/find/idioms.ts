@@ -10,7 +10,8 @@ export function isIdiom(part: Part, kind: Kind, tokens: readonly Token[], lexico
     isNumbered(part, tokens) ||
     isDegree(part, tokens) ||
     isSake(part, kind, tokens) ||
-    isMereQuality(kind)
+    isMereQuality(kind) ||
+    isTime(part, kind)
   );
 }
 
@@ -53,3 +54,7 @@ const isSake = ({ preposition }: Part, { head }: Kind, tokens: readonly Token[])
 /** "the colour of mustard", "no lack of": a quality that WordNet knows as a thing in a rare meaning. */
 const isMereQuality = ({ classes, letters, source, share }: Kind) =>
   source === 'wordnet' && !/^[su]/.test(letters) && share <= 4 && classes.includes('of-nothing');
+
+/** "after a brave stand": what something comes before or after is an event, unless it is sure to be a thing. */
+const isTime = ({ preposition }: Part, { source }: Kind) =>
+  source !== 'list' && /^(?:after|before|during|since|until|till)$/.test(preposition ?? '');

@@ -1,3 +1,4 @@
+import type { Lexicon } from './lexicon.js';
 import type { Token } from './reading.js';
 
 /** Who or what a phrase belongs to: "Nora's", "her", "the boy's". */
@@ -20,12 +21,13 @@ export interface Phrase {
 }
 
 /** Finds the noun phrases of a sentence, from left to right; owners ("the boy's") come before what they own. */
-export function findPhrases(tokens: readonly Token[]): Phrase[] {
+export function findPhrases(tokens: readonly Token[], lexicon: Lexicon): Phrase[] {
   const phrases: Phrase[] = [];
   let at = 0;
   while (at < tokens.length) {
     const phrase = readPhrase(tokens, at, phrases);
-    if (phrase) phrases.push(phrase);
+    const given = phrase ? splitReceiver(phrase, tokens, lexicon) : [];
+    phrases.push(...given);
     at = phrase ? phrase.end : at + 1;
   }
   return phrases;
@@ -50,6 +52,25 @@ function readPhrase(tokens: readonly Token[], start: number, before: readonly Ph
     at++;
   }
   return closePhrase(tokens, { start, at, determiner, owner });
+}
+
+const giving = /^(?:give|hand|pass|toss|throw|show|offer|bring|buy|sell|lend|send|serve|feed|pour|slip|pay|fetch)$/;
+
+/** "gives the driver money": who gets it and what he gets are two, where the last noun needs no article. */
+function splitReceiver(phrase: Phrase, tokens: readonly Token[], lexicon: Lexicon): Phrase[] {
+  const at = phrase.head - 1;
+  const verb = tokens[phrase.start - 1];
+  const [receiver, gift] = [tokens[at], tokens[phrase.head] as Token];
+  if (receiver?.tag !== 'noun' || phrase.determiner === null || !giving.test(verb?.lemma ?? '')) return [phrase];
+  if (verb?.tag !== 'verb' && verb?.tag !== 'participle') return [phrase];
+  const { core = '', classes = [] } = lexicon.find(receiver.lemma) ?? {};
+  const lives = /^[xa]/.test(core) || classes.includes('person-nouns');
+  const thing = lexicon.find(gift.lemma);
+  const mass =
+    thing?.core.startsWith('f') || thing?.classes.includes('matter') || /^(?:money|cash|bread)$/.test(gift.lemma);
+  if (!lives || !(isPlural(gift) || mass)) return [phrase];
+  const first = { ...phrase, head: at, end: at + 1, modifiers: phrase.modifiers.filter((place) => place < at) };
+  return [first, { start: at + 1, end: phrase.end, head: phrase.head, determiner: null, owner: null, modifiers: [] }];
 }
 
 const isTail = (token: Token) => /^['’]s?$/i.test(token.lower);

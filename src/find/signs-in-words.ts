@@ -69,7 +69,9 @@ export function readWords(part: Part, clauses: Clauses, lexicon: Lexicon): Signs
     ofOther: ofHead !== null && !measured && !of('parts-of') && !contents,
     listed: part.listedWith !== null,
     afterColon: clauses.colon !== null && phrase.start > clauses.colon && part.deed === null,
-    complement: /^(?:is|are|was|were|be|been|'s|'re|’s)$/.test(before) && phrase.determiner !== null,
+    complement:
+      /^(?:is|are|was|were|be|been|'s|'re|’s)$/.test(before) &&
+      /^(?:an?|the|this|that|his|her|its|their|my|your|our)$/.test(phrase.determiner?.lower ?? ''),
     likened: isLikened(part, clauses),
     surface:
       phrase.determiner?.lower === 'the' &&

@@ -63,3 +63,22 @@ describe('a given name that is a word too', () => {
     expect(tagsOf('A rose falls. Ivy climbs the wall.', 'rose Ivy')).toEqual(['rose/noun', 'Ivy/noun']);
   });
 });
+
+describe('the words of a phrase', () => {
+  it('are two things where one is given to somebody', () => {
+    expect(listOf('Nora gives the driver money. Felix hands the nurse flowers.')).toEqual([
+      'money (props)',
+      'flowers (props)',
+    ]);
+    expect(listOf('Nora drinks the coffee from the nurse station.')).not.toContain('nurse (props)');
+  });
+
+  it('end with the thing, though what follows can be a noun too: "blows the safe open"', () => {
+    expect(listOf('Felix blows the safe open.')).toContain('safe (dressing)');
+    expect(tagsOf('The safe lies open.', 'safe lies')).toEqual(['safe/noun', 'lies/verb']);
+  });
+
+  it('tell where, after a verb of showing and "to"', () => {
+    expect(tagsOf('She gives him the pills, pointing to watch.', 'watch')).toEqual(['watch/noun']);
+  });
+});

@@ -53,7 +53,7 @@ export function compileLexicon(net: WordNet, rootText: string, lists: ReadonlyMa
   addVerbs(net, row);
   addAdjectives(net, row);
   addOwnVerbs(rows);
-  dropPlurals(rows);
+  dropPlurals(rows, net);
   const lines = [...rows].map(([word, one]) => `${word}\t${writeRow(one)}`).filter((line) => !line.endsWith('\t'));
   return `${lines.sort((a, b) => (a < b ? -1 : 1)).join('\n')}\n`;
 }
@@ -82,7 +82,8 @@ function addNouns(net: WordNet, rootText: string, row: (word: string) => Row): v
     if (/[0-9./]/.test(lemma) || isProper(lemma, net)) continue;
     const kind = weighNoun(lemma, net, category);
     if (kind) kinds.set(lemma, kind);
-    else if (!lemma.includes('_') && (net.classCounts.noun.get(lemma) ?? 0) > 0) row(lemma).noun = true;
+    else if (!lemma.includes('_') && ((net.classCounts.noun.get(lemma) ?? 0) > 0 || isAbstract(lemma, net)))
+      row(lemma).noun = true;
   }
   for (const [lemma, kind] of kinds) {
     if (!worthKeeping(lemma, kind, kinds)) {
@@ -92,6 +93,16 @@ function addNouns(net: WordNet, rootText: string, row: (word: string) => Row): v
     row(lemma.replaceAll('_', ' ')).wordnet =
       `${kind.best}${Math.min(9, Math.round(kind.share * 9))}${kind.next ?? ''}`;
   }
+}
+
+/** Acts, qualities, ideas, speech, events, feelings and states, by WordNet's own files of nouns. */
+const abstractKinds = new Set([4, 7, 9, 10, 11, 12, 26]);
+
+/** A noun that was never met and whose first meaning is no thing: without its line it would pass for a thing of no list. */
+function isAbstract(lemma: string, net: WordNet): boolean {
+  if (!/^[a-z]{4,12}$/.test(lemma) || net.verbSenses.has(lemma) || net.adjectives.has(lemma)) return false;
+  const first = net.nouns.get(net.nounSenses.get(lemma)?.[0] as string);
+  return first !== undefined && abstractKinds.has(first.kind);
 }
 
 function isProper(lemma: string, net: WordNet): boolean {
@@ -119,15 +130,22 @@ function addVerbs(net: WordNet, row: (word: string) => Row): void {
   }
 }
 
-/** A plural that WordNet has as a word of its own (the game of cards) hides the thing of our lists (a card). */
-function dropPlurals(rows: ReadonlyMap<string, Row>): void {
+/** A plural that WordNet has as a word of its own (the game of cards) hides the thing of our lists (a card), or what is no thing (an instruction). */
+function dropPlurals(rows: ReadonlyMap<string, Row>, net: WordNet): void {
+  const met = (word: string) => net.classCounts.noun.get(word) ?? 0;
   for (const [word, one] of rows) {
-    if (one.core || !word.endsWith('s') || !nounBases(word).some((base) => base !== word && isKnown(rows.get(base))))
-      continue;
+    if (one.core || !word.endsWith('s')) continue;
+    const bases = nounBases(word).filter((base) => base !== word);
+    const hides = bases.some(
+      (base) => isKnown(rows.get(base)) || (isPlain(rows.get(base)) && met(base) > 5 * met(word) + 5),
+    );
+    if (!hides) continue;
     one.wordnet = '';
     one.noun = false;
   }
 }
+
+const isPlain = (row: Row | undefined) => row?.noun === true && row.wordnet === '';
 
 const isKnown = (row: Row | undefined) => row !== undefined && (row.core !== '' || row.classes.includes('body'));
 
