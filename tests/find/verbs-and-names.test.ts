@@ -74,7 +74,7 @@ describe('the words of a phrase', () => {
   });
 
   it('end with the thing, though what follows can be a noun too: "blows the safe open"', () => {
-    expect(listOf('Felix blows the safe open.')).toContain('safe (dressing)');
+    expect(listOf('Felix blows the safe open.')).toContain('safe (props)');
     expect(tagsOf('The safe lies open.', 'safe lies')).toEqual(['safe/noun', 'lies/verb']);
   });
 
