@@ -1,12 +1,27 @@
 import { type Cue, noun, phrase, state, verb } from './implications/cue.js';
 import { lightingUp, smoking } from './implications/shared-cues.js';
 
+const fuels =
+  'petrol gasoline diesel kerosene paraffin fuel turpentine turps meths methylated-spirits white-spirit lighter-fluid';
+/** Fuel that is let out of its can: fumes, and a flame not far. */
+const fuelPoured: readonly Cue[] = [
+  verb('pour splash slosh douse drench spill tip sprinkle leak drip spray', {
+    object: fuels,
+    notNear: 'pump forecourt nozzle',
+  }),
+  verb('leak drip gurgle spill pour', { subject: fuels }),
+  phrase(
+    `pour ~ petrol|pours ~ petrol|douse ~ petrol|douse ~ gasoline|soaked in petrol|doused in petrol|soaked in gasoline|pour gas|splash gas|smell of gas|smells of gas|can of petrol over|can of gasoline over`,
+  ),
+];
+
 const flameNouns =
   'candle candles candlelight firelight taper bonfire campfire torchlight brazier blowtorch sparkler lighter matchbox matchstick inferno blaze embers oil-lamp tealight candelabra incense hearth';
 
 /** What raises the hazards of fire, air, water, cold, power and bad places. */
 export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
   H5: [
+    ...fuelPoured,
     noun(flameNouns, { notNear: 'electric led moth', notNext: 'company' }),
     noun('match matches', {
       near: 'strike strikes light lights lit box burn burns flame flares flare candle cigarette head',
@@ -43,7 +58,13 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
       notObject: 'toast calorie bridge hand hands tongue lip finger mouth himself herself',
       notSubject: 'eye cheek lung throat face skin sun',
     }),
-    verb('light relight', { object: 'FLAME' }),
+    verb('light relight', { object: 'FLAME flare' }),
+    verb('light relight', { object: 'it', near: 'FLAME flare' }),
+    verb('strike fire ignite wave', { object: 'flare' }),
+    noun('flare', {
+      near: 'light lights lit burn burns burning hiss hisses red orange distress smoke sea sky',
+      notNear: 'trousers jeans nostrils temper skirt pistol gun',
+    }),
     state('burning flaming blazing smouldering smoldering', {
       notObject: 'question desire cheek cheeks eyes eye shame ambition need sensation issue sun heat face row',
     }),
@@ -56,12 +77,12 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
   ],
   H6: [
     noun('smoke fog mist haze', {
-      notPrev: 'breath red',
+      notPrev: 'breath',
       notNext: 'alarm detector screen signal of',
-      notNear: 'breath perfume memory',
+      notNear: 'breath perfume memory eyes',
     }),
     noun('dust', {
-      near: 'cloud clouds storm billow billows swirls swirl raise raises explode explosion plaster flour throws choking cough coughs',
+      near: 'cloud clouds storm billow billows swirls swirl raise raises explode explosion flour throws choking ceiling collapses rubble cough coughs',
       notNear: 'dustbin cover',
     }),
     noun('sandstorm smog'),
@@ -88,6 +109,25 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
     verb('swim wade drown', { subject: 'PERSON NONE', notNear: 'sorrow vision head eyes paperwork papers' }),
     noun('BOAT raft', { heading: true, notNear: 'model toy paper gravy', notNext: 'train' }),
     noun('flood floodwater', { notNear: 'light memories tears', notPrev: 'in' }),
+    phrase('over the side|go under|goes under', {
+      near: 'wave waves water oar oars boat dinghy ship deck sea splash swims net rope anchor rail',
+      notNear: 'cot bed crib pram sofa',
+    }),
+    phrase('go in', {
+      near: 'overbalances overbalance splash oar boat quay pier ice water headfirst',
+      notNear: 'house door',
+    }),
+    verb('flood', {
+      subject: 'water river sea tide rain',
+      object: 'NONE GROUND room house kitchen lino deck cabin cellar',
+    }),
+    noun('sprinkler sprinklers', { notNear: 'lawn garden grass sugar chocolate' }),
+    noun('wave', {
+      near: 'side deck boat ship rail hull breaks crashes washes sweeps over knocks sea shore',
+      notNear: 'hand hair radio goodbye',
+    }),
+    verb('wash sweep', { subject: 'wave waves sea tide current', object: 'PERSON leg legs' }),
+    noun('deck', { heading: 'only', setting: 'EXT', notNear: 'park roof sun pool garden car' }),
     noun('bathtub jacuzzi aquarium', {}),
     noun('bath shower', {
       near: 'sit sits lie lies water steam soak in run runs step steps out',
@@ -97,7 +137,7 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
     noun('rain downpour rainstorm', { notNear: 'window forecast coat smell', setting: 'EXT' }),
     verb('rain', { setting: 'EXT', notSubject: 'PERSON blow' }),
     phrase(
-      'through the ice|into the water|in the water|under water|underwater|knee-deep|waist-deep|swept away|in the shallows|falls overboard|fall overboard|man overboard|wet floor|burst pipe',
+      'overboard|through the ice|into the water|in the water|under water|underwater|knee-deep|waist-deep|swept away|in the shallows|falls overboard|fall overboard|man overboard|wet floor|burst pipe',
     ),
     verb('dive', { subject: 'PERSON', notNear: 'bag pocket cover book ball bed table behind' }),
   ],
@@ -109,27 +149,35 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
     }),
     noun('wire', { near: 'touch touches bare live spark sparks electric' }),
     verb('electrocute short-circuit', {}),
-    noun('neon', { modifier: true }),
+    noun('neon', {
+      modifier: true,
+      near: 'spark sparks sparking broken hang hangs falls mend mends fix fixes climb climbs rain wet puddle',
+    }),
+    noun('sprinkler sprinklers', { notNear: 'lawn garden grass sugar chocolate' }),
     noun('sparks', {
       notNear: 'fire eyes fly conversation',
-      near: 'socket wire wires cable plug switch lamp panel fuse grinder weld welding electric',
+      near: 'socket wire wires cable plug switch lamp panel fuse grinder weld welding electric motor winch machine engine',
     }),
     phrase(
       'electric shock|live wire|power line|power lines|extension lead ~ water|toaster ~ bath|hairdryer ~ bath|radio ~ bath|electric fence|extension lead|welding torch',
     ),
+    verb('spark', { subject: 'socket wire cable plug switch lamp panel fuse motor winch machine engine generator' }),
     verb('rewire weld', { subject: 'PERSON' }),
+    phrase('rewired it|wrong voltage', { spoken: true }),
   ],
   H17: [
     noun('desert blizzard snowstorm heatwave glacier snowdrift hailstorm hurricane tornado', {
       heading: true,
-      notNear: ' food',
-      notNext: 'boot boots island',
+      notNear: 'food',
+      modifier: true,
+      notNext: 'boot boots',
     }),
     noun('snow ice', {
       setting: 'EXT',
       notNear: 'drink cream glass whisky cube cubes lolly bucket globe',
       notNext: 'cream cube white',
     }),
+    noun('heat', { setting: 'EXT', notNear: 'argument moment kitchen oven fire stove race body heart dead passion' }),
     noun('lightning thunderstorm', { setting: 'EXT', notNext: 'rod fast' }),
     noun('storm gale', { setting: 'EXT', notNext: 'lantern drain cellar door', notNear: 'lantern' }),
     verb('snow', { notSubject: 'PERSON', setting: 'EXT' }),
@@ -145,11 +193,19 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
         'dog baby child cup plate meal bike toy car plan attempt trolley dinner coffee sandwich shoe newspaper woman man reputation career evening dress',
     }),
     noun('duct shaft', { heading: true, near: 'crawl crawls climb climbs squeeze squeezes ventilation air int' }),
-    noun('sewer cave mineshaft catacomb crypt crawlspace bunker silo culvert', { heading: true, notNear: 'golf' }),
+    noun('sewer cave mineshaft catacomb crypt crawlspace bunker silo culvert', {
+      heading: true,
+      notNear: 'golf',
+      notPrev: 'coal fuel sand coke man batman',
+    }),
     noun('tunnel', { heading: true, notNear: 'vision carpal', notNext: 'vision' }),
     noun('mine', { heading: true, notNear: 'is yours', near: 'ext int shaft coal tin old enters entrance' }),
-    noun('cellar basement attic loft', { heading: 'only', notNext: 'flat conversion apartment' }),
-    noun('cellar basement attic loft', { near: 'flooded damp rot rotten collapsed mould' }),
+    noun('cellar basement', { heading: 'only', notNext: 'flat conversion apartment' }),
+    noun('cellar basement attic loft', {
+      near: 'flooded damp rot rotten rotting collapsed collapsing mould joist joists hatch crawl crawls rafters droppings asbestos',
+    }),
+    noun('wreck', { heading: true, notNear: 'nervous' }),
+    state('rotten rotting collapsing', { object: 'joist floorboard floor beam stair stairs ceiling roof plank step' }),
     noun('ruin ruins wreck rubble', {
       heading: true,
       notNear: 'career life financial reputation nervous',

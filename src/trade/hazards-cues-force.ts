@@ -1,6 +1,11 @@
 import { type Cue, category, noun, phrase, state, verb } from './implications/cue.js';
 import { blows, fights, shotHeard, shots, weaponDrawn } from './implications/shared-cues.js';
 
+/** Cues that count only where passers-by may see. */
+function outside(cues: readonly Cue[]): Cue[] {
+  return cues.map((cue) => ('limits' in cue ? { ...cue, limits: { ...cue.limits, setting: 'EXT' } } : cue));
+}
+
 /** What raises the hazards of force: weapons, fights, explosions, height, crime in view. */
 export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
   H1: [
@@ -69,6 +74,7 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
       subject: 'PERSON',
       near: 'from off over into onto across through out down',
       notNear: 'conclusion queue skin sound noise bed joy rope fridge pocket bag page',
+      notObject: 'BODY',
     }),
     verb('chase', { subject: 'PERSON', object: 'PERSON ANIMALS VEHICLE thief' }),
     verb('faint', { subject: 'PERSON' }),
@@ -79,6 +85,9 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
     phrase(
       'come to blows|fight break out|thrown against|thrown from|thrown to|knock PERSON down|knock PERSON over|knocked to|knocked down|struggle with PERSON|slip on|lose ~ footing|drag PERSON',
     ),
+    phrase(
+      'swept off ~ feet|take ~ legs|takes ~ legs|hit each other|slides to the stern|slides across the deck|slides down the roof|bang ~ head|bangs ~ head',
+    ),
     phrase('hang from|dangle from|swing ~ bat|swing ~ club|swing ~ axe|swing ~ hammer|swing ~ crowbar|swing ~ poker', {
       subject: 'PERSON',
     }),
@@ -87,7 +96,7 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
     phrase('tie PERSON to|tied to a|tied to the|bind ~ wrists|bind ~ hands|plastic bag over|noose around', {
       notNear: 'boat dog horse apron post rope',
     }),
-    category('stunts', 'flip slip toss clatter chase shoot fire choke throw'),
+    category('stunts', 'flip slip toss clatter chase shoot fire choke throw plunge plunges', { notObject: 'BODY' }),
   ],
   H4: [
     verb('explode detonate blow', {
@@ -112,22 +121,51 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
     noun('flare', { near: 'fire fires light lights distress red sea' }),
   ],
   H11: [
-    noun('rooftop ledge scaffold scaffolding precipice parapet cliff gantry crane quarry', {
-      heading: true,
-      notNear: 'paper bird',
-      notNext: 'office',
+    noun(
+      'rooftop ledge scaffold scaffolding precipice parapet cliff clifftop gantry crane quarry ravine gorge chasm crag',
+      {
+        heading: true,
+        modifier: true,
+        notNear: 'paper bird',
+        notNext: 'office company garden restaurant bar pool',
+      },
+    ),
+    phrase(
+      'very edge|the brink|to the drop|over the drop|into the drop|at the drop|the drop below|sheer drop|long drop|steep drop|drop falls away|edge of the cliff|edge of the quay|edge of the pier|edge of the platform|edge of the roof|edge of the quarry|edge of the ravine|edge of the canyon|edge of the bridge|tightrope|high wire|abseil|rappel|fire escape|rope bridge',
+      {
+        heading: true,
+        notNext: 'of',
+        notNear:
+          'bed table desk seat chair bath page crowd field wood woods tears war madness sleep ruin bankruptcy glass pipette sofa',
+      },
+    ),
+    phrase('very edge of|brink of', {
+      near: 'cliff roof quay pier platform quarry ravine canyon bridge rock water ledge',
     }),
     noun('roof', {
       heading: true,
       notNear: 'rain car mouth sound convertible sun van leak leaks under',
-      notNext: 'of rack garden tile',
+      modifier: true,
+      notNext: 'of rack garden tile tiles box light',
     }),
     noun('ladder stepladder', { notNear: 'tights stockings career social', notNext: 'back' }),
-    noun('balcony bridge', { heading: true, notNear: 'nose guitar violin card loan dental', notNext: 'of' }),
+    noun('balcony bridge', {
+      heading: true,
+      notNear: 'nose guitar violin card loan dental club captain',
+      notNext: 'of',
+    }),
+    noun('cliff', { heading: 'only' }),
     verb('climb scale clamber', {
       subject: 'PERSON',
+      notSubject: 'driver trucker',
       notNext: 'into in out aboard back',
-      notNear: 'stairs stair staircase lap hill path horse saddle pony bed bath',
+      notNear:
+        'stairs stair staircase lap hill path horse saddle pony bed bath chair stool sofa settee couch step bench car cab van lorry truck pickup bus wagon tractor',
+    }),
+    verb('climb clamber', {
+      subject: 'PERSON',
+      near: 'top roof crane mast ladder tower moving',
+      notNext: 'into in out aboard back',
     }),
     verb('climb clamber', {
       subject: 'PERSON',
@@ -137,7 +175,7 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
     phrase(
       'over the edge|edge of the|hang from|dangle from|over the railing|over the balcony|at the top of the tower|out of the window',
       {
-        near: 'cliff roof platform building ledge drop quarry window railing balcony leans climbs climb jump jumps lean hangs dangles hang dangle bridge sits fall falls',
+        near: 'windowsill sill gutter branch beam rope drainpipe mast cliff quay pier roof platform building ledge drop quarry window railing balcony leans climbs climb jump jumps lean hangs dangles hang dangle bridge sits fall falls',
         notNear:
           'bed table desk seat chair bath stage lake river look looks stare stares gaze gazes town village field wood woods page crowd frame',
       },
@@ -147,14 +185,26 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
   H21: [
     verb('rob mug burgle abduct kidnap', { subject: 'PERSON NONE', notNear: 'cradle sleep' }),
     noun('robbery heist hostage kidnapper robber burglar mugging hold-up', {}),
-    noun('policeman policewoman constable policemen', {}),
-    noun('siren', { notNear: 'song', notNext: 'song call' }),
+    noun('policeman policewoman constable policemen cop cops patrolman patrolmen', {}),
+    noun('siren', { setting: 'EXT', notNear: 'song FARAWAY far away', notNext: 'song call' }),
     phrase(
-      'police officer|police officers|police car|police uniform|armed police|balaclava|ski mask|bank robbery|held at gunpoint|prison uniform|army uniform',
+      'police officer|police officers|police car|patrol car|squad car|police uniform|armed police|balaclava|ski mask|bank robbery|held at gunpoint|prison uniform|army uniform',
     ),
     noun('police', { modifier: true, heading: true, notNear: 'grammar' }),
     noun('uniform', { near: 'police army guard soldier officer security paramedic military' }),
     noun('soldier paramedic', { notNear: 'toy lead tin toast egg eggs' }),
     verb('handcuff arrest', { object: 'PERSON wrist wrists' }),
+    ...outside([
+      noun('WEAPON musket blunderbuss luger derringer', {
+        modifier: true,
+        notPrev: 'glue staple nail radar water ink big flare',
+        notNext: 'metal dog fire',
+      }),
+      ...shots,
+      ...weaponDrawn,
+      ...fights,
+      verb('stab slash', { subject: 'PERSON', object: 'PERSON' }),
+      noun('gunman sniper'),
+    ]),
   ],
 };

@@ -4,7 +4,7 @@ import { blood, closeness } from './implications/shared-cues.js';
 /** What raises the hazards of living beings, vehicles, night and the body. */
 export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
   H8: [
-    category('animals', '', 'UNREAL', 'FARAWAY'),
+    category('animals', '', { notPrev: 'UNREAL', notNear: 'FARAWAY' }),
     noun('ANIMALS snake spider rat wasp hornet bee bees scorpion python cobra', {
       notNear: 'FARAWAY raining',
       notNext: 'tag mat lead food bed gate of',
@@ -34,6 +34,7 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
     noun('tractor forklift digger excavator motorcycle motorbike bicycle quad-bike go-kart lorry motorhome', {
       heading: true,
       notNear: 'toy model photo',
+      notNext: 'clip clips helmet bell pump chain wheel tyre lock shed',
     }),
     phrase(
       'behind the wheel|plough into|mount the kerb|mount the pavement|step on the gas|car crash|run over by|hit by a car|seat belt|car chase|slam on the brakes|start the engine|pull over|traffic ~ road|busy road|dual carriageway',
@@ -42,8 +43,10 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
     noun('motorway highway', { heading: true, notNext: 'code' }),
     category(
       'vehicles',
-      'BOAT TRAINS pram wheelchair stroller buggy pushchair trolley sled sledge wheelbarrow handcart cart barrow saloon shuttle spaceship spacecraft rocket drone speedboat aeroplane airplane plane helicopter aircraft glider balloon lifeboat spaceship',
+      'BOAT TRAINS tank pram wheelchair stroller buggy pushchair trolley sled sledge wheelbarrow handcart cart barrow saloon shuttle spaceship spacecraft rocket drone speedboat aeroplane airplane plane helicopter aircraft glider balloon lifeboat spaceship',
+      { notPrev: 'toy model clip clips helmet bell pump tyre tire part parts key keys' },
     ),
+    noun('tank', { near: 'gun turret army soldier rolls rumbles tracks crushes' }),
   ],
   H10: [
     noun('train railway railroad locomotive', {
@@ -104,9 +107,24 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
     noun('syringe hypodermic'),
     noun('needle', { near: 'arm vein syringe skin doctor nurse drip tattoo blood sterile hospital inject' }),
     verb('inject', { subject: 'PERSON NONE' }),
-    noun('acid poison bleach petrol chemical chemicals arsenic cyanide solvent ammonia', {
-      notNear: 'rain test tongue ivy jazz station pump run runs ran',
-      notNext: 'ivy rain station',
+    noun(
+      'acid poison bleach petrol gasoline kerosene paraffin diesel chemical chemicals arsenic cyanide solvent ammonia turpentine insecticide weedkiller antifreeze chloroform formaldehyde chlorine caustic lye mercury',
+      { notNear: 'rain tongue ivy jazz run runs ran engine pay pays price', notNext: 'ivy rain station pump' },
+    ),
+    noun('jerrycan jerry-can petrol-can'),
+    phrase(
+      'petrol can|gas can|fuel can|can of petrol|can of gasoline|can of gas|cans of petrol|drain cleaner|lighter fluid|white spirit|rat poison|bleach|weed killer',
+      { notNext: 'blonde bottle' },
+    ),
+    noun('flask beaker test-tube vial phial', {
+      near: 'foam foams bubble bubbles smokes fumes fume fizz fizzes eats hiss hisses boils boil acid chemical chemist',
+      notNear: 'tea coffee soup',
+    }),
+    phrase('eats through|eat through|eats a hole|eat a hole|eats a neat hole'),
+    verb('sew stitch', {
+      subject: 'PERSON',
+      near: 'forehead wound cut gash skin brow scalp cheek lip',
+      notNear: 'shirt dress',
     }),
     ...blood,
     noun('pill pills medicine drugs heroin cocaine', { notNear: 'store', notNext: 'store cabinet' }),

@@ -185,7 +185,7 @@ const cases: readonly (readonly [id: string, yes: readonly string[], no: readonl
     ['Ines undresses.', 'Ines slips out of her dress.'],
     ['Nora kisses the photograph.', 'A naked bulb.', 'Nora climbs into bed.'],
   ],
-  ['H21', ['A constable takes notes.', 'A siren, close.'], ['A robust table.']],
+  ['H21', ['A constable takes notes.', 'A police car races past.'], ['A robust table.', 'A siren, far away.']],
 ];
 
 describe('hazards from words', () => {

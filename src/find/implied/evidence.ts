@@ -3,9 +3,11 @@ import type { Scene, Script } from '../../script/types.js';
 import type { Cue } from '../../trade/implications/cue.js';
 import type { Sentence, Token } from '../reading.js';
 import type { Find } from '../types.js';
+import { findObjects } from './clause.js';
 import type { CueIndex } from './cue-index.js';
 import { type CueMatch, matchCues } from './match.js';
 import { headOf } from './present.js';
+import { isUnreal, type Stretch } from './unreal.js';
 import { holds, openWordList } from './word-list.js';
 
 /** Why something is raised: the words, their place, and what the words mean. */
@@ -155,10 +157,10 @@ function elementOfCategory(
   return find ? { words: find.words, at: find.at, head: headOf(find.name), kind: 'element' } : null;
 }
 
-/** True when the words around a find keep it out. */
+/** True when the words around a find keep it out, or when it is only pictured or a figure of speech. */
 function isGuarded(
   { at, scene }: Find,
-  { notPrev, notNear }: Extract<Cue, { on: 'category' }>,
+  { notPrev, notNear, notObject }: Extract<Cue, { on: 'category' }>,
   sentences: readonly Sentence[],
 ): boolean {
   const sentence = sentences.find((one) => {
@@ -167,8 +169,28 @@ function isGuarded(
     return start.offset <= at.start.offset && at.start.offset < end.offset;
   });
   if (!sentence) return false;
-  const { tokens, place } = sentence;
-  const first = tokens.findIndex(({ start, end }) => place(start, end).end.offset > at.start.offset);
+  const { tokens } = sentence;
+  const stretch = stretchOf(sentence, at);
   const inList = (list: string) => (token: Token) => holds(openWordList(list), token);
-  return tokens.slice(Math.max(0, first - 3), first + 2).some(inList(notPrev)) || tokens.some(inList(notNear));
+  const { first, core, last } = stretch;
+  return (
+    tokens.slice(Math.max(0, first - 3), last + 2).some(inList(notPrev)) ||
+    tokens.some(inList(notNear)) ||
+    findObjects(tokens, core).some(inList(notObject)) ||
+    isUnreal(tokens, stretch)
+  );
+}
+
+/** The tokens of a find; an event turns on its verb, a thing on its last word. */
+function stretchOf({ tokens, place }: Sentence, at: Range): Stretch {
+  const offset = (index: number, edge: 'start' | 'end') => {
+    const token = tokens[index] as Token;
+    return place(token.start, token.end)[edge].offset;
+  };
+  let first = 0;
+  while (first < tokens.length - 1 && offset(first, 'end') <= at.start.offset) first++;
+  let last = first;
+  while (last < tokens.length - 1 && offset(last + 1, 'start') < at.end.offset) last++;
+  const verb = tokens.findIndex(({ tag }, index) => index >= first && index <= last && tag === 'verb');
+  return { first, core: verb < 0 ? last : verb, last };
 }

@@ -1,6 +1,7 @@
 import type { Sentence, Token } from '../reading.js';
 import { findDescribed, findObjects, findSubject, phraseStart } from './clause.js';
 import type { CueIndex, IndexedCue, Where } from './cue-index.js';
+import { isUnreal } from './unreal.js';
 import { holds, isPerson, openWordList, type WordList } from './word-list.js';
 
 /** A cue that stands in a sentence. */
@@ -59,7 +60,7 @@ function matchAt<Owner>(sentence: Sentence, at: number, cue: IndexedCue<Owner>):
   const around = lookAround(sentence, at, cue);
   if (!around || around.subject?.lower === 'nobody') return null;
   if (!cue.limits.lists.every(([where, list]) => allows(where, list, tokens, around))) return null;
-  if (isUnreal(tokens, around.first)) return null;
+  if (isUnreal(tokens, around)) return null;
   const token = tokens[at] as Token;
   const object = around.objects.at(-1) ?? null;
   const quoteEnd =
@@ -183,24 +184,6 @@ function nextOf(tokens: readonly Token[], from: number, gap: number, list: WordL
   }
   return null;
 }
-
-/** True for what is denied or only compared: "no gun", "does not smoke", "like a knife", "as if shot". */
-function isUnreal(tokens: readonly Token[], first: number): boolean {
-  for (let at = first - 1; at >= Math.max(0, first - 3); at--) {
-    const { lower } = tokens[at] as Token;
-    if (clauseEnds.has(lower)) break;
-    if (denials.has(lower) || lower.endsWith("n't")) return true;
-    if (lower === 'like' && !seeming.has(tokens[at - 1]?.lemma ?? '')) return true;
-  }
-  for (let at = 0; at < first - 1; at++) {
-    if (tokens[at]?.lower === 'as' && /^(?:if|though)$/.test(tokens[at + 1]?.lower ?? '')) return true;
-  }
-  return false;
-}
-
-const clauseEnds = new Set([',', ';', ':', '—', '–', '-', 'and', 'but', 'then']);
-const denials = new Set(['no', 'not', 'never', 'without', 'nor', 'neither']);
-const seeming = new Set(['look', 'sound', 'smell', 'seem']);
 
 /** True when a limit holds at a match. */
 function allows(where: Where, list: WordList, tokens: readonly Token[], around: Around): boolean {

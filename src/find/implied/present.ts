@@ -7,14 +7,18 @@ import { openWordList } from './word-list.js';
 /** The words of what is there in each scene: marked, noted, found, or named by a noun of the action. */
 export type Present = readonly ReadonlySet<string>[];
 
-/** Collects the words of all that is present, scene by scene. */
+/** Collects the words of all that is present, scene by scene, with `category:vehicles` for any vehicle, and so on. */
 export function collectPresent(script: Script, sentences: readonly Sentence[], elements: readonly Find[]): Present {
   const present = script.scenes.map(() => new Set<string>());
   const add = (scene: number, name: string) => {
     for (const word of nameWords(name)) present[scene]?.add(word);
   };
   for (const scene of script.scenes) for (const name of writtenNames(scene)) add(scene.index, name);
-  for (const find of elements) add(find.scene, find.name);
+  for (const find of elements) {
+    add(find.scene, find.name);
+    for (const word of nameWords(find.name)) for (const base of stemsOf(word)) present[find.scene]?.add(base);
+    present[find.scene]?.add(`category:${find.category}`);
+  }
   for (const sentence of sentences) {
     if (sentence.kind === 'speech') continue;
     for (const { tag, lemma, lower } of sentence.tokens) {
@@ -39,6 +43,12 @@ export function writtenNames(scene: Scene): string[] {
     if (note.kind === 'state') names.push(note.element);
   }
   return names;
+}
+
+/** The base forms of a word that tells a state: "bandaged fingers" have a bandage. */
+function stemsOf(word: string): string[] {
+  if (word.length < 6 || !word.endsWith('ed')) return [];
+  return [word.slice(0, -1), word.slice(0, -2)];
 }
 
 /** The words of a name, each also in the singular. */

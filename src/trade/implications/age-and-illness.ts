@@ -88,7 +88,7 @@ export const ageAndIllness: readonly Implication[] = [
     66,
     'injection',
     [
-      verb('inject', { subject: 'PERSON' }),
+      verb('inject', { subject: 'PERSON NONE' }),
       noun('syringe hypodermic catheter'),
       noun('drip', { near: 'arm hospital stand bag iv vein bed' }),
     ],

@@ -16,9 +16,10 @@ export const body: readonly Implication[] = [
         notNear: 'light sunlight sun blood sweat moonlight',
       }),
       state('dripping', { object: 'PERSON GARMENT hair', notNear: 'tap blood sarcasm sweat candle gutter' }),
-      phrase('soaking wet|wet through|soaked to the skin|drips on the|wet hair|wet clothes|wet coat', {
+      phrase('soaking wet|wet through|soaked to the skin|wet hair|wet clothes|wet coat', {
         notNear: 'light blood',
       }),
+      verb('drip', { subject: 'PERSON GARMENT hair', notNear: 'sweat blood sarcasm paint' }),
     ],
     {
       elements: [double('dry')],
@@ -26,7 +27,7 @@ export const body: readonly Implication[] = [
     },
   ),
   implies(9, 'bleeding', blood, {
-    elements: [certain('stage blood', 'makeup', 'blood', true)],
+    elements: [certain('stage blood', 'makeup', 'blood bleed bleeds bleeding nosebleed', true)],
     tasks: [task('Stage blood: test it on skin and cloth; wet or dried? Photograph each stain.', 'certain')],
   }),
   implies(

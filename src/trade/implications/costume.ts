@@ -102,7 +102,7 @@ export const costume: readonly Implication[] = [
     'from-the-pocket',
     [
       phrase(
-        'from ~ pocket|out of ~ pocket|into ~ pocket|in ~ breast pocket|from inside ~ coat|from inside ~ jacket|from under ~ coat|from ~ sleeve|out of ~ sleeve|up ~ sleeve|inside ~ jacket|into ~ coat|tucks ~ into ~ belt|in ~ sock',
+        'from ~ pocket|out of ~ pocket|into ~ pocket|in ~ breast pocket|from inside ~ coat|from inside ~ jacket|from under ~ coat|from ~ sleeve|out of ~ sleeve|up ~ sleeve|inside ~ jacket|into ~ coat|tucks ~ into ~ belt|into his sock|into her sock|down his sock|down her sock|from his sock|from her sock',
         {
           notNear: 'hand hands fists',
         },

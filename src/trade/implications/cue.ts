@@ -59,10 +59,12 @@ export interface CategoryCue {
   readonly category: CategoryName;
   /** Names whose head is one of these do not count. */
   readonly except: string;
-  /** Nor do those with one of these words among the three before them. */
+  /** Nor do those with one of these words among the three before them, within them, or right after them. */
   readonly notPrev: string;
   /** Nor do those in a sentence with one of these words. */
   readonly notNear: string;
+  /** Nor do events that befall one of these. */
+  readonly notObject: string;
 }
 
 export type Cue = WordCue | HeadingCue | VoiceCue | CategoryCue;
@@ -98,6 +100,11 @@ export function voice(kind: VoiceCue['voice']): VoiceCue {
 }
 
 /** Anything of this category. */
-export function category(name: CategoryName, except = '', notPrev = '', notNear = ''): CategoryCue {
-  return { on: 'category', category: name, except, notPrev, notNear };
+export function category(
+  name: CategoryName,
+  except = '',
+  limits: { readonly notPrev?: string; readonly notNear?: string; readonly notObject?: string } = {},
+): CategoryCue {
+  const { notPrev = '', notNear = '', notObject = '' } = limits;
+  return { on: 'category', category: name, except, notPrev, notNear, notObject };
 }

@@ -48,18 +48,45 @@ export const food: readonly Implication[] = [
     [
       verb('drink sip gulp swig guzzle', {
         subject: 'PERSON',
-        notObject: 'view sight air silence breath scene blood',
+        notObject: 'view sight air silence breath scene blood poison bleach acid petrol hemlock arsenic potion',
         notNext: 'in',
       }),
       verb('drain', { subject: 'PERSON', object: 'VESSEL ALCOHOL' }),
-      verb('toast', { subject: 'PERSON', notObject: 'bread bun marshmallow crumpet bagel hand hands' }),
+      verb('toast', {
+        subject: 'PERSON',
+        notObject: 'FOODS bun marshmallow crumpet bagel teacake muffin hand hands foot feet',
+        notNear: 'fire stick sticks fork flame grill toaster',
+      }),
       phrase(
         'take a sip|takes a sip|take a swig|takes a gulp|raise ~ glass|raises ~ glass|clink glasses|clinks glasses|downs ~ pint|downs ~ glass',
       ),
     ],
     {
       elements: [likely('glass or cup', 'props', 'VESSEL', true)],
-      tasks: [task('Drink: refill to one level, spare glass; fizz dies.', 'ask')],
+      tasks: [task('Drink: refill to one level, a spare glass.', 'ask')],
+    },
+  ),
+  implies(
+    28,
+    'fizz',
+    [
+      noun('champagne prosecco lager beer cider cola lemonade soda tonic', {
+        near: 'pour pours drink drinks sip sips toast glass glasses open opens pop pops cork',
+        notNear: 'can cans crate crates empty',
+      }),
+    ],
+    { tasks: [task('Fizz dies: open a fresh one for every take.', 'ask')] },
+  ),
+  implies(
+    28,
+    'drinks-poison',
+    [
+      phrase(
+        'drink ~ bleach|drink ~ poison|drinks ~ poison|drinks bleach|drink ~ acid|swallow ~ poison|swallows ~ poison|drinks ~ potion',
+      ),
+    ],
+    {
+      tasks: [caution('Drunk as poison: water in a clean new container; the real thing stays off the set.', 'certain')],
     },
   ),
   implies(28, 'drinking-what', [verb('drink', { subject: 'PERSON', object: 'NONE it', notNext: 'in from to' })], {
@@ -91,17 +118,35 @@ export const food: readonly Implication[] = [
     97,
     'cooking',
     [
-      verb('cook fry simmer roast stir whisk', {
+      verb('cook fry simmer roast', {
         subject: 'PERSON',
         notObject: 'feeling blood trouble heart ash ashes tea coffee',
         notNear: 'sleep bed chair uneasily awake slightly',
       }),
+      verb('stir whisk', { subject: 'PERSON', near: 'pan pot saucepan stove hob soup stew sauce boil boils cauldron' }),
     ],
     {
       elements: [
         likely('pan', 'props', 'pan pot saucepan kettle wok skillet oven bowl frying-pan cauldron cup mug tin', true),
       ],
       tasks: [caution('Hot pan: a cold stove if you can; lid and fire blanket if not.')],
+    },
+  ),
+  implies(
+    97,
+    'whisking',
+    [
+      verb('whisk', {
+        subject: 'PERSON',
+        object: 'it egg eggs cream batter NONE white whites',
+        notNext: 'away off out',
+      }),
+    ],
+    {
+      elements: [
+        likely('whisk or fork', 'props', 'whisk fork beater', true),
+        likely('bowl', 'props', 'bowl jug pan saucepan basin', true),
+      ],
     },
   ),
   implies(

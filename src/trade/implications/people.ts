@@ -27,7 +27,8 @@ export const people: readonly Implication[] = [
     'baby',
     [
       noun('baby newborn infant', {
-        notNear: 'tomato corn grand shower monitor photo photograph tooth next upstairs distance somewhere',
+        notNear:
+          'tomato corn grand shower monitor photo photograph tooth next upstairs distance somewhere audience crowd',
         notNext: 'monitor shower grand blue carriage powder bottle clothes grow',
       }),
     ],

@@ -9,7 +9,7 @@ export const screensAndSound: readonly Implication[] = [
     34,
     'phone-in-hand',
     [
-      verb('text phone telephone', { subject: 'PERSON' }),
+      verb('text phone telephone', { subject: 'PERSON', notNext: 'held out aloft up' }),
       verb('dial redial', { subject: 'PERSON', notNear: 'oven radio safe' }),
       phrase('hangs up|hang up', {
         subject: 'PERSON',

@@ -12,6 +12,11 @@ export const smokeAndFlame: readonly Implication[] = [
     [
       ...lightingUp,
       verb('light', { object: 'cigarette cigarettes cigar cigarillo pipe smoke joint roll-up fag cheroot' }),
+      verb('light relight', {
+        subject: 'PERSON NONE',
+        object: 'it',
+        near: 'cigarette cigar cigarillo pipe joint cheroot',
+      }),
     ],
     { elements: [likely('matches or lighter', 'props', lighting)] },
   ),
@@ -27,9 +32,11 @@ export const smokeAndFlame: readonly Implication[] = [
     'pipe-or-cigar',
     [
       verb('smoke puff light relight chew fill', { subject: 'PERSON', object: 'pipe cigar cheroot' }),
+      verb('light relight fill', { subject: 'PERSON NONE', object: 'it', near: 'pipe cigar cheroot' }),
       phrase('puff on ~ pipe|puff on ~ cigar|draw on ~ pipe|draw on ~ cigar|suck on ~ pipe'),
     ],
     {
+      elements: [likely('tobacco substitute', 'props', 'tobacco cigar cheroot pouch', true)],
       tasks: [task('Tobacco substitute, tamper, spare matches; slow to light again.')],
     },
   ),
@@ -81,6 +88,11 @@ export const smokeAndFlame: readonly Implication[] = [
       verb('light relight', {
         subject: 'PERSON',
         object: 'candle candles lantern lamp wick taper stove fire bonfire campfire fuse incense match',
+      }),
+      verb('light relight', {
+        subject: 'PERSON NONE',
+        object: 'it',
+        near: 'candle candles lantern lamp wick taper stove fire bonfire campfire fuse incense',
       }),
     ],
     { elements: [likely('matches or lighter', 'props', lighting)] },

@@ -28,7 +28,7 @@ export const vehiclesAndAnimals: readonly Implication[] = [
         certain(
           'car',
           'vehicles',
-          'VEHICLE BOAT tractor bus train hearse motorbike vehicles wagon cart forklift digger kart buggy horse horses carriage',
+          'category:vehicles VEHICLE BOAT tractor bus train hearse motorbike vehicles wagon cart forklift digger kart buggy horse horses carriage',
           true,
         ),
       ],
@@ -123,20 +123,46 @@ export const vehiclesAndAnimals: readonly Implication[] = [
     'boat',
     [
       noun('BOAT', { notNear: 'model toy paper', notNext: 'house shed' }),
-      verb('row', { subject: 'PERSON', object: 'NONE boat dinghy', notNear: 'argue table' }),
+      verb('row', {
+        subject: 'PERSON',
+        object: 'NONE BOAT',
+        notNext: 'about with over',
+        notNear: 'argue table',
+        setting: 'EXT',
+      }),
+      verb('row', { subject: 'PERSON', near: 'BOAT oar oars WET' }),
       verb('sail', { subject: 'PERSON', notNear: 'exam through air' }),
     ],
     {
       tasks: [caution('On a boat: life vests between takes, everyone counted.')],
     },
   ),
-  implies(42, 'rowing', [verb('row', { subject: 'PERSON', notObject: 'seat bean chair', notNear: 'argue machine' })], {
-    elements: [certain('rowing boat and oars', 'vehicles', 'BOAT', true)],
-  }),
+  implies(
+    42,
+    'rowing',
+    [
+      verb('row', {
+        subject: 'PERSON',
+        notObject: 'seat bean chair',
+        notNext: 'about with over',
+        notNear: 'argue machine',
+        setting: 'EXT',
+      }),
+      verb('row', { subject: 'PERSON', notNext: 'about with over', near: 'oar oars WET' }),
+    ],
+    {
+      elements: [certain('rowing boat with oars', 'vehicles', 'BOAT', true)],
+    },
+  ),
   implies(
     44,
     'animal',
-    [category('animals', 'VERMIN fish goldfish bird insect seagull gull pigeon', 'UNREAL', 'FARAWAY raining')],
+    [
+      category('animals', 'VERMIN fish goldfish bird insect seagull gull pigeon crab shellfish', {
+        notPrev: 'UNREAL',
+        notNear: 'FARAWAY raining',
+      }),
+    ],
     {
       tasks: [task('Animal: its owner on the day, water, rest, treats, twice the time.')],
     },

@@ -15,9 +15,10 @@ export const waterAndIntimacy: readonly Implication[] = [
         notNext: 'out over into',
       }),
       verb('spill', {
+        subject: 'PERSON LIQUID VESSEL NONE jar box bag basket',
         object: 'LIQUID NONE',
         notObject: 'secret secrets bean beans gut guts',
-        notSubject: 'light crowd people passenger moonlight sunlight',
+        notSubject: 'light crowd people passenger moonlight sunlight GARMENT',
       }),
       verb('splash', { subject: 'PERSON water', notNear: 'colour headline' }),
       phrase(
@@ -68,7 +69,10 @@ export const waterAndIntimacy: readonly Implication[] = [
       }),
       phrase(
         'in the bath|in the bathtub|in the tub|in the shower|from the shower|into the bath|into the tub|into the shower|out of the bath|out of the shower|under the shower|run a bath|runs the bath',
-        { notNear: 'dog duck clothes shirt dishes' },
+        {
+          notNear:
+            'dog duck clothes shirt dishes sleep sleeps asleep hide hides dress suit coat clothed dressed empty dry',
+        },
       ),
     ],
     {
@@ -117,7 +121,12 @@ export const waterAndIntimacy: readonly Implication[] = [
           'pyjamas pajamas nightgown nightdress nightshirt t-shirt underwear naked nightclothes shirt dress coat suit clothed dressed',
           true,
         ),
-        likely('bedding', 'dressing', 'bedding sheet sheets duvet blanket blankets quilt pillow pillows covers', false),
+        likely(
+          'bedding',
+          'dressing',
+          'bed bunk cot mattress bedding sheet sheets duvet blanket blankets quilt pillow pillows covers',
+          false,
+        ),
       ],
       tasks: [task('In bed: photograph bedding and hair; bare shoulders, cover garments.')],
     },

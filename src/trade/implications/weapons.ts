@@ -39,7 +39,7 @@ export const weapons: readonly Implication[] = [
     'blade',
     [
       noun('BLADE', {
-        notObject: 'hook',
+        notPrev: 'toy plastic foam rubber cardboard inflatable polystyrene',
         notNear: 'grass shoulder propeller fan wiper ice hedge coat',
         notNext: 'of',
       }),
@@ -52,11 +52,11 @@ export const weapons: readonly Implication[] = [
     17,
     'cutting',
     [
-      verb('slice chop carve fillet dice', {
+      verb('slice chop carve fillet dice gut', {
         subject: 'PERSON',
         notNear: 'air water hand axe',
         object:
-          'FOODS onion onions vegetable vegetables cabbage loaf ham turkey tomato potato potatoes herbs parsley garlic roast lemon',
+          'FOODS cod mackerel trout herring salmon eel onion onions vegetable vegetables cabbage loaf ham turkey tomato potato potatoes herbs parsley garlic roast lemon',
       }),
       verb('cut', {
         subject: 'PERSON',

@@ -1,0 +1,180 @@
+import { describe, expect, it } from 'vitest';
+import { raiseHazards } from '../../src/find/hazards.js';
+import { hazards, milderHazards } from '../../src/trade/hazards.js';
+import { severityOf } from '../../src/trade/hazards-order.js';
+import { breakDown } from '../support/break-down.js';
+import { findsOf } from './finds-of.js';
+import { readOne } from './implied/read-one.js';
+
+const idsOf = (body: string, heading?: string) => {
+  const { script, sentences } = readOne(body, heading);
+  return raiseHazards(sentences, script, []).map(({ hazard }) => hazard);
+};
+
+/** With the whole finder, under whose elements a hazard may hide too. */
+const found = (text: string) => findsOf(text, ['NORA', 'TOM']).hazards.map(({ hazard }) => hazard);
+
+interface Case {
+  readonly id: string;
+  readonly heading?: string;
+  readonly yes: readonly string[];
+  readonly no: readonly string[];
+}
+
+const cases: readonly Case[] = [
+  {
+    id: 'H11',
+    yes: [
+      'A cart stands on the very edge of the quarry.',
+      'They push the safe over the drop.',
+      'Nora comes along the edge of the quay.',
+      'Ines dangles from a windowsill.',
+      'Below them a sheer drop.',
+      'Nora comes down the fire escape.',
+      'Two men climb over the moving train.',
+    ],
+    no: [
+      'Nora sits on the very edge of the bed.',
+      'On the brink of tears, Nora drops the pipette.',
+      'The drop falls.',
+      'Tom climbs on a chair.',
+      'Nora climbs down from the lorry.',
+      'The driver climbs down with a spanner.',
+      'Nora joins the bridge club.',
+    ],
+  },
+  { id: 'H11', heading: 'EXT. CLIFF ROAD - DAY', yes: ['Nora waits.'], no: [] },
+  { id: 'H11', heading: 'EXT. ROOF TERRACE - DAY', yes: ['Nora waits.'], no: [] },
+  {
+    id: 'H5',
+    yes: [
+      'Nora pours petrol over the floor.',
+      'Tom sloshes paraffin along the wall.',
+      'Diesel leaks from the drum.',
+      'Tom lights a flare.',
+      'Nora takes his pipe, fills it, and lights it.',
+    ],
+    no: ['Nora pours tea.', 'Tom wears flares.', 'His nostrils flare.', 'Nora pays for petrol.'],
+  },
+  {
+    id: 'H19',
+    yes: [
+      'Her son, five, drinks bleach.',
+      'Tom carries a jerrycan.',
+      'The flask foams over and eats a neat hole in the bench.',
+      'A bottle of turpentine.',
+      'Nora sews his forehead with fishing line.',
+    ],
+    no: ['Nora fills the flask with tea.', 'A diesel engine idles.', 'Nora sews a shirt.'],
+  },
+  {
+    id: 'H16',
+    yes: ['The sprinklers come on.', 'The winch screams, sparks and stops.', 'A broken neon sign hangs by its cable.'],
+    no: ['The sprinkler waters the lawn.', 'Neon buzzes.', 'Her eyes spark.'],
+  },
+  {
+    id: 'H7',
+    yes: [
+      'The sprinklers come on.',
+      'A wave breaks over the rail and sweeps her legs away.',
+      'Water floods the floor.',
+    ],
+    no: ['The sprinkler waters the lawn.', 'Nora waves.', 'A wave of her hand.', 'Applause floods the room.'],
+  },
+  {
+    id: 'H9',
+    yes: ['A bicycle leans on the wall.', 'A tank rumbles over the hill, its turret turning.'],
+    no: ['Bicycle clips and a ledger.', 'Nora fills the tank.', 'A fish tank.'],
+  },
+  { id: 'H18', yes: ['The beams of the attic are rotten.'], no: ['A tube of glue stands on the coal bunker.'] },
+  { id: 'H18', heading: 'INT. ATTIC - DAY', yes: ['The attic floor is rotten.'], no: ['Nora reads.'] },
+  { id: 'H17', heading: 'EXT. DESERT HIGHWAY - DAY', yes: ['Nora waits.'], no: [] },
+  {
+    id: 'H17',
+    heading: 'EXT. YARD - DAY',
+    yes: ['Heat. A dog sleeps.'],
+    no: ['In the heat of the argument he stands.'],
+  },
+  { id: 'H3', yes: ['Nora plunges off the wall.', 'They hit each other.'], no: ['Nora plunges her hand in.'] },
+  { id: 'H6', yes: ['Red smoke drifts off.'], no: ['Plaster dust.', 'Breath smoke.'] },
+  {
+    id: 'H21',
+    heading: 'EXT. STREET - DAY',
+    yes: [
+      'Ines aims a gun at Tom.',
+      'Tom carries a rifle.',
+      'Two cops run.',
+      'A patrol car waits.',
+      'Nora punches Tom.',
+      'A siren, close.',
+    ],
+    no: ['A siren, far away.', 'Nora hugs Tom.', 'Tom nails it with a nail gun.'],
+  },
+  {
+    id: 'H21',
+    heading: 'INT. ROOM - DAY',
+    yes: ['A constable waits.'],
+    no: ['A siren, then nearer.', 'Nora punches Tom.'],
+  },
+];
+
+describe('hazards by their words', () => {
+  for (const { id, heading = 'INT. ROOM - DAY', yes, no } of cases) {
+    for (const text of yes) it(`${id}: ${heading}: ${text}`, () => expect(idsOf(text, heading)).toContain(id));
+    for (const text of no) it(`no ${id}: ${heading}: ${text}`, () => expect(idsOf(text, heading)).not.toContain(id));
+  }
+});
+
+describe('what is only pictured, compared or a figure of speech', () => {
+  it.each([
+    'A photo of a burning ship hangs over the bar.',
+    'On the wall, a poster of a burning castle.',
+    'The TV news shows a bomb.',
+    'In the painting, a house burns.',
+    'On TV, a building explodes.',
+    'A wave of panic hits her.',
+    'Panic strikes her.',
+    'A sea of faces.',
+    'A hat like a dropped bomb.',
+    'Hair the colour of fire.',
+    'He has a horse tattoo, and a drawing of a snake.',
+    'It is as bright as a fire.',
+  ])('raises nothing: %s', (text) => expect(found(text)).toEqual([]));
+
+  it.each([
+    ['The photo of Tom burns.', 'H5'],
+    ['Nora holds the photo of Tom over a candle.', 'H5'],
+    ['Tom drops the portrait of Nora in the fire.', 'H5'],
+    ['A candle burns on the television.', 'H5'],
+    ['The sign shows a house and Tom lights a match.', 'H5'],
+    ['A painting of a lady, and a snake beside it.', 'H8'],
+    ['A crab the size of a plate bites him. Blood.', 'H19'],
+    ['A wave of the hand, and Tom shoots.', 'H1'],
+    ['A film of petrol lies on the water.', 'H19'],
+    ['The silhouette of a man with a rifle.', 'H1'],
+    ['Nora looks like she shoots him. She shoots him.', 'H1'],
+  ])('still raises what is there: %s', (text, id) => expect(found(text)).toContain(id));
+});
+
+describe('the order of a danger box', () => {
+  it('has a place for every row', () => {
+    const places = [...hazards, ...milderHazards].map(({ id }) => severityOf(id));
+    expect(new Set(places).size).toBe(hazards.length + milderHazards.length);
+    expect(Math.max(...places)).toBe(places.length - 1);
+  });
+
+  it('puts the writer’s note first, then what kills before what only needs leave', () => {
+    const { scenes } = breakDown('## 1 EXT. YARD - NIGHT\n\nNora waits.\n\n> safety: mind the well\n', {
+      others: (script) => ({
+        hazards: ['H14', 'H6', 'H15', 'H1'].map((hazard) => ({
+          scene: 0,
+          hazard,
+          words: 'Nora',
+          at: script.scenes[0]?.at as never,
+          because: 'told',
+        })),
+      }),
+    });
+    expect(scenes[0]?.hazards.map(({ id }) => id)).toEqual(['note', 'H1', 'H15', 'H6', 'H14']);
+  });
+});
