@@ -64,6 +64,9 @@ export interface BookElement {
   readonly secondSource: string | null;
   readonly have: number;
   readonly copies: number | null;
+  /** Copies beside the good ones: for rehearsals and throws, and for what is seen from afar. */
+  readonly standIns: number | null;
+  readonly backgroundCopies: number | null;
   readonly usedUp: boolean | null;
   readonly perTake: Quantity | null;
   readonly takes: number | null;
@@ -79,6 +82,7 @@ export interface BookElement {
   readonly pool: string | null;
   readonly batteries: { readonly count: number; readonly kind: string } | null;
   readonly price: Money | null;
+  readonly roughPrice: Money | null;
   readonly per: 'piece' | 'pack' | 'day' | 'week' | 'hire';
   readonly taxIncluded: boolean | null;
   readonly tax: Ratio | null;

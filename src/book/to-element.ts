@@ -13,7 +13,8 @@ export function toElement(
   amounts: AmountReader,
 ): BookElement {
   const written: WrittenElement = entry ?? {};
-  const money = (key: 'price' | 'deposit' | 'paid' | 'owed' | 'refund') => amounts.read(written[key], [...path, key]);
+  const money = (key: 'price' | 'rough price' | 'deposit' | 'paid' | 'owed' | 'refund') =>
+    amounts.read(written[key], [...path, key]);
   return {
     id,
     name: written.name ?? null,
@@ -23,6 +24,7 @@ export function toElement(
     ...counts(written),
     states: toStates(written.states),
     price: money('price'),
+    roughPrice: money('rough price'),
     per: written.per ?? (written.pack && written.get !== 'hire' ? 'pack' : 'piece'),
     taxIncluded: written['tax included'] ?? null,
     tax: written.tax ?? null,
@@ -57,6 +59,8 @@ function supply(written: WrittenElement) {
 function counts(written: WrittenElement) {
   return {
     copies: written.copies ?? null,
+    standIns: written['stand-ins'] ?? null,
+    backgroundCopies: written['background copies'] ?? null,
     usedUp: written['used up'] ?? null,
     perTake: written['per take'] ?? null,
     takes: written.takes ?? null,

@@ -1,5 +1,6 @@
 import { eighths } from '../base/eighths.js';
 import { categoryOf } from '../trade/categories.js';
+import { answerFits } from './answer-fits.js';
 import type { Answers } from './answers.js';
 import { dressingKey } from './carry-dressing.js';
 import type { MakeUpDoubt } from './carry-make-up.js';
@@ -14,8 +15,9 @@ import { linkScenes } from './links.js';
 import type { Thing } from './merge-sightings.js';
 import { doubtNights } from './nights.js';
 import type { PeopleInScenes } from './people-in-scenes.js';
+import { listPerhapsWorn } from './perhaps-worn.js';
 import { doubtPlaces, type ScenePlace } from './places.js';
-import { askQuestions } from './questions.js';
+import { askQuestions, type NightDoubt } from './questions.js';
 import { isRefused, type Refusals } from './refusals.js';
 import { writeElements, writeWears } from './scene-elements.js';
 import { listNotes } from './scene-notes.js';
@@ -43,7 +45,7 @@ export interface AssembleInput {
   readonly refusals: Refusals;
 }
 
-type Bare = Omit<BreakdownScene, 'questions' | 'comesFrom' | 'goesTo'>;
+type Bare = Omit<BreakdownScene, 'questions' | 'comesFrom' | 'goesTo' | 'perhapsWorn'>;
 
 /** Puts the scenes of the breakdown together from what the passes found, with links and open questions. */
 export function assembleScenes(input: AssembleInput): BreakdownScene[] {
@@ -55,9 +57,13 @@ export function assembleScenes(input: AssembleInput): BreakdownScene[] {
     wears,
   }));
   const links = linkScenes(linkInputs, input.order);
-  const questions = collectQuestions(input, bare);
+  const nights = nightsOf(input);
+  const questions = collectQuestions(input, bare, nights);
+  const isOpen = ({ id }: NightDoubt) => !answerFits('yes or no', [], input.answers.get(id) ?? '');
+  const perhaps = listPerhapsWorn(bare, (index) => (nights[index] ?? []).filter(isOpen).map(({ person }) => person));
   return bare.map((scene, index) => ({
     ...scene,
+    perhapsWorn: perhaps[index] ?? [],
     questions: questions[index] ?? [],
     comesFrom: links[index]?.comesFrom ?? [],
     goesTo: links[index]?.goesTo ?? [],
@@ -102,16 +108,22 @@ function assembleScene(input: AssembleInput, ground: SceneGround): Bare {
   };
 }
 
-function collectQuestions(input: AssembleInput, scenes: readonly Bare[]): Question[][] {
+/** Of whom each scene asks whether the clothes of the night before are still on. */
+function nightsOf({ ground, places, reckoned, present }: AssembleInput): NightDoubt[][] {
+  const inputs = ground.scenes.map((scene, index) => ({
+    ground: scene,
+    day: (reckoned[index] as Reckoned).day,
+    place: places[index] as ScenePlace,
+  }));
+  return doubtNights(inputs, present);
+}
+
+function collectQuestions(
+  input: AssembleInput,
+  scenes: readonly Bare[],
+  nights: readonly (readonly NightDoubt[])[],
+): Question[][] {
   const { ground, places, reckoned, present, states, costumes, sightings, ids, answers, makeUpDoubts } = input;
-  const nights = doubtNights(
-    ground.scenes.map((scene, index) => ({
-      ground: scene,
-      day: (reckoned[index] as Reckoned).day,
-      place: places[index] as ScenePlace,
-    })),
-    present,
-  );
   const days = doubtDays(ground.scenes, reckoned, answers);
   const twins = new Map(doubtPlaces(places).map((doubt) => [doubt.scene, doubt] as const));
   const stateDoubts = groupByScene(states.doubts);

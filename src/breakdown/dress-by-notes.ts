@@ -14,7 +14,7 @@ export function dressByNote(dress: SceneDress, note: CostumeNote): void {
   const figure = dress.figureOf(person);
   const worn = note.garments.filter(({ name }) => !isAbsence(name));
   if (verb === 'wears') dressInList(dress, figure, worn, note.at);
-  if (verb === 'changes to') changeClothes(dress, figure, worn, note.at.start.offset);
+  if (verb === 'changes to') changeClothes(dress, figure, worn, note.at);
   if (verb === 'puts on') for (const item of worn) putOn(dress, figure, item);
   if (verb === 'takes off') for (const item of worn) takeOff(dress, figure, item);
   if (verb === 'without') for (const item of worn) leaveOff(dress, figure, item, item.name);
@@ -30,7 +30,7 @@ export function dressInList(dress: SceneDress, figure: Figure, items: readonly N
   const after = items.map(({ name }) => dress.closets.garment(name, person));
   const other = outfit.listed && !figure.fresh && before.length > 0 && !after.some((one) => before.includes(one));
   if (other) {
-    const [from = '', to = ''] = [before, after].map((list) => list.map(({ name }) => name).join(', '));
+    const [from = '', to = ''] = [before, after].map((list) => list.map(({ name }) => name).join(', ') || 'nothing');
     dress.messages.push(sayBreakdown('costume-changed-unsaid', { person, from, to }, at));
     dress.renumber(figure);
   }
@@ -38,8 +38,8 @@ export function dressInList(dress: SceneDress, figure: Figure, items: readonly N
 }
 
 /** `changes to`: before the camera once the person is in the picture, else between two scenes. */
-function changeClothes(dress: SceneDress, figure: Figure, items: readonly NoteItem[], offset: number): void {
-  const onCamera = figure.firstSeen !== null && offset > figure.firstSeen;
+function changeClothes(dress: SceneDress, figure: Figure, items: readonly NoteItem[], at: Range): void {
+  const onCamera = isAfterEntrance(figure, at);
   if (!onCamera) {
     if (!figure.fresh) dress.renumber(figure);
     replaceClothes(dress, figure, items);
@@ -93,7 +93,18 @@ function leaveOff(dress: SceneDress, figure: Figure, item: NoteItem, name: strin
   const identity =
     dress.closets.meant(name, figure.person, figure.outfit) ?? dress.closets.garment(name, figure.person);
   const piece = { ...dress.pieceOf(identity, 'noted', item.at), absent: true };
+  const worn = figure.pieces.get(identity);
+  const isOn = worn !== undefined && figure.outfit.pieces.get(identity)?.absent === false;
+  // What the camera has seen on somebody was on: from the note on it is off, and the change before keeps it.
+  if (isOn && isAfterEntrance(figure, item.at)) dress.drop(figure, identity, 'taken off', item.at);
   figure.outfit.pieces.set(identity, piece);
-  figure.pieces.set(identity, { ...piece, carried: false, action: null });
+  const begins = figure.change !== figure.changeOut || (worn !== undefined && figure.pieces.get(identity)?.action);
+  if (begins) figure.leftOff.set(identity, { ...piece, carried: false, action: 'left off' });
+  else figure.pieces.set(identity, { ...piece, carried: false, action: null });
   dress.closets.release(identity);
+}
+
+/** True when a note stands after the person has come into the picture. */
+function isAfterEntrance({ firstSeen }: Figure, at: Range): boolean {
+  return firstSeen !== null && at.start.offset > firstSeen;
 }

@@ -17,6 +17,8 @@ export interface Figure {
   /** True when a note of this scene gives the whole list. */
   listedHere: boolean;
   readonly pieces: Map<Identity, DressedPiece>;
+  /** What is not worn from some point of this scene on, though it may have been before. */
+  readonly leftOff: Map<Identity, DressedPiece>;
 }
 
 /** What happened to a garment, with what happens next. */

@@ -3,6 +3,7 @@ import { obtain } from './grouping.js';
 import type { KnownPerson } from './people-index.js';
 import type { StatesBetween } from './states-between.js';
 import type { BreakdownScene, CostumeChange, Garment, PersonEntry } from './types.js';
+import { isOnAfter, isOnBefore } from './worn-when.js';
 
 /** The index of people: the scenes in which each is seen or heard, and every change of costume from head to foot. */
 export function listCast(
@@ -20,9 +21,9 @@ export function listCast(
     for (const wears of scene.wears) {
       const own = obtain(changes, wears.person, () => new Map<number, ChangeDraft>());
       const onCamera = wears.change !== wears.changeOut;
-      const first = onCamera ? wears.garments.filter((one) => one.action !== 'put on') : wears.garments;
+      const first = onCamera ? wears.garments.filter(isOnBefore) : wears.garments;
       addChange(own, wears.change, scene, first, between);
-      if (onCamera) addChange(own, wears.changeOut, scene, wears.garments.filter(isStillOn), between);
+      if (onCamera) addChange(own, wears.changeOut, scene, wears.garments.filter(isOnAfter), between);
     }
   }
   return people
@@ -38,10 +39,6 @@ export function listCast(
       heard: heard.get(id) ?? [],
       changes: [...(changes.get(name)?.values() ?? [])].sort((a, b) => a.number - b.number).map(writeChange),
     }));
-}
-
-function isStillOn({ action, absent }: Garment): boolean {
-  return !absent && !action?.endsWith('taken off');
 }
 
 interface ChangeDraft {
@@ -62,12 +59,14 @@ function addChange(
   const draft = obtain(own, number, () => ({ number, storyDay, scenes: [], garments: new Map() }));
   draft.scenes.push(scene.id);
   for (const garment of garments) {
-    const states = draft.garments.get(garment.id)?.states ?? [];
+    // What is worn in one scene of a change and must not be worn in another has a line for each.
+    const key = `${garment.absent} ${garment.id}`;
+    const states = draft.garments.get(key)?.states ?? [];
     for (const state of [garment.stateIn, ...between(scene.id, garment.id), garment.stateOut]) {
       if (state !== null && states.at(-1)?.state !== state) states.push({ scene: scene.id, state });
     }
-    const known = draft.garments.get(garment.id) ?? garment;
-    draft.garments.set(garment.id, { ...known, absent: garment.absent, stateOut: garment.stateOut, states });
+    const known = draft.garments.get(key) ?? garment;
+    draft.garments.set(key, { ...known, stateOut: garment.stateOut, states });
   }
 }
 

@@ -123,6 +123,7 @@ function weigh(person: KnownPerson, unsorted: readonly Evidence[]): { presence: 
     name: person.name,
     presence: seenBy.length > 0 ? 'seen' : 'heard',
     voice: seenBy.length > 0 ? null : pickVoice(evidence),
+    voiceOver: cues.some(({ voice }) => voice === 'voice-over'),
     speaks: cues.length > 0,
     age: person.age,
     minor: person.minor,

@@ -32,7 +32,8 @@ export class SceneDress {
     for (const piece of outfit.pieces.values()) pieces.set(piece.identity, { ...piece, carried: true, action: null });
     const { change } = outfit;
     const fresh = !outfit.used;
-    const figure = { person, firstSeen, outfit, fresh, change, changeOut: change, listedHere: false, pieces };
+    const leftOff: Figure['leftOff'] = new Map();
+    const figure = { person, firstSeen, outfit, fresh, change, changeOut: change, listedHere: false, pieces, leftOff };
     this.figures.set(person, figure);
     outfit.used = true;
     return figure;
@@ -65,6 +66,7 @@ export class SceneDress {
     const { identity, known } = sighting;
     const piece = this.pieceOf(identity, known, sighting.at);
     figure.outfit.pieces.set(identity, piece);
+    figure.leftOff.delete(identity);
     figure.pieces.set(identity, { ...piece, carried: false, action: figure.pieces.get(identity)?.action ?? null });
     this.own(person, identity);
   }
@@ -80,6 +82,7 @@ export class SceneDress {
     if (kind === 'put on') {
       const piece = this.pieceOf(identity, identity.known, at);
       figure.outfit.pieces.set(identity, piece);
+      figure.leftOff.delete(identity);
       figure.pieces.set(identity, { ...piece, carried: false, action: 'put on' });
       this.own(figure.person, identity);
     } else if (figure.outfit.pieces.has(identity)) {
@@ -106,11 +109,11 @@ export class SceneDress {
 
   /** What everyone wore, in the order in which they came in. */
   finish(): Dressed[] {
-    return [...this.figures.values()].map(({ person, change, changeOut, pieces }) => ({
+    return [...this.figures.values()].map(({ person, change, changeOut, pieces, leftOff }) => ({
       person,
       change,
       changeOut,
-      pieces: [...pieces.values()],
+      pieces: [...pieces.values(), ...leftOff.values()],
     }));
   }
 
@@ -135,6 +138,7 @@ export class SceneDress {
   set(figure: Figure, identity: Identity, item: NoteItem, action: string | null): void {
     const piece = this.pieceOf(identity, 'noted', item.at);
     figure.outfit.pieces.set(identity, piece);
+    figure.leftOff.delete(identity);
     figure.pieces.set(identity, { ...piece, carried: false, action });
     this.own(figure.person, identity);
     this.sightNote(identity, item, figure.person);
@@ -174,6 +178,7 @@ export class SceneDress {
       changeOut: change,
       listedHere: false,
       pieces: new Map(),
+      leftOff: new Map(),
     };
   }
 

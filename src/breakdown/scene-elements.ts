@@ -17,7 +17,7 @@ export function writeElements(things: readonly Thing[], spans: Spans, ids: Ids):
 
 function writeElement(thing: Thing, spans: Spans, ids: Ids): SceneElement {
   const { identity, known, carried, from, by, worn, count, description, line, sightings } = thing;
-  const { stateIn, stateOut } = spans.get(identity) ?? stateless;
+  const { stateIn, stateOut, between } = spans.get(identity) ?? stateless;
   const mentions = carried ? [] : mentionsOf(sightings);
   return {
     id: ids.get(identity) as string,
@@ -31,6 +31,7 @@ function writeElement(thing: Thing, spans: Spans, ids: Ids): SceneElement {
     count,
     stateIn,
     stateOut,
+    statesBetween: between,
     description,
     words: mentions[0]?.words ?? '',
     line,
@@ -49,7 +50,7 @@ export function writeWears(dressed: readonly Dressed[], spans: Spans, ids: Ids):
     changeOut,
     garments: pieces.map((piece): Garment => {
       const { identity, known, carried, from, absent, action } = piece;
-      const { stateIn, stateOut } = absent ? stateless : (spans.get(identity) ?? stateless);
+      const { stateIn, stateOut, between } = absent ? stateless : (spans.get(identity) ?? stateless);
       const id = ids.get(identity) as string;
       return {
         id,
@@ -59,6 +60,7 @@ export function writeWears(dressed: readonly Dressed[], spans: Spans, ids: Ids):
         from: carried ? from : null,
         stateIn,
         stateOut,
+        statesBetween: between,
         absent,
         action,
       };

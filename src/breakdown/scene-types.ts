@@ -45,6 +45,8 @@ export interface SceneCast {
   readonly presence: 'seen' | 'heard';
   /** How the voice comes when the person is heard only; null when seen. */
   readonly voice: Exclude<VoiceKind, 'on-screen'> | null;
+  /** True when lines of theirs are voice over, recorded apart, whether or not the person is seen. */
+  readonly voiceOver: boolean;
   readonly speaks: boolean;
   readonly age: string | null;
   readonly minor: boolean;
@@ -76,6 +78,8 @@ export interface SceneElement {
   readonly count: number | null;
   readonly stateIn: string | null;
   readonly stateOut: string | null;
+  /** States it passes through on camera here, between the two. */
+  readonly statesBetween: readonly string[];
   readonly description: string | null;
   /** The words of its first mention here; empty when carried. */
   readonly words: string;
@@ -97,8 +101,10 @@ export interface Garment {
   readonly from: string | null;
   readonly stateIn: string | null;
   readonly stateOut: string | null;
+  /** States it passes through on camera here, between the two. */
+  readonly statesBetween: readonly string[];
   readonly absent: boolean;
-  /** What happens to it on camera here, in words: `put on`, `taken off`, or null. */
+  /** What happens to it on camera here, in words: `put on`, `taken off`, `handed to …`; `left off` for an absence that begins here; or null. */
   readonly action: string | null;
 }
 
@@ -110,6 +116,14 @@ export interface Wears {
   /** The change at the end of the scene, when it differs: a change on camera. */
   readonly changeOut: number;
   readonly garments: readonly Garment[];
+}
+
+/** Clothes of the day before that somebody may still have on: a question asks. */
+export interface PerhapsWorn {
+  readonly person: string;
+  readonly garments: readonly string[];
+  /** Id of the scene that last shows them. */
+  readonly from: string;
 }
 
 export interface SceneHazard {
@@ -182,6 +196,7 @@ export interface BreakdownScene {
   readonly extras: readonly SceneExtra[];
   readonly elements: readonly SceneElement[];
   readonly wears: readonly Wears[];
+  readonly perhapsWorn: readonly PerhapsWorn[];
   readonly hazards: readonly SceneHazard[];
   readonly tasks: readonly SceneTask[];
   readonly questions: readonly Question[];

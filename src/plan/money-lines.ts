@@ -4,10 +4,11 @@ import type { Book, BookElement, BookSupplier } from '../book/types.js';
 import type { Breakdown } from '../breakdown/types.js';
 import type { PlanDay } from './day-types.js';
 import { countHeads } from './head-count.js';
-import { toHome } from './line-money.js';
+import { rateWords, toHome } from './line-money.js';
 import type { PlanLine } from './line-types.js';
 import type { MoneyLine } from './money-types.js';
 import { counted } from './per-take.js';
+import { listRoughCopies } from './rough-copies.js';
 
 /** Every line of the forecast: things, their raw material, shipping once an order, refunds, and what no line of the script causes. */
 export function listMoneyLines(
@@ -17,9 +18,17 @@ export function listMoneyLines(
   days: readonly PlanDay[],
 ): MoneyLine[] {
   const things = lines.flatMap((line) => thingLine(line, book));
+  const rough = lines.flatMap((line) => roughLine(line, book));
   const refunds = lines.flatMap((line) => refundLine(line, book));
   const materials = lines.flatMap((line) => materialLines(line, book));
-  return [...things, ...materials, ...shippingLines(book, lines), ...otherLines(breakdown, book, days), ...refunds];
+  return [
+    ...things,
+    ...rough,
+    ...materials,
+    ...shippingLines(book, lines),
+    ...otherLines(breakdown, book, days),
+    ...refunds,
+  ];
 }
 
 function thingLine(line: PlanLine, book: Book): MoneyLine[] {
@@ -39,6 +48,16 @@ function thingLine(line: PlanLine, book: Book): MoneyLine[] {
       committed: line.ordered !== null || line.received !== null,
     },
   ];
+}
+
+/** Stand-ins and background copies, where the book has a price for them. */
+function roughLine(line: PlanLine, book: Book): MoneyLine[] {
+  const rough = line.status === 'done without' ? null : listRoughCopies(line);
+  if (rough === null || rough.cost === null) return [];
+  const amount = toHome(rough.cost, book);
+  const nothing = { minor: 0, currency: amount.currency };
+  const words = `${line.name}: ${rough.words}${rateWords(rough.cost, book)}`;
+  return [{ id: `${line.id}/rough`, words, kind: 'thing', amount, paid: nothing, committed: false }];
 }
 
 /** What a line costs in the end: the price, or what was paid where that was more, or where nothing is open any more. */

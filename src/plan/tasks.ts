@@ -10,6 +10,7 @@ import type { PlanLine } from './line-types.js';
 import { counted } from './per-take.js';
 import type { Task } from './plan-types.js';
 import { layPrep } from './prep-steps.js';
+import { listRoughCopies } from './rough-copies.js';
 
 /** Everything that someone must do on a day, in order of date; what has no date comes last. */
 export function listTasks(
@@ -49,6 +50,12 @@ function lineTasks(line: PlanLine, lines: readonly PlanLine[], book: Book): Draf
   addGetting(line, lines, add);
   if (element?.fitting)
     add('fit', element.fitting, `fit ${line.name}`, { done: element.fitting < (element.checked ?? '') });
+  const rough = listRoughCopies(line);
+  if (rough !== null)
+    add('work', line.dates.inHand, `get ${rough.words} of ${line.name}: the same shape, they may be rough`, {
+      id: 'rough',
+      done: Boolean(element?.ready),
+    });
   addPrep(line, book, add);
   if (element?.test) add('test', element.test, `camera test of ${line.name}`);
   if (element?.rehearsal) add('rehearse', element.rehearsal, `rehearsal with ${line.name}`);

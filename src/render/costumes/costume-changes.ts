@@ -1,8 +1,9 @@
-import type { Breakdown, CostumeChange, PersonEntry } from '../../breakdown/types.js';
+import type { Breakdown, BreakdownScene, CostumeChange, PersonEntry } from '../../breakdown/types.js';
 import { type BodyZone, placeOnBody } from '../../trade/body-order.js';
 import { type Block, blank, bold, type Inline, italic, knownWords, type TableRow, tick } from '../layout/kit.js';
 import type { BookNotes } from '../words/book-notes.js';
-import { type SceneIndex, scenesWords } from '../words/scene-list-words.js';
+import { perhapsWords } from '../words/perhaps-worn.js';
+import { labelOf, pickScenes, type SceneIndex, scenesWords } from '../words/scene-list-words.js';
 import { capitalize, dayWords } from '../words/story-words.js';
 import { untoldScenes } from './costume-grid.js';
 import { trackGarment } from './garment-track.js';
@@ -25,6 +26,7 @@ export function changeBlocks(breakdown: Breakdown, notes: BookNotes, index: Scen
     ...person.changes
       .filter((change) => change.garments.length > 0)
       .map((change) => changeBlock(person, change, notes, index)),
+    ...perhapsBlocks(person, index),
     ...untoldBlocks(person, index),
   ]);
 }
@@ -86,7 +88,7 @@ function garmentRow(
   const name: Inline = [bold(garment.absent ? `NO ${garment.name}` : garment.name), known === '' ? '' : ` ${known}`];
   const note = notes.get(garment.id);
   const stack = note === undefined || garment.absent ? [name] : [name, italic(`Note: ${note}`)];
-  return { cells: [tick, where, { stack }, { stack: garment.absent ? ['must not be worn: check'] : lines }] };
+  return { cells: [tick, where, { stack }, { stack: garment.absent ? ['must not be worn: check', ...lines] : lines }] };
 }
 
 /** Garments in the order in which a dresser checks a person; equal places keep the order of the script. */
@@ -98,8 +100,23 @@ function zoneWords(zone: BodyZone): string {
   return zone === 'not placed' ? 'Other' : capitalize(zone);
 }
 
+/** The first scene of each day on which a question asks whether the clothes of the day before are still on. */
+function perhapsBlocks(person: PersonEntry, index: SceneIndex): Block[] {
+  const days = new Set<string>();
+  return pickScenes(person.seen, index).flatMap((scene): Block[] => {
+    const perhaps = scene.perhapsWorn.find((one) => one.person === person.name);
+    if (!perhaps || days.has(scene.storyDay.label)) return [];
+    days.add(scene.storyDay.label);
+    const words = `Scene ${labelOf(scene.id, index)}, a new day: ${perhapsWords(perhaps, index.labels)}? Ask. Yes `;
+    return [{ kind: 'paragraph', text: [words, tick, ' no ', tick, ', but: ', blank(160)] }];
+  });
+}
+
 function untoldBlocks(person: PersonEntry, index: SceneIndex): Block[] {
-  const scenes = untoldScenes(person, index).map((scene) => scene.id);
+  const asked = (one: BreakdownScene) => one.perhapsWorn.some((perhaps) => perhaps.person === person.name);
+  const scenes = untoldScenes(person, index)
+    .filter((scene) => !asked(scene))
+    .map((scene) => scene.id);
   if (scenes.length === 0) return [];
   const words = `? In ${scenesWords(scenes, index)} the script does not tell what ${person.name} wears. Ask, and write it here:`;
   return [

@@ -3,6 +3,7 @@ import { type Block, blank, bold, type Inline, knownWords, stateWords } from '..
 import { headingSentence } from '../sheets/sheet-words.js';
 import { dangerLines } from '../words/danger-words.js';
 import { extraWords, speakerAmong } from '../words/extras-words.js';
+import { perhapsWords } from '../words/perhaps-worn.js';
 import { labelOf, type SceneIndex } from '../words/scene-list-words.js';
 import { dayWords } from '../words/story-words.js';
 import { sortHeadToFoot } from './costume-changes.js';
@@ -53,22 +54,25 @@ function findFirsts(breakdown: Breakdown): Firsts {
 function sceneEntries(scene: BreakdownScene, firsts: Firsts, index: SceneIndex): Inline[] {
   const seen = scene.cast.filter((person) => person.presence === 'seen');
   const entries = [
-    ...seen.map((person) => personEntry(person.name, scene, firsts)),
+    ...seen.map((person) => personEntry(person.name, scene, firsts, index)),
     ...extraEntries(scene),
     ...otherEntries(scene, index),
   ];
   return entries.length > 0 ? entries : ['nobody to dress'];
 }
 
-function personEntry(person: string, scene: BreakdownScene, firsts: Firsts): Inline {
+function personEntry(person: string, scene: BreakdownScene, firsts: Firsts, index: SceneIndex): Inline {
   const wears = scene.wears.find((one) => one.person === person && one.garments.length > 0);
-  if (!wears) return [bold(person), ...untold];
+  const perhaps = scene.perhapsWorn.find((one) => one.person === person);
+  const asked = perhaps ? [` ${perhapsWords(perhaps, index.labels)}: ask. `, blank(60)] : [];
+  if (!wears) return [bold(person), ...(perhaps ? [':', ...asked] : untold)];
   const change =
     wears.change === wears.changeOut ? `${wears.change}` : `${wears.change} → ${wears.changeOut} in the scene`;
   return [
     bold(person),
     `, change ${change}: `,
     wearsWords(wears, firsts.get(`${person} ${wears.changeOut}`) === scene.id),
+    ...asked,
   ];
 }
 
@@ -79,7 +83,7 @@ function wearsWords(wears: Wears, whole: boolean): string {
   const garments = sortHeadToFoot(wears.garments);
   const told = garments.filter((one) => whole || one.absent || lookWords(one) !== '');
   const words = told.map((one) => {
-    if (one.absent) return `NO ${one.name}`;
+    if (one.absent) return `${one.action === 'left off' ? 'from then on ' : ''}NO ${one.name}`;
     const look = lookWords(one);
     return look === '' ? one.name : `${one.name} (${look})`;
   });
@@ -105,7 +109,7 @@ function otherEntries(scene: BreakdownScene, index: SceneIndex): Inline[] {
     .filter((one) => one.category === 'makeup' || (one.category === 'costumes' && !worn.has(one.id)))
     .filter((one) => one.by === null || !extras.has(one.by))
     .map((one): Inline => {
-      const state = stateWords(one.stateIn, one.stateOut);
+      const state = stateWords(one);
       const known = knownWords(one, index.labels);
       const name = known === '' ? one.name : `${one.name} ${known}`;
       return [bold(`${placeOf(one)}: `), [name, one.by ?? '', state].filter((part) => part !== '').join(', ')];

@@ -1,5 +1,5 @@
 import type { CostumeChange, Garment } from '../../breakdown/types.js';
-import { stateWords } from '../layout/kit.js';
+import { changesState, stateWords } from '../layout/known-words.js';
 import { labelOf, pickScenes, type SceneIndex, scenesWords } from '../words/scene-list-words.js';
 
 /** A garment of a change: in which of the change's scenes it is worn, and how it looks there, in words. */
@@ -21,10 +21,10 @@ export function trackGarment(
   index: SceneIndex,
 ): GarmentTrack {
   const seen = sightings(person, change, garment, index);
-  const worn = seen.filter((one) => !one.garment.absent).map((one) => one.scene);
-  const partly = worn.length > 0 && worn.length < change.scenes.length;
+  const there = seen.map((one) => one.scene);
+  const partly = there.length > 0 && there.length < change.scenes.length;
   const lines = seen.length > 0 ? stateLines(seen, index) : listedStates(garment, index);
-  return { lines: partly ? [`only in ${scenesWords(worn, index)}`, ...lines] : lines };
+  return { lines: partly ? [`only in ${scenesWords(there, index)}`, ...lines] : lines };
 }
 
 function sightings(
@@ -44,8 +44,7 @@ function stateLines(seen: readonly Seen[], index: SceneIndex): string[] {
   let last = '';
   return seen.flatMap(({ scene, garment }) => {
     const words = lookWords(garment);
-    const changes = garment.stateOut !== null && garment.stateOut !== garment.stateIn;
-    const same = !changes && garment.action === null && (words === last || words === '');
+    const same = !changesState(garment) && garment.action === null && (words === last || words === '');
     last = garment.stateOut ?? garment.stateIn ?? last;
     return same ? [] : [`sc ${labelOf(scene, index)}: ${words}`];
   });
@@ -58,5 +57,5 @@ function listedStates(garment: CostumeChange['garments'][number], index: SceneIn
 /** What a garment looks like in a scene and what is done with it on camera: `clean → soaked, put on in the scene`. */
 export function lookWords(garment: Garment): string {
   const action = garment.action === null ? '' : `${garment.action} in the scene`;
-  return [stateWords(garment.stateIn, garment.stateOut), action].filter((part) => part !== '').join(', ');
+  return [stateWords(garment), action].filter((part) => part !== '').join(', ');
 }

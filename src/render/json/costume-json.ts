@@ -10,6 +10,7 @@ export function garmentJson(garment: Garment) {
     from: garment.from,
     stateIn: garment.stateIn,
     stateOut: garment.stateOut,
+    statesBetween: garment.statesBetween,
     absent: garment.absent,
     action: garment.action,
   };

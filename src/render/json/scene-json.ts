@@ -13,6 +13,7 @@ export function sceneJson(scene: BreakdownScene) {
     extras: scene.extras.map(extraJson),
     elements: scene.elements.map(elementJson),
     wears: scene.wears.map(wearsJson),
+    perhapsWorn: scene.perhapsWorn.map(({ person, garments, from }) => ({ person, garments, from })),
     ...openJson(scene),
     comesFrom: scene.comesFrom.map(({ scene: id, what }) => ({ scene: id, what })),
     goesTo: scene.goesTo.map(({ scene: id, what }) => ({ scene: id, what })),

@@ -36,8 +36,21 @@ function carriedPart(how: KnownHow, labels: SceneLabels): string[] {
   return [label ? `carried from sc ${label}` : 'carried'];
 }
 
-/** A state going in and coming out, in words and an arrow: `dry → soaked`, `lit`, `→ broken`; empty when none is known. */
-export function stateWords(stateIn: string | null, stateOut: string | null): string {
-  if (stateOut === null || stateOut === stateIn) return stateIn ?? '';
-  return stateIn === null ? `→ ${stateOut}` : `${stateIn} → ${stateOut}`;
+/** A state going in and coming out, with those passed through between. */
+export interface StatesTold {
+  readonly stateIn: string | null;
+  readonly stateOut: string | null;
+  readonly statesBetween?: readonly string[];
+}
+
+/** True when a state changes before the camera: another at the end, or others between. */
+export function changesState({ stateIn, stateOut, statesBetween = [] }: StatesTold): boolean {
+  return statesBetween.length > 0 || (stateOut !== null && stateOut !== stateIn);
+}
+
+/** States in words and arrows: `dry → soaked`, `clean → wet → torn`, `lit`, `→ broken`; empty when none is known. */
+export function stateWords({ stateIn, stateOut, statesBetween = [] }: StatesTold): string {
+  const all = [stateIn, ...statesBetween, stateOut].filter((state) => state !== null);
+  const told = all.filter((state, i) => state !== all[i - 1]);
+  return stateIn === null && told.length > 0 ? `→ ${told.join(' → ')}` : told.join(' → ');
 }

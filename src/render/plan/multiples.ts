@@ -1,5 +1,6 @@
 import type { PlanLine } from '../../plan/line-types.js';
 import type { Plan } from '../../plan/plan-types.js';
+import { listRoughCopies } from '../../plan/rough-copies.js';
 import { type Block, bold, type Inline, type TableRow } from '../layout/kit.js';
 import { amountWords, getWords, needWords, slotWords } from './plan-words.js';
 import { copyWords } from './pull-lists.js';
@@ -38,13 +39,14 @@ export function multiplesBlocks(plan: Plan, isMine: (line: PlanLine) => boolean)
   ];
 }
 
-function isWorthSaying({ need }: PlanLine): boolean {
+function isWorthSaying({ need, element, name }: PlanLine): boolean {
   return (
     need.minimum > 1 ||
     need.recommended > 1 ||
     need.states.length > 1 ||
     need.questions.length > 0 ||
-    need.decided !== null
+    need.decided !== null ||
+    listRoughCopies({ element, name }) !== null
   );
 }
 
@@ -52,6 +54,8 @@ function multipleRow(line: PlanLine): TableRow {
   const { need, status } = line;
   const better = need.recommendedReason === 'as the strict minimum' ? [] : [[bold('Better: '), need.recommendedReason]];
   const decided = need.decided === null ? [] : [[bold('Decided: '), decidedWords(need)]];
+  const copies = listRoughCopies(line);
+  const rough = copies === null ? [] : [[bold('Beside them: '), copies.words]];
   const questions = need.questions.map((question): Inline => [bold('? '), question]);
   return {
     cells: [
@@ -59,7 +63,7 @@ function multipleRow(line: PlanLine): TableRow {
       need.usedUp ? 'used up in each take' : need.states.join('; '),
       needWords(need, need.minimum),
       needWords(need, need.recommended),
-      { stack: [...(need.uncounted ? [] : [need.minimumReason, ...better]), ...decided, ...questions] },
+      { stack: [...(need.uncounted ? [] : [need.minimumReason, ...better]), ...decided, ...rough, ...questions] },
       status === 'done without' ? 'cut' : String(need.have),
       getWords(line),
     ],

@@ -1,5 +1,6 @@
 import type { PlanLine } from '../../plan/line-types.js';
 import type { Plan } from '../../plan/plan-types.js';
+import { listRoughCopies } from '../../plan/rough-copies.js';
 import { type Block, blank, bold, type Inline, stateWords } from '../layout/kit.js';
 import { sourceWords } from './plan-words.js';
 import { copyWords } from './pull-lists.js';
@@ -23,6 +24,7 @@ export function objectCardBlocks(plan: Plan, isMine: (line: PlanLine) => boolean
 }
 
 function isHero({ need, element, known }: PlanLine): boolean {
+  if (element?.standIns || element?.backgroundCopies) return true;
   const handled = need.uses.filter((use) => use.by.length > 0).length;
   const isNamed = known === 'marked' || known === 'noted';
   return need.states.length > 1 || (element?.words ?? null) !== null || (isNamed && handled >= scenesForCard);
@@ -40,7 +42,12 @@ function card(line: PlanLine): Block[] {
       copies.length > 0 && need.recommended > 1 ? ` (${copyWords(copies)})` : '',
     ];
   });
+  const rough = listRoughCopies(line);
+  const good = [...new Set(need.copies.flat())];
   const facts: Inline[] = [
+    [bold('Hero and spares: '), good.length > 1 ? copyWords(good) : (good[0] ?? blank(60))],
+    [bold('Stand-in: '), rough && rough.standIns.length > 0 ? copyWords(rough.standIns) : blank(60)],
+    ...(rough && rough.background.length > 0 ? [[bold('Background: '), copyWords(rough.background)]] : []),
     [
       bold('From: '),
       `${sourceWords(line.source.value)}${line.from ? `, ${line.from}` : line.owner ? `, ${line.owner}` : ''}`,

@@ -5,6 +5,7 @@ import { rateWords } from '../../plan/line-money.js';
 import { isHere } from '../../plan/line-status.js';
 import type { PlanLine } from '../../plan/line-types.js';
 import type { MoneyLine } from '../../plan/money-types.js';
+import { listRoughCopies } from '../../plan/rough-copies.js';
 import { type Cell, joinCell } from '../csv/format-csv.js';
 import { groupRow } from '../layout/group-row.js';
 import { type Block, blank, bold, type Inline, knownWords, type TableRow, tick } from '../layout/kit.js';
@@ -72,11 +73,13 @@ function purchaseRow(line: PlanLine, book: Production['book']): TableRow {
   const { need, dates, element } = line;
   const done = line.status === 'here already' || line.status === 'checked' || line.status === 'ready';
   const known = line.known === null ? '' : knownWords({ known: line.known }, new Map());
+  const rough = listRoughCopies(line);
   const what: Inline[] = [
     [bold(line.name), known === '' ? '' : ` ${known}`],
     ...(line.description ? [line.description] : []),
     ...(line.note ? [line.note] : []),
     ...line.remarks,
+    ...(rough === null ? [] : [`and ${rough.words}`]),
   ];
   const first = dates.needed === null ? dates.neededFor : `${narrowDate(dates.needed)}\n${dates.neededFor}`;
   const packs = line.pooledWith !== null ? 'shared' : line.packText === null ? '' : `${line.packs} × ${line.packText}`;

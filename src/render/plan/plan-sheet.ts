@@ -166,7 +166,7 @@ function entryWords(entry: TrackEntry): Inline {
     : entry.by.length > 0
       ? `${entry.worn ? 'on' : 'with'} ${entry.by.join(', ')}`
       : 'by itself';
-  const state = stateWords(entry.stateIn, entry.stateOut);
+  const state = stateWords(entry);
   const words = [state, who, entry.action === null ? '' : bold(entry.action)];
   return joinInline([`sc ${entry.slot.label}, ${entry.storyDay}`, ...words]);
 }

@@ -1,6 +1,7 @@
 import type { PlanDay } from '../../plan/day-types.js';
 import type { PlanLine } from '../../plan/line-types.js';
 import type { Plan } from '../../plan/plan-types.js';
+import { listRoughCopies } from '../../plan/rough-copies.js';
 import { type Block, bold, stateWords, type TableRow, tick } from '../layout/kit.js';
 import { dayHead } from './plan-words.js';
 import { thingNotes } from './thing-notes.js';
@@ -54,7 +55,10 @@ function rowsOf(line: PlanLine, scenes: ReadonlySet<string>, plan: Plan): TableR
     const copies = [...new Set(same.flatMap((one) => one.copies))];
     const count = Math.max(copies.length, ...same.map(({ use }) => use.count));
     const what = {
-      stack: [bold(whatWords(line, count, looks.length)), ...(place === 0 ? thingNotes(line, plan, scenes) : [])],
+      stack: [
+        bold(whatWords(line, count, looks.length)),
+        ...(place === 0 ? [...roughWords(line), ...thingNotes(line, plan, scenes)] : []),
+      ],
     };
     const shown = line.need.recommended > 1 || line.element?.label ? copyWords(copies) : '';
     const who = [...new Set(same.flatMap(({ use }) => use.by))].join(', ');
@@ -62,6 +66,12 @@ function rowsOf(line: PlanLine, scenes: ReadonlySet<string>, plan: Plan): TableR
       cells: [tick, tick, tick, same.map(({ use }) => use.slot.label).join(', '), what, shown, look, who],
     };
   });
+}
+
+/** The stand-ins and background copies that go along. */
+function roughWords(line: PlanLine): string[] {
+  const rough = listRoughCopies(line);
+  return rough === null ? [] : [`and ${rough.words} (${copyWords([...rough.standIns, ...rough.background])})`];
 }
 
 /** How many go: of what is used up, how many a take; of what has one look, all that were decided, for nobody knows which take needs them. */

@@ -70,7 +70,7 @@ function thingRow(thing: SceneElement, scene: BreakdownScene, { where, notes, in
         ],
       },
       thing.by ?? '',
-      stateWords(thing.stateIn, thing.stateOut),
+      stateWords(thing),
       nextWords(thing, scene, where, index),
     ],
   };

@@ -14,7 +14,7 @@ export const writeEffects: Section = (scene, context, fold) => {
     const elements = elementsIn(scene, [category]);
     if (elements.length === 0) return [];
     const names = elements.flatMap((element, i) => {
-      const state = stateWords(element.stateIn, element.stateOut);
+      const state = stateWords(element);
       return [i > 0 ? '; ' : '', ...inlineRuns(elementName(element, context)), state ? `, ${state}` : ''];
     });
     return [[`${categoryOf(category).label}: `, ...names]];

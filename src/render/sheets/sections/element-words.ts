@@ -41,7 +41,7 @@ function noteWords(element: SceneElement, context: SheetContext): InlineRun[] {
 export function elementWords(element: SceneElement, context: SheetContext, kind = false): string {
   const count = element.count !== null && element.count !== 1 ? `${element.count} × ` : '';
   const known = knownWords(element, context.labels);
-  const state = stateWords(element.stateIn, element.stateOut);
+  const state = stateWords(element);
   const parts = [`${count}${element.name}${known ? ` ${known}` : ''}`];
   if (kind) parts.push(categoryOf(element.category).label.toLowerCase());
   if (state) parts.push(state);

@@ -1,5 +1,6 @@
 import { formatDuration } from '../../../base/duration.js';
 import type { BreakdownScene } from '../../../breakdown/types.js';
+import type { Block } from '../../layout/blocks.js';
 import { bold } from '../../layout/inline.js';
 import { sizes } from '../../layout/measures.js';
 import { dayAndPlaceWords } from '../../plan/scene-day-words.js';
@@ -14,9 +15,20 @@ export const writeIdentity: Section = (scene, context) => [
     after: 3,
     text: bold(`${sceneTitle(scene, context)}. ${headingSentence(scene)}.`),
   },
+  ...changedBlocks(scene, context),
   { kind: 'paragraph', after: 7, text: measureWords(scene) },
   { kind: 'paragraph', after: 8, text: dayAndPlaceWords(scene, context) },
 ];
+
+/** What changed here since the draft that the reader holds, beside a bar in the margin. */
+function changedBlocks(scene: BreakdownScene, { changes, production }: SheetContext): Block[] {
+  const words = changes?.sentences.get(scene.id);
+  if (!changes || words === undefined) return [];
+  const isShot = production?.plan.days.some((day) => day.shot && day.scenes.some((slot) => slot.scene === scene.id));
+  const loud = isShot ? [bold('SHOT ALREADY, before this change: tell the director. ')] : [];
+  const text = words === '' ? [bold(`New since ${changes.since}.`)] : [bold(`Changed since ${changes.since}: `), words];
+  return [{ kind: 'changed', blocks: [{ kind: 'paragraph', after: 4, text: [...loud, ...text] }] }];
+}
 
 /** `Scene 12A`; in a script that numbers other scenes, `3rd scene, no number`. */
 export function sceneTitle(scene: BreakdownScene, context: SheetContext): string {

@@ -14,10 +14,16 @@ import { elementName, elementWords, sortByKind } from './element-words.js';
 export const writeInHand: Section = (scene, context, fold) => {
   const elements = sortByKind(thingsInHand(scene));
   if (elements.length === 0) return [];
-  return [{ kind: 'section', label: 'In hand', blocks: writeElements(elements, context, fold) }];
+  const isChanged = ({ name }: SceneElement) => context.changes?.subjects.get(scene.id)?.has(name) ?? false;
+  return [{ kind: 'section', label: 'In hand', blocks: writeElements(elements, context, fold, isChanged) }];
 };
 
-function writeElements(elements: readonly SceneElement[], context: SheetContext, fold: number): Block[] {
+function writeElements(
+  elements: readonly SceneElement[],
+  context: SheetContext,
+  fold: number,
+  isChanged: (element: SceneElement) => boolean,
+): Block[] {
   if (fold > 1)
     return [
       {
@@ -28,7 +34,7 @@ function writeElements(elements: readonly SceneElement[], context: SheetContext,
     ];
   const bare = fold === 1 ? elements.filter((element) => isBare(element) && !context.notes.has(element.id)) : [];
   const full = elements.filter((element) => !bare.includes(element));
-  return [...fullTable(full, context, fold > 0), ...runIn(bare, context)];
+  return [...fullTable(full, context, fold > 0, isChanged), ...runIn(bare, context)];
 }
 
 /** True when there is nothing to say of a thing but its name and who has it. */
@@ -38,7 +44,12 @@ function isBare(element: SceneElement): boolean {
   return short && stateIn === null && stateOut === null && description === null;
 }
 
-function fullTable(elements: readonly SceneElement[], context: SheetContext, tight: boolean): Block[] {
+function fullTable(
+  elements: readonly SceneElement[],
+  context: SheetContext,
+  tight: boolean,
+  isChanged: (element: SceneElement) => boolean,
+): Block[] {
   if (elements.length === 0) return [];
   const states = elements.some((element) => element.stateIn !== null || element.stateOut !== null);
   const columns = [
@@ -47,7 +58,7 @@ function fullTable(elements: readonly SceneElement[], context: SheetContext, tig
     { head: '', fit: true },
     ...(states ? [stateColumn(elements)] : []),
   ];
-  const rows = elements.map((element) => elementRow(element, context, states));
+  const rows = elements.map((element) => ({ ...elementRow(element, context, states), changed: isChanged(element) }));
   return [{ kind: 'table', headed: false, tight, size: 10.5, columns, rows }];
 }
 
@@ -55,7 +66,7 @@ function fullTable(elements: readonly SceneElement[], context: SheetContext, tig
 const longState = 26;
 
 function stateColumn(elements: readonly SceneElement[]): TableColumn {
-  const long = elements.some((one) => stateWords(one.stateIn, one.stateOut).length > longState);
+  const long = elements.some((one) => stateWords(one).length > longState);
   return long ? { head: '', share: 1.9 } : { head: '', fit: true };
 }
 
@@ -82,7 +93,7 @@ const kinds: Partial<Record<CategoryName, Inline>> = {
 };
 
 function elementRow(element: SceneElement, context: SheetContext, states: boolean): TableRow {
-  const state = states ? [stateWords(element.stateIn, element.stateOut)] : [];
+  const state = states ? [stateWords(element)] : [];
   return { cells: [tick, nameAndKind(element, context), element.by ?? '', ...state] };
 }
 

@@ -1,6 +1,6 @@
 import type { BreakdownScene, Garment } from '../../../breakdown/types.js';
 import { bold, type Inline } from '../../layout/inline.js';
-import { stateWords } from '../../layout/known-words.js';
+import { changesState, stateWords } from '../../layout/known-words.js';
 import type { Section, SheetContext } from '../sheet-context.js';
 import { foldedWords } from '../sheet-words.js';
 import { elementName, elementsIn } from './element-words.js';
@@ -19,20 +19,22 @@ export const writeOnBody: Section = (scene, context, fold) => {
 
 type Entry = Extract<Inline, readonly unknown[]>;
 
+/** A change on camera is one entry, whatever its garments; besides it stand only those to which more happens. */
 function garmentActions(scene: BreakdownScene): Entry[] {
-  return scene.wears.flatMap((wears) =>
-    wears.garments
-      .filter((garment) => garment.action !== null || changes(garment))
-      .map((garment): Entry => [bold(wears.person), `: ${garment.name} ${actionWords(garment)}`]),
-  );
+  return scene.wears.flatMap(({ person, change, changeOut, garments }): Entry[] => {
+    const whole: Entry[] = change === changeOut ? [] : [[bold(person), `: change ${change} → ${changeOut} on camera`]];
+    const own = garments.filter((one) => changesState(one) || (one.action !== null && !isTold(one, whole.length > 0)));
+    return [...whole, ...own.map((one): Entry => [bold(person), `: ${one.name} ${actionWords(one)}`])];
+  });
 }
 
-function changes(garment: Garment): boolean {
-  return garment.stateOut !== null && garment.stateOut !== garment.stateIn;
+/** True when the entry for the whole change, or the list of what is worn, already tells what happens. */
+function isTold({ action }: Garment, inChange: boolean): boolean {
+  return action === 'left off' || (inChange && (action === 'put on' || action === 'taken off'));
 }
 
 function actionWords(garment: Garment): string {
-  const state = changes(garment) ? stateWords(garment.stateIn, garment.stateOut) : '';
+  const state = changesState(garment) ? stateWords(garment) : '';
   return [garment.action ?? '', state].filter((part) => part !== '').join(', ');
 }
 
@@ -42,7 +44,7 @@ function otherEntries(scene: BreakdownScene, context: SheetContext): Entry[] {
   return elementsIn(scene, ['costumes', 'makeup'])
     .filter((element) => element.category === 'makeup' || !worn.has(element.id))
     .map((element): Entry => {
-      const state = stateWords(element.stateIn, element.stateOut);
+      const state = stateWords(element);
       const who = element.by ? [bold(element.by), ': '] : [];
       const name = elementName(element, context) as Entry;
       const whose = element.by === null && element.category === 'costumes' ? ', whose?' : '';

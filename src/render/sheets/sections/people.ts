@@ -1,8 +1,10 @@
-import type { BreakdownScene, Garment, SceneCast, SceneExtra, Wears } from '../../../breakdown/types.js';
+import type { BreakdownScene, Garment, PerhapsWorn, SceneCast, SceneExtra, Wears } from '../../../breakdown/types.js';
+import { isOnAfter, isOnBefore } from '../../../breakdown/worn-when.js';
 import type { Block, TableRow } from '../../layout/blocks.js';
 import { blank, bold, type Inline, inlineRuns, joinInline } from '../../layout/inline.js';
 import { knownWords, stateWords } from '../../layout/known-words.js';
 import { extraWords, speakerAmong } from '../../words/extras-words.js';
+import { perhapsWords } from '../../words/perhaps-worn.js';
 import type { Section, SheetContext } from '../sheet-context.js';
 
 /**
@@ -12,8 +14,9 @@ import type { Section, SheetContext } from '../sheet-context.js';
 export const writePeople: Section = (scene, context, fold) => {
   if (scene.cast.length + scene.extras.length === 0) return section([{ kind: 'paragraph', text: 'Nobody is named.' }]);
   if (fold > 1) return section([{ kind: 'paragraph', text: runIn(scene, context) }]);
+  const marked = context.changes?.subjects.get(scene.id) ?? new Set<string>();
   const rows = [
-    ...scene.cast.map((person) => castRow(person, scene, context)),
+    ...scene.cast.map((person) => ({ ...castRow(person, scene, context), changed: marked.has(person.name) })),
     ...(fold === 0 ? scene.extras.map((extra) => extraRow(extra, scene, context)) : sharedRow(scene, context)),
   ];
   const columns = [{ head: '', width: 96 }, { head: '', fit: true }, { head: '' }];
@@ -25,13 +28,12 @@ function section(blocks: readonly Block[]): Block[] {
 }
 
 function castRow(person: SceneCast, scene: BreakdownScene, context: SheetContext): TableRow {
-  const wears = wearsOf(person, scene);
   const name: Inline[] = [[bold(person.name), space(knownWords(person, context.labels))]];
   if (person.minor) name.push([bold('MINOR'), person.age ? `, age ${person.age}` : '']);
   const how: Inline[] = [presenceWords(person)];
   if (person.minor) how.push(['hours ', blank(48)]);
   if (person.presence === 'heard') return { cells: [{ stack: name }, presenceWords(person)] };
-  return { cells: [{ stack: name }, { stack: how }, { stack: costumeLines(wears, context) }] };
+  return { cells: [{ stack: name }, { stack: how }, { stack: costumeLines(person, scene, context) }] };
 }
 
 function space(words: string): string {
@@ -54,11 +56,28 @@ function wearsOf(person: SceneCast, scene: BreakdownScene): Wears | undefined {
   return scene.wears.find((wears) => wears.person === person.name || wears.person === person.id);
 }
 
-function costumeLines(wears: Wears | undefined, context: SheetContext): Inline[] {
-  if (!wears) return [['costume ', blank(90)]];
-  const change = changeWords(wears);
-  const garments = wears.garments.map((garment) => garmentWords(garment, context));
-  return [[bold(change), ': ', garments.length === 0 ? blank(130) : garments.join('; ')]];
+/** What a person comes in, and under it what they change into before the camera; `?` where nothing tells. */
+function costumeLines(person: SceneCast, scene: BreakdownScene, context: SheetContext): Inline[] {
+  const wears = wearsOf(person, scene);
+  if (!wears) return [['costume: ? not told ', blank(90)]];
+  const { garments, change, changeOut } = wears;
+  const perhaps = scene.perhapsWorn.find((one) => one.person === wears.person);
+  if (changeOut === change) return [changeLine(`change ${change}`, garments, perhaps, context)];
+  return [
+    changeLine(`change ${change}`, garments.filter(isOnBefore), perhaps, context),
+    changeLine(`then ${changeOut} on camera`, garments.filter(isOnAfter), undefined, context),
+  ];
+}
+
+function changeLine(
+  change: string,
+  garments: readonly Garment[],
+  perhaps: PerhapsWorn | undefined,
+  context: SheetContext,
+): Inline {
+  const told = garments.map((garment) => garmentWords(garment, context));
+  if (perhaps) return [bold(change), `: ${[...told, perhapsWords(perhaps, context.labels)].join('; ')} `, blank(60)];
+  return told.length === 0 ? [bold(change), ': ? not told ', blank(110)] : [bold(change), `: ${told.join('; ')}`];
 }
 
 /** `change 2`, or `change 2, then 3 on camera`. */
@@ -70,8 +89,8 @@ export function changeWords(wears: Wears): string {
 
 /** A garment with its states and how it is known; one that must not be worn reads `no scarf`. */
 export function garmentWords(garment: Garment, context: SheetContext): string {
-  if (garment.absent) return `no ${garment.name}`;
-  const state = stateWords(garment.stateIn, garment.stateOut);
+  if (garment.absent) return `${garment.action === 'left off' ? 'from then on ' : ''}no ${garment.name}`;
+  const state = stateWords(garment);
   // A garment worn on from the scene before is the normal case: only the finder's own reading needs its word.
   const known = knownWords({ known: garment.known }, context.labels);
   return [garment.name + (state ? `, ${state}` : ''), known].filter((part) => part !== '').join(' ');

@@ -1,5 +1,6 @@
 import type { SceneElement } from '../../../breakdown/types.js';
 import { bold, type Inline, joinInline } from '../../layout/inline.js';
+import { changesState } from '../../layout/known-words.js';
 import { roomOf } from '../../words/place-dressing.js';
 import type { Section, SheetContext } from '../sheet-context.js';
 import { foldedWords, placeWords } from '../sheet-words.js';
@@ -29,7 +30,7 @@ function placeEntries(
   room: string,
   context: SheetContext,
 ): Inline[] {
-  const standing = elements.filter((element) => element.carried && !changes(element));
+  const standing = elements.filter((element) => element.carried && !changesState(element));
   const own = elements.filter((element) => !standing.includes(element));
   const entries: Inline[] = [];
   if (own.length > 0) entries.push(own.map((element) => elementWords(element, context)).join('; '));
@@ -43,10 +44,6 @@ function placeEntries(
     entries.push(`${label ? `as in scene ${label}` : 'as before'}: ${names.join(', ')}`);
   }
   return [...entries, ...minus];
-}
-
-function changes(element: SceneElement): boolean {
-  return element.stateOut !== null && element.stateOut !== element.stateIn;
 }
 
 function groupByScene(elements: readonly SceneElement[]): Map<string | null, string[]> {

@@ -19,10 +19,11 @@ export const writeSound: Section = (scene, context, fold) => {
 
 function voiceEntries(scene: BreakdownScene): Inline[] {
   return scene.cast
-    .filter((person) => person.presence === 'heard' && person.voice !== 'off-screen')
+    .filter((person) => person.voiceOver || person.voice === 'phone')
     .map((person) => {
-      const how = person.voice === 'phone' ? 'the far end of the phone' : 'the voice';
-      return [`record ${how}: `, bold(person.name)];
+      const how = person.voiceOver ? 'the voice' : 'the far end of the phone';
+      const seen = person.presence === 'seen' ? ', besides what is said in the picture' : '';
+      return [`record ${how}: `, bold(person.name), seen];
     });
 }
 

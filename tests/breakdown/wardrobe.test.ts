@@ -1,0 +1,82 @@
+import { describe, expect, it } from 'vitest';
+import { breakDown, clothesOf } from '../support/break-down.js';
+
+const front = '---\ncast: { NORA: {}, JOSEF: {} }\n---\n\n';
+
+function scenes(...bodies: string[]) {
+  return breakDown(front + bodies.join('\n\n')).scenes;
+}
+
+describe('what must not be worn after a change on camera', () => {
+  const told = scenes(
+    '## 1. INT. BAR - DAY\n\n> Nora: wears boots, coat\n\nNora sits.',
+    '## 2. INT. BAR - LATER\n\nNora sits.\n\n> Nora: changes to pyjamas\n> Nora: without boots\n\nShe goes.',
+    '## 3. INT. BAR - LATER\n\nNora sits.',
+  );
+
+  it('leaves what was worn before as it was', () => {
+    expect(clothesOf(told, 'NORA')).toEqual([
+      '1: boots, coat',
+      '1 to 2: boots (carried) (taken off), coat (carried) (taken off), pyjamas (put on), no boots (left off)',
+      '2: pyjamas (carried), no boots (carried)',
+    ]);
+  });
+
+  it('stands in the list of the new change only', () => {
+    const changes = breakDown(
+      `${front}## 1. INT. BAR - DAY\n\n> Nora: wears boots\n\nNora sits.\n\n> Nora: changes to pyjamas\n> Nora: without shoes, boots`,
+    ).breakdown.cast[0]?.changes;
+    const lists = changes?.map(({ garments }) => garments.map(({ name, absent }) => (absent ? `no ${name}` : name)));
+    expect(lists?.map((one) => [...one].sort())).toEqual([['boots'], ['no boots', 'no shoes', 'pyjamas']]);
+  });
+
+  it('is taken off where the camera saw it on, and has a line for either in the change', () => {
+    const { breakdown } = breakDown(
+      `${front}## 1. INT. BAR - DAY\n\n> Nora: wears hat, coat\n\nNora sits.\n\n> Nora: without hat\n\n## 2. INT. BAR - LATER\n\nNora sits.`,
+    );
+    expect(clothesOf(breakdown.scenes, 'NORA')).toEqual([
+      '1: hat (taken off), coat, no hat (left off)',
+      '1: coat (carried), no hat (carried)',
+    ]);
+    const hats = breakdown.cast[0]?.changes[0]?.garments.filter(({ name }) => name === 'hat');
+    expect(hats?.map(({ absent }) => absent)).toEqual([false, true]);
+  });
+});
+
+describe('a new day after a night that nobody says was slept through elsewhere', () => {
+  const night = '## 1. INT. BAR - NIGHT\n\n> Nora: wears jeans, cap\n\nNora sits.';
+  const morning = '## 2. INT. BAR - DAY';
+
+  it('asks for the clothes of the day before until it is answered, on every scene of the day', () => {
+    const told = scenes(night, `${morning}\n\nNora wakes.`, '## 3. INT. BAR - LATER\n\nNora sits.');
+    const perhaps = [{ person: 'NORA', garments: ['jeans', 'cap'], from: 'int-bar-night' }];
+    expect(told.map(({ perhapsWorn }) => perhapsWorn)).toEqual([[], perhaps, perhaps]);
+  });
+
+  it.each(['yes', 'no'])('is quiet after %s', (answer) => {
+    const told = scenes(night, `${morning}\n\n> answer: clothes-nora; ${answer}\n\nNora wakes.`);
+    expect(told[1]?.perhapsWorn).toEqual([]);
+    expect(clothesOf(told, 'NORA')[1]).toBe(answer === 'yes' ? '1: jeans (carried), cap (carried)' : '2: ');
+  });
+
+  it('asks only for what the day does not tell', () => {
+    const told = scenes(night, `${morning}\n\nNora wakes.\n\n> Nora: puts on cap`, '## 3. INT. BAR - LATER\n\nNora.');
+    expect(told.map(({ perhapsWorn }) => perhapsWorn.flatMap(({ garments }) => garments))).toEqual([
+      [],
+      ['jeans'],
+      ['jeans'],
+    ]);
+  });
+});
+
+describe('voices to record', () => {
+  it('are those of people seen, too', () => {
+    const [scene] = scenes(
+      '## 1. INT. BAR - DAY\n\nNora drinks.\n\nNORA (V.O.)\nI was young.\n\nJOSEF (O.S.)\nNora?\n\nNORA\nYes?',
+    );
+    expect(scene?.cast.map(({ name, presence, voiceOver }) => [name, presence, voiceOver])).toEqual([
+      ['NORA', 'seen', true],
+      ['JOSEF', 'heard', false],
+    ]);
+  });
+});
