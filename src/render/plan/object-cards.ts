@@ -34,7 +34,7 @@ function card(line: PlanLine): Block[] {
   const { need, element } = line;
   const chain = need.uses.map((use, index): Inline => {
     const copies = need.copies[index] ?? [];
-    const looks = stateWords(use.stateIn, use.stateOut);
+    const looks = stateWords(use);
     return [
       `sc ${use.slot.label}: `,
       looks === '' ? 'as it is' : looks,

@@ -49,9 +49,9 @@ function rowsOf(line: PlanLine, scenes: ReadonlySet<string>, plan: Plan): TableR
   const here = line.need.uses
     .map((use, index) => ({ use, copies: line.need.copies[index] ?? [] }))
     .filter(({ use }) => scenes.has(use.scene));
-  const looks = [...new Set(here.map(({ use }) => stateWords(use.stateIn, use.stateOut)))];
+  const looks = [...new Set(here.map(({ use }) => stateWords(use)))];
   return looks.map((look, place) => {
-    const same = here.filter(({ use }) => stateWords(use.stateIn, use.stateOut) === look);
+    const same = here.filter(({ use }) => stateWords(use) === look);
     const copies = [...new Set(same.flatMap((one) => one.copies))];
     const count = Math.max(copies.length, ...same.map(({ use }) => use.count));
     const what = {
