@@ -32,10 +32,24 @@ export const lineMessages = {
     reason: `Expected the name alone on its line, found \`${name}:\`.`,
     hint: `It is read as a speech; write \`${name}\` without the colon.`,
   })),
-  'cue-bare-extension': define<{ extension: string }>('info', 'V.O. or O.S. without parentheses', ({ extension }) => ({
+  'cue-bare-extension': define<{ extension: string }>('info', 'An extension without parentheses', ({ extension }) => ({
     reason: `Expected \`(${extension})\` behind the name, found it without parentheses.`,
     hint: `It is read as meant; write \`(${extension})\`.`,
   })),
+  'cue-age': define<{ name: string; age: string }>('info', 'An age behind a name', ({ name, age }) => ({
+    reason: `Expected ${name} alone on the line, found the age ${age} behind it; it is read as a speech of ${name}.`,
+    hint: `Write the age where ${name} is first seen, or in the front matter: \`cast: {${name}: {age: ${age}}}\`.`,
+  })),
+  'cue-title': define<{ name: string; other: string }>(
+    'info',
+    'A name with and without its title',
+    ({ name, other }) => ({
+      reason: `Is ${name} the same person as ${other}? They are read as two.`,
+      hint: `If so, write in the front matter \`cast: {${other}: {aliases: [${name}]}}\`; if not, add both to \`cast:\`.`,
+      actual: name,
+      expected: [other],
+    }),
+  ),
   'cue-parenthesis-open': define<{ text: string }>('info', 'A parenthesis behind a name left open', ({ text }) => ({
     reason: 'Expected `)` behind the name, found none.',
     hint: `It is read as meant; write \`${text}\`.`,

@@ -2,6 +2,7 @@ import type { Diagnostic } from '../base/diagnostic.js';
 import { foldName } from '../base/slug.js';
 import type { Range } from '../base/text-range.js';
 import { sayScript } from '../messages/script.js';
+import { foldPerson, groupByUntitled } from './people.js';
 import { compareSceneNumbers } from './scene-number.js';
 import type { Block, Definition, FrontMatter, Person, Scene } from './types.js';
 
@@ -69,6 +70,16 @@ function sayMissing(scenes: readonly Pick<Scene, 'heading'>[]): Diagnostic[] {
     after = heading.number ?? after;
   }
   return messages;
+}
+
+/** Asks about a name that another person bears with a title before it, save where `cast:` tells the two apart. */
+export function checkTitles(people: readonly Person[]): Diagnostic[] {
+  const titled = groupByUntitled(people);
+  return people.flatMap((person) => {
+    const others = person.from === 'cue' ? titled.get(foldPerson(person.name)) : undefined;
+    const [other] = others?.size === 1 ? others : [];
+    return other ? [sayScript('cue-title', { name: person.name, other: other.name }, person.at)] : [];
+  });
 }
 
 /** Asks about a name that stands over one speech only and is one letter from a known one. */

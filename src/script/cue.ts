@@ -15,6 +15,8 @@ export interface CueShape {
   readonly bare: boolean;
   /** True when a parenthesis behind the name was left open. */
   readonly unclosed: boolean;
+  /** The age behind the name, as in `NORA, 40`; null when none stands there. */
+  readonly age: string | null;
 }
 
 /** At most this many characters (rule L7). */
@@ -35,18 +37,26 @@ export function readCue(line: string, isCastName: (name: string) => boolean): Cu
   const unclosed = /\S\s*\([^()]*$/.test(closed);
   const { name: full, extensions: bracketed, typed } = takeExtensions(unclosed ? `${closed})` : closed);
   const bareMatch = bracketed.length === 0 ? bareExtension(full) : null;
-  const name = (bareMatch ? bareMatch.name : full).replace(/\s+/g, ' ');
+  const written = (bareMatch ? bareMatch.name : full).replace(/\s+/g, ' ');
+  const { name, age } = isCastName(written) ? { name: written, age: null } : takeAge(written);
   const extensions = bareMatch ? [bareMatch.extension] : bracketed;
   if (!(isCastName(name) || isCueName(name))) return null;
   return {
-    text: printCue(name, bareMatch ? extensions : typed),
+    text: printCue(written, bareMatch ? extensions : typed),
     name,
     extensions,
     voice: voiceOf(extensions),
     colon,
     bare: bareMatch !== null,
     unclosed,
+    age,
   };
+}
+
+/** `NORA, 40` is NORA, with an age that belongs in the action. */
+function takeAge(written: string): { name: string; age: string | null } {
+  const found = /^(.*\p{L}.*?),\s*(\d{1,3})$/u.exec(written);
+  return found ? { name: found[1] as string, age: found[2] as string } : { name: written, age: null };
 }
 
 /** The name and what stands in parentheses behind it, in capitals. */
@@ -119,11 +129,14 @@ function canonical(extension: string): string {
   return extensionNames.get(extension)?.name ?? extension;
 }
 
-/** `NORA V.O.` and `NORA, O.S.`: the extension without its parentheses. */
+/** `NORA V.O.`, `NORA, O.S.` and `NORA CONT'D`: the extension without its parentheses. */
 function bareExtension(text: string): { name: string; extension: string } | null {
-  const found = /^(.+?),?\s+(V\.?\s?O\.?|O\.?\s?S\.?|V\/O|O\/S)$/.exec(text);
+  const found = /^(.+?),?\s+(V\.?\s?O\.?|O\.?\s?S\.?|V\/O|O\/S|CONT['\u2019]?D\.?|CONT\.)$/.exec(text);
   if (!found) return null;
-  return { name: found[1] as string, extension: canonical((found[2] as string).replace(/\s/g, '')) };
+  return {
+    name: found[1] as string,
+    extension: canonical(foldExtension((found[2] as string).replace(/\s/g, '').replace(/D\.$/, 'D'))),
+  };
 }
 
 function voiceOf(extensions: readonly string[]): VoiceKind {

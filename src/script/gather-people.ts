@@ -1,26 +1,41 @@
 import { foldName } from '../base/slug.js';
-import { findSpeakers } from './people.js';
+import { findSpeakers, foldPerson } from './people.js';
 import type { Block, Note, Person } from './types.js';
 
-/** Everyone known to the script: the people of `cast:`, then each new name over a speech, in order of appearance. */
+/**
+ * Everyone known to the script: the people of `cast:`, then each new name over a speech, in order of appearance. Spellings of one name
+ * (MARY-ANN and MARY ANN, DR. BELL and DR BELL, THE STRANGER and STRANGER) are one person.
+ */
 export function gatherPeople(cast: readonly Person[], blocks: Iterable<Block>): Person[] {
   const people = [...cast];
   const known = new Set(cast.flatMap((person) => person.names.map(foldName)));
-  const together: Person[] = [];
+  const spellings = new Map(
+    cast.flatMap(({ names }, index) => names.map((name) => [foldPerson(name), index] as const)),
+  );
+  const together = new Set<string>();
   for (const block of blocks) {
     if (block.kind !== 'speech') continue;
-    const folded = foldName(block.cue.name);
-    if (known.has(folded)) continue;
-    known.add(folded);
-    const person: Person = { ...nobody, name: block.cue.name, names: [block.cue.name], from: 'cue', at: block.cue.at };
-    if (/\s*[/&+,]\s*|\sand\s/i.test(block.cue.name)) together.push(person);
-    people.push(person);
+    const { name, at } = block.cue;
+    if (known.has(foldName(name))) continue;
+    known.add(foldName(name));
+    const index = spellings.get(foldPerson(name));
+    const same = index === undefined ? undefined : people[index];
+    if (index !== undefined && same) people[index] = { ...same, names: [...same.names, name] };
+    else {
+      spellings.set(foldPerson(name), people.length);
+      if (/\s*[/&+,]\s*|\sand\s/i.test(name)) together.add(name);
+      people.push({ ...nobody, name, names: [name], from: 'cue', at });
+    }
   }
-  if (together.length === 0) return people;
-  // NORA AND TOM is nobody new when both are known, wherever they first speak.
-  const singles = people.filter((person) => !together.includes(person));
-  const groups = new Set(together.filter((person) => findSpeakers(singles, person.name).length > 1));
-  return people.filter((person) => !groups.has(person));
+  return withoutGroups(people, together);
+}
+
+/** NORA AND TOM is nobody new when both are known, wherever they first speak. */
+function withoutGroups(people: readonly Person[], together: ReadonlySet<string>): Person[] {
+  const singles = people.filter(({ name, from }) => from === 'cast' || !together.has(name));
+  return people.filter(
+    ({ name, from }) => from === 'cast' || !together.has(name) || findSpeakers(singles, name).length < 2,
+  );
 }
 
 const nobody = { was: [], age: null, background: false } as const;

@@ -5,9 +5,18 @@ import type { Person } from './types.js';
 
 const titles = new Set(nameTitles);
 
+/** A person's name as scripts spell it now so, now so: without article and stops, a dash is a space (rule E6). */
+export function foldPerson(name: string): string {
+  const folded = foldName(name).replace(/^(?:the|an?) (?=\S)/, '');
+  const plain = folded.replace(/\.(?=\s|$)|(?<=\b\p{L})\.(?=\p{L}\b)/gu, '').replace(/[-\s]+/g, ' ');
+  return plain.trim() || folded;
+}
+
 interface PeopleIndex {
   /** By folded name; titles stand there without their stop. */
   readonly byName: ReadonlyMap<string, Person>;
+  /** By name however it is spelt. */
+  readonly bySpelling: ReadonlyMap<string, Person>;
   /** By name without its title; null where two people share it. */
   readonly byPlainName: ReadonlyMap<string, Person | null>;
 }
@@ -21,7 +30,7 @@ const indexes = new WeakMap<readonly Person[], PeopleIndex>();
 export function findPerson(people: readonly Person[], name: string): Person | null {
   const index = indexes.get(people) ?? makeIndex(people);
   const plain = splitTitle(foldName(name));
-  const exact = index.byName.get(joinTitle(plain));
+  const exact = index.byName.get(joinTitle(plain)) ?? index.bySpelling.get(foldPerson(name));
   if (exact) return exact;
   const person = index.byPlainName.get(plain.name) ?? null;
   if (person === null || plain.title === null) return person;
@@ -39,18 +48,34 @@ export function findSpeakers(people: readonly Person[], cueName: string): readon
 
 function makeIndex(people: readonly Person[]): PeopleIndex {
   const byName = new Map<string, Person>();
+  const bySpelling = new Map<string, Person>();
   const byPlainName = new Map<string, Person | null>();
   for (const person of people) {
     for (const name of person.names) {
       const titled = splitTitle(foldName(name));
       if (!byName.has(joinTitle(titled))) byName.set(joinTitle(titled), person);
+      if (!bySpelling.has(foldPerson(name))) bySpelling.set(foldPerson(name), person);
       const other = byPlainName.get(titled.name);
       byPlainName.set(titled.name, other === undefined || other === person ? person : null);
     }
   }
-  const index = { byName, byPlainName };
+  const index = { byName, bySpelling, byPlainName };
   indexes.set(people, index);
   return index;
+}
+
+/** People by their names without the title before them, however spelt: MRS KOWALSKI by KOWALSKI. */
+export function groupByUntitled(people: readonly Person[]): ReadonlyMap<string, ReadonlySet<Person>> {
+  const groups = new Map<string, Set<Person>>();
+  for (const person of people) {
+    for (const written of person.names) {
+      const { title, name } = splitTitle(foldName(written));
+      if (title === null) continue;
+      const key = foldPerson(name);
+      groups.set(key, (groups.get(key) ?? new Set()).add(person));
+    }
+  }
+  return groups;
 }
 
 interface TitledName {

@@ -4,7 +4,7 @@ import { sayScript } from '../messages/script.js';
 import { buildDefinitions } from './build-definitions.js';
 import { buildScenes, placeNotes } from './build-scenes.js';
 import { carryLights } from './carried-lights.js';
-import { checkNearNames, checkNumbers, checkUnused } from './checks.js';
+import { checkNearNames, checkNumbers, checkTitles, checkUnused } from './checks.js';
 import { groupLines } from './chunks.js';
 import { decodeText } from './decode.js';
 import { findFrontFence } from './front-fence.js';
@@ -72,6 +72,7 @@ export function readScriptText(text: string, file: string): ReadScript {
   messages.push(
     ...checkNumbers(scenes, blocks, front),
     ...checkNearNames(people, blocks),
+    ...checkTitles(people),
     ...checkUnused(definitions, new Set([...marked, ...noteNames(notes)])),
   );
   const script = {

@@ -53,6 +53,9 @@ function needsSign(line: RawLine): boolean {
 
 function sayCueOddities(cue: CueShape, line: RawLine, context: SpeechContext): void {
   if (cue.colon) context.messages.push(sayScript('cue-colon', { name: cue.name }, line.at));
+  if (cue.age !== null) {
+    context.messages.push(sayScript('cue-age', { name: cue.name, age: cue.age }, line.at));
+  }
   if (cue.unclosed) context.messages.push(sayScript('cue-parenthesis-open', { text: cue.text }, line.at));
   if (cue.bare) {
     context.messages.push(sayScript('cue-bare-extension', { extension: cue.extensions[0] ?? '' }, line.at));
