@@ -41,6 +41,10 @@ export function listDefaults(
       lines.some((line) => line.dates.prepDays > 0) && !book.prepHoursADay.given,
       `Preparation: ${book.prepHoursADay.value} hours of work a day.`,
     ),
+    ...say(
+      lines.some((line) => line.dates.fittingAssumed),
+      `Fittings without a date: ${counted(quantityDefaults.lastFitting.value, 'day')} before the first shooting day, at the latest.`,
+    ),
     ...say(!book.drier.given, 'No drier machine.'),
     ...say(call !== undefined, `Call: ${call ? formatClockTime(call.call.value) : ''} where the day does not say.`),
     ...say(wrap !== undefined, `Wrap: ${wrap ? formatClockTime(wrap.wrap.value) : ''} where the day does not say.`),
@@ -61,8 +65,12 @@ export function listDefaults(
 
 /** The days of delivery that were assumed, each with what it stands for. */
 function deliveryWords(lines: readonly PlanLine[]): string[] {
-  const guessed = lines.filter((line) => !line.dates.deliveryDays.given && line.dates.orderBy !== null);
-  const days = [...new Set(guessed.map((line) => line.dates.deliveryDays.value))].sort((a, b) => b - a);
+  const deliveries = lines.flatMap(({ dates }) => [
+    ...(dates.orderBy === null ? [] : [dates.deliveryDays]),
+    ...dates.materials.map((material) => material.deliveryDays),
+  ]);
+  const guessed = deliveries.filter((one) => !one.given);
+  const days = [...new Set(guessed.map((one) => one.value))].sort((a, b) => b - a);
   const usual = quantityDefaults.deliveryDays.value;
   const words = days.map(
     (count) =>

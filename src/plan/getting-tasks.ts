@@ -25,7 +25,8 @@ export function addGetting(line: PlanLine, lines: readonly PlanLine[], add: Add)
 function addThing(line: PlanLine, lines: readonly PlanLine[], isOpen: boolean, add: Add): void {
   const source = line.source.value;
   const at = placed(line.from ?? line.owner);
-  const what = nameAmount(line, lines);
+  // Only what is bought comes in packs.
+  const what = source === 'buy' ? nameAmount(line, lines) : nameWanted(line);
   const has = isHere(line.element);
   const again = isOpen ? ` again (${line.status})` : '';
   const mates = poolOf(line, lines);
@@ -58,15 +59,17 @@ export function poolOf(line: PlanLine, lines: readonly PlanLine[]): PlanLine[] {
 
 /** What is to be got, in words for whoever gets it: `11 × letter`, `273 ml of blood`, `6 packs of 10 eggs (53 needed)`, `3 × 5 m for 3 × 1.2 m rope and 4 × 2 m string`. */
 export function nameAmount(line: PlanLine, lines: readonly PlanLine[]): string {
-  const { need, name } = line;
-  if (need.uncounted) return `${name} (how many?)`;
   const pack = line.element?.pack ?? null;
-  if (pack === null || line.packs === 0) return nameCount(line, need.toGet);
+  if (line.need.uncounted || pack === null || line.packs === 0) return nameWanted(line);
   const sharing = [line, ...poolOf(line, lines)].map((one) => (one.need.uncounted ? one.name : nameCut(one)));
-  const wanted = sharing.length > 1 ? `${sharing.slice(0, -1).join(', ')} and ${sharing.at(-1)}` : (sharing[0] ?? name);
+  const wanted = sharing.length > 1 ? `${sharing.slice(0, -1).join(', ')} and ${sharing.at(-1)}` : sharing[0];
   return pack.unit === 'piece'
     ? `${line.packs} ${line.packs === 1 ? 'pack' : 'packs'} of ${pack.text} for ${wanted}`
     : `${line.packs} × ${pack.text} for ${wanted}`;
+}
+
+function nameWanted(line: PlanLine): string {
+  return line.need.uncounted ? `${line.name} (how many?)` : nameCount(line, line.need.toGet);
 }
 
 /** `3 × 1.2 m rope` of what is cut, else a count. */

@@ -10,11 +10,12 @@ import { addWorkingDays, type WorkCalendar } from './working-days.js';
 
 /** The dates of a line before anything is judged. */
 export interface Timing
-  extends Pick<LineDates, 'needed' | 'neededFor' | 'inHand' | 'orderBy' | 'expected' | 'deliveryDays'> {
+  extends Pick<
+    LineDates,
+    'needed' | 'neededFor' | 'fittingAssumed' | 'inHand' | 'orderBy' | 'expected' | 'deliveryDays'
+  > {
   /** The dates that its first scene alone would ask for, without any fitting. */
   readonly forScene: { readonly inHand: CalendarDate; readonly orderBy: CalendarDate };
-  /** True when the fitting has no day in the book: it then stands on the last day that leaves time. */
-  readonly fittingAssumed: boolean;
 }
 
 /** When a thing comes that is on its way: as promised, on the day it is fetched, else after the usual days of delivery. */

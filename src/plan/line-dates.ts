@@ -37,6 +37,7 @@ export function countDates(thing: DatedThing, ground: DateGround): LineDates {
   const prep = layPrep(element?.prep ?? [], ground.book.prepHoursADay.value);
   const base = {
     needed,
+    fittingAssumed: first === fitting && fitting !== null && !fitting.given,
     neededFor: needed !== null && first.date === null ? 'first shooting day' : first.words,
     prepDays: prep.days,
     deliveryDays: countDelivery(thing),
@@ -47,7 +48,7 @@ export function countDates(thing: DatedThing, ground: DateGround): LineDates {
   const prepStarts = prep.days > 0 ? addDays(packed, -prep.days) : null;
   const forWork = prepStarts === null ? packed : addDays(prepStarts, -1);
   const days = { packed, prepStarts, forWork, forFitting: fitting ? addDays(fitting.date, -1) : null };
-  return { ...base, ...countBackward(thing, ground, base, days, fitting !== null && !fitting.given) };
+  return { ...base, ...countBackward(thing, ground, base, days) };
 }
 
 const undated = {
@@ -74,10 +75,9 @@ interface Milestones {
 function countBackward(
   thing: DatedThing,
   ground: DateGround,
-  base: Pick<LineDates, 'needed' | 'neededFor' | 'prepDays' | 'deliveryDays'>,
+  base: Pick<LineDates, 'needed' | 'neededFor' | 'fittingAssumed' | 'prepDays' | 'deliveryDays'>,
   days: Milestones,
-  fittingAssumed: boolean,
-): Omit<LineDates, keyof typeof base> {
+): Omit<LineDates, 'needed' | 'neededFor' | 'fittingAssumed' | 'prepDays'> {
   const { need, element, supplier } = thing;
   const { book, today } = ground;
   const { packed, prepStarts } = days;
@@ -93,9 +93,12 @@ function countBackward(
   const recommended = orderBy === null ? null : subtractWorkingDays(addDays(orderBy, -1), 0, calendar);
   const dates = { ...base, packed, prepStarts, inHand, orderBy, recommended };
   const expected = findExpected(element, base.deliveryDays.value, calendar);
-  const timing = { ...dates, expected, forScene: { inHand: forWork, orderBy: back(forWork) }, fittingAssumed };
+  const timing = { ...dates, expected, forScene: { inHand: forWork, orderBy: back(forWork) } };
+  // What is made is delivered as the first of its raw material is.
+  const deliveryDays = element?.source === 'make' ? (firstMaterial(materials)?.deliveryDays ?? null) : null;
   return {
     ...dates,
+    deliveryDays: deliveryDays ?? base.deliveryDays,
     latestHope: orderBy === null ? null : inHand,
     expected,
     tooLate: judgeTime(timing, need, element, materials, today),

@@ -9,6 +9,8 @@ export interface LineDates {
   /** The first day it must be there, and what for. */
   readonly needed: CalendarDate | null;
   readonly neededFor: string;
+  /** True when it is a fitting that nobody gave a day, and so stands on the last one that leaves time. */
+  readonly fittingAssumed: boolean;
   readonly packed: CalendarDate | null;
   readonly prepStarts: CalendarDate | null;
   readonly prepDays: number;

@@ -78,7 +78,7 @@ function makeLine({ need, element, entry, occasions }: NeededThing, pack: PackCo
     cost: isPooled || ground.replaced.has(need.id) ? null : costOf(need, priced, units, words, book),
     deposit: element?.deposit ?? null,
     dates,
-    status: ground.replaced.has(need.id) ? 'replaced' : judgeStatus(need, element, today),
+    status: ground.replaced.has(need.id) ? 'replaced' : judgeStatus(need, element, dates.expected, today),
     ...hire,
     ordered: element?.ordered ?? null,
     promised: element?.promised ?? null,

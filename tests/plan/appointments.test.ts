@@ -23,6 +23,15 @@ describe('fittings', () => {
     });
   });
 
+  it('without a date are one task on the last day', () => {
+    const both: Sketch = { scenes: [{ wears: { ADA: { coat: {}, shoes: {} } } }] };
+    const plan = planOf(both, `${day('2027-04-23')}elements:\n  shoes: { get: buy }\n`);
+    expect(plan.tasks.filter((one) => one.kind === 'fit')).toMatchObject([
+      { date: '2027-04-19', what: 'last day to fit: coat, shoes', elements: ['coat', 'shoes'], done: false },
+    ]);
+    expect(plan.defaults.join()).toContain('Fittings without a date: 4 days before the first shooting day');
+  });
+
   it('that are missed are said apart from the scene', () => {
     // The scene alone: in hand Thu 22 April, 5 working days: Thu 15.
     const { tooLate } = lineOf(planOf(coat, day('2027-04-23'), '2027-04-12'), 'coat').dates;
