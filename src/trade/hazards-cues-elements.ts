@@ -52,6 +52,8 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
       near: 'above over cook cooks fry fries boil boils spit spits pan pot kettle drip drips dries dry feed feeds steam steams warm warms',
       notNear: 'cold unlit dead off',
     }),
+    noun('oven', { near: 'brick wood-fired roars roaring glow glows ember embers flame flames shovel shovels' }),
+    noun('forge kiln', { heading: true, notNear: 'cold signature' }),
     noun('fireplace furnace woodburner wood-burner', { notNear: 'empty cold bricked unlit' }),
     verb('burn ignite', {
       notNear: 'shame eyes toast calories cheeks desire rage anger lungs sun',
@@ -84,6 +86,10 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
     noun('dust', {
       near: 'cloud clouds storm billow billows swirls swirl raise raises explode explosion flour throws choking ceiling collapses rubble cough coughs',
       notNear: 'dustbin cover',
+    }),
+    noun('flour powder chaff sawdust ash', {
+      near: 'cloud clouds air light billow billows swirls fills choking',
+      notNear: 'gun puff fire face compact hearth',
     }),
     noun('sandstorm smog'),
     noun('steam', {
@@ -154,9 +160,9 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
       near: 'spark sparks sparking broken hang hangs falls mend mends fix fixes climb climbs rain wet puddle',
     }),
     noun('sprinkler sprinklers', { notNear: 'lawn garden grass sugar chocolate' }),
-    noun('sparks', {
+    noun('spark', {
       notNear: 'fire eyes fly conversation',
-      near: 'socket wire wires cable plug switch lamp panel fuse grinder weld welding electric motor winch machine engine',
+      near: 'socket wire wires cable plug switch lamp panel fuse grinder weld welding electric motor winch machine engine mixer throws blue bulb',
     }),
     phrase(
       'electric shock|live wire|power line|power lines|extension lead ~ water|toaster ~ bath|hairdryer ~ bath|radio ~ bath|electric fence|extension lead|welding torch',

@@ -114,6 +114,10 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
         notNear: 'population',
       },
     ),
+    noun('rocket', {
+      near: 'fuse cord sky burst bursts light lights launch launches distress goes flare',
+      notNear: 'salad toy space spaceship lettuce',
+    }),
     noun('bomb bombs', { notPrev: 'bath photo cherry', notNext: 'shelter' }),
     phrase(
       'light ~ fuse|blow up ~ car|blow up ~ bridge|blow up ~ house|petrol bomb|glitter cannon|confetti cannon|sets off a banger|sparkler',
@@ -154,7 +158,19 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
       notNear: 'nose guitar violin card loan dental club captain',
       notNext: 'of',
     }),
-    noun('cliff', { heading: 'only' }),
+    noun('cliff peak crest mountain mountainside', { heading: 'only' }),
+    noun('ridge summit crevasse viaduct', {
+      heading: true,
+      modifier: true,
+      notNear: 'meeting talks leaders nose roof-tile',
+      notNext: 'meeting tent talks road street way',
+    }),
+    phrase(
+      'roped together|roped to|climbing rope|climbing harness|safety line|crampons|behind her , roped|behind him , roped',
+      {
+        notNear: 'wardrobe boat horse mast car',
+      },
+    ),
     verb('climb scale clamber', {
       subject: 'PERSON',
       notSubject: 'driver trucker',

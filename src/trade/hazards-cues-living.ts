@@ -1,15 +1,19 @@
 import { type Cue, category, heading, noun, phrase, verb } from './implications/cue.js';
 import { blood, closeness } from './implications/shared-cues.js';
 
+const dogs =
+  'st bernard|saint bernard|border collie|golden retriever|german shepherd|great dane|jack russell|guide dog|police dog|shetland pony|guinea pig';
+
 /** What raises the hazards of living beings, vehicles, night and the body. */
 export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
   H8: [
-    category('animals', '', { notPrev: 'UNREAL', notNear: 'FARAWAY' }),
+    category('animals', 'moth fly gnat midge ladybird butterfly snail slug', { notPrev: 'UNREAL', notNear: 'FARAWAY' }),
     noun('ANIMALS snake spider rat wasp hornet bee bees scorpion python cobra', {
       notNear: 'FARAWAY raining',
       notNext: 'tag mat lead food bed gate of',
       notPrev: 'UNREAL hot guinea',
     }),
+    phrase(dogs),
     verb('saddle', { subject: 'PERSON' }),
     phrase('on horseback|out of the saddle|in the saddle|into the saddle|let the dog|drop the dog'),
   ],
@@ -105,6 +109,7 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
   ],
   H19: [
     noun('syringe hypodermic'),
+    noun('drip', { near: 'arm hook stretcher stand bag iv vein hospital', notNear: 'tap gutter ceiling' }),
     noun('needle', { near: 'arm vein syringe skin doctor nurse drip tattoo blood sterile hospital inject' }),
     verb('inject', { subject: 'PERSON NONE' }),
     noun(

@@ -43,6 +43,14 @@ const cases: readonly Case[] = [
       'Nora joins the bridge club.',
     ],
   },
+  { id: 'H11', heading: 'EXT. RIDGE - DAY', yes: ['Nora waits.'], no: [] },
+  { id: 'H11', heading: 'INT. RIDGE ROAD SCHOOL - DAY', yes: [], no: ['Nora waits.'] },
+  {
+    id: 'H4',
+    yes: ['She plants a rocket in the snow and pulls the cord.', 'A rocket bursts green in the sky.'],
+    no: ['A toy rocket.', 'Rocket and tomatoes in a bowl.', 'A poster across the road: BAKERY BLAST.'],
+  },
+  { id: 'H8', yes: ['A St Bernard lies on the step.', 'A wasp lands on the jam.'], no: ['A moth circles the bulb.'] },
   { id: 'H11', heading: 'EXT. CLIFF ROAD - DAY', yes: ['Nora waits.'], no: [] },
   { id: 'H11', heading: 'EXT. ROOF TERRACE - DAY', yes: ['Nora waits.'], no: [] },
   {
@@ -64,12 +72,25 @@ const cases: readonly Case[] = [
       'The flask foams over and eats a neat hole in the bench.',
       'A bottle of turpentine.',
       'Nora sews his forehead with fishing line.',
+      'A drip swings from a hook above the stretcher.',
+      'NORA\nYou’re bleeding.',
     ],
-    no: ['Nora fills the flask with tea.', 'A diesel engine idles.', 'Nora sews a shirt.'],
+    no: [
+      'The tap drips.',
+      'NORA\nHe bled once.',
+      'Nora fills the flask with tea.',
+      'A diesel engine idles.',
+      'Nora sews a shirt.',
+    ],
   },
   {
     id: 'H16',
-    yes: ['The sprinklers come on.', 'The winch screams, sparks and stops.', 'A broken neon sign hangs by its cable.'],
+    yes: [
+      'The mixer throws a blue spark.',
+      'The sprinklers come on.',
+      'The winch screams, sparks and stops.',
+      'A broken neon sign hangs by its cable.',
+    ],
     no: ['The sprinkler waters the lawn.', 'Neon buzzes.', 'Her eyes spark.'],
   },
   {
@@ -96,7 +117,11 @@ const cases: readonly Case[] = [
     no: ['In the heat of the argument he stands.'],
   },
   { id: 'H3', yes: ['Nora plunges off the wall.', 'They hit each other.'], no: ['Nora plunges her hand in.'] },
-  { id: 'H6', yes: ['Red smoke drifts off.'], no: ['Plaster dust.', 'Breath smoke.'] },
+  {
+    id: 'H6',
+    yes: ['Red smoke drifts off.', 'Flour hangs in the air.'],
+    no: ['A bag of flour.', 'Plaster dust.', 'Breath smoke.'],
+  },
   {
     id: 'H21',
     heading: 'EXT. STREET - DAY',
@@ -139,10 +164,13 @@ describe('what is only pictured, compared or a figure of speech', () => {
     'Hair the colour of fire.',
     'He has a horse tattoo, and a drawing of a snake.',
     'It is as bright as a fire.',
+    'A poster on the wall: BAKERY BLAST, FOUR UNHURT.',
+    'A framed photograph: a boat on its side.',
   ])('raises nothing: %s', (text) => expect(found(text)).toEqual([]));
 
   it.each([
     ['The photo of Tom burns.', 'H5'],
+    ['A photograph: Tom holds it over a candle.', 'H5'],
     ['Nora holds the photo of Tom over a candle.', 'H5'],
     ['Tom drops the portrait of Nora in the fire.', 'H5'],
     ['A candle burns on the television.', 'H5'],

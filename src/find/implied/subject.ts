@@ -28,7 +28,7 @@ function keyOf({ scene, paragraph }: Sentence): string {
  * paragraph has named one person only so far. Null when that is not plain.
  */
 export function nameSubject<Owner>(
-  { token, subject, object, sentence }: Evidence<Owner>,
+  { token, subject, object, sentence, words }: Evidence<Owner>,
   paragraphs: Paragraphs,
   sufferer: boolean,
 ): string | null {
@@ -36,6 +36,8 @@ export function nameSubject<Owner>(
   if (token?.person) return token.person;
   const first = sufferer && object && (object.person !== null || object.tag === 'pronoun') ? object : subject;
   if (first?.person) return first.person;
+  // Who says "you’re bleeding" means somebody else.
+  if (sentence.kind === 'speech' && !/^I\b/.test(words)) return null;
   if (sentence.speaker !== null) return sentence.speaker;
   if (first !== null && first.tag !== 'pronoun' && !ownParts.words.has(first.lemma)) return null;
   return onlyPerson(sentence, paragraphs);

@@ -7,6 +7,7 @@ const pictures = openWordList(unrealWords.pictures);
 const showing = openWordList(unrealWords.showing);
 const screens = openWordList(unrealWords.screens);
 const shownIn = openWordList(unrealWords.shownIn);
+const lettering = openWordList(unrealWords.lettering);
 const measures = openWordList(unrealWords.measures);
 const feelings = openWordList(unrealWords.feelings);
 const masses = openWordList(unrealWords.masses);
@@ -61,7 +62,22 @@ function isCompared(tokens: readonly Token[], { first }: Stretch): boolean {
 
 /** "a photo of a burning ship", "the news shows a bomb", "in the painting a house burns". */
 function isPictured(tokens: readonly Token[], stretch: Stretch): boolean {
-  return isNamedByPicture(tokens, stretch) || isShown(tokens, stretch.first) || isInPicture(tokens, stretch);
+  return (
+    isBehindColon(tokens, stretch) ||
+    isNamedByPicture(tokens, stretch) ||
+    isShown(tokens, stretch.first) ||
+    isInPicture(tokens, stretch)
+  );
+}
+
+/** "A poster: BAKERY BLAST", "a photograph: a boat on its side"; nobody may have come in between. */
+function isBehindColon(tokens: readonly Token[], { first, core }: Stretch): boolean {
+  const colon = tokens.findLastIndex(({ text }, at) => at < first && text === ':');
+  if (colon < 1 || tokens.slice(colon, first).some(({ person, text }) => person !== null || text === '.')) return false;
+  const carriers = tokens.slice(Math.max(0, colon - 8), colon);
+  const isLettered = (tokens[core] as Token).text === (tokens[core] as Token).text.toUpperCase();
+  if (isLettered && carriers.some((token) => has(lettering, token))) return true;
+  return isNominal(tokens, core) && carriers.some((token) => has(pictures, token));
 }
 
 /** Only the words of one noun phrase after "of" belong to the picture: "the photo of Tom burns" is a fire. */

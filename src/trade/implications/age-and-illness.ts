@@ -90,7 +90,7 @@ export const ageAndIllness: readonly Implication[] = [
     [
       verb('inject', { subject: 'PERSON NONE' }),
       noun('syringe hypodermic catheter'),
-      noun('drip', { near: 'arm hospital stand bag iv vein bed' }),
+      noun('drip', { near: 'arm hospital stand bag iv vein bed hook stretcher', notNear: 'tap gutter ceiling' }),
     ],
     {
       elements: [certain('syringe without a needle', 'props', 'syringe hypodermic drip', true)],

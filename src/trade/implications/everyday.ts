@@ -55,6 +55,9 @@ export const everyday: readonly Implication[] = [
     elements: [certain('iron and board', 'props', 'iron', true)],
     tasks: [caution('A cold iron and a little steam from elsewhere will do.')],
   }),
+  implies(102, 'hot-iron', [phrase('hot iron|iron hisses|iron steams|steam iron')], {
+    tasks: [caution('A cold iron and a little steam from elsewhere will do.')],
+  }),
   implies(
     102,
     'laundry',

@@ -13,10 +13,10 @@ export const lightingUp: readonly Cue[] = [
   }),
 ];
 
-/** Tobacco that burns. */
+/** Tobacco that burns, but for pipes. */
 export const smoking: readonly Cue[] = [
-  verb('smoke', { subject: 'PERSON', notObject: 'fish ham salmon meat bee bees' }),
-  verb('light', { object: 'cigarette cigarettes cigar cigarillo pipe smoke joint roll-up fag cheroot' }),
+  verb('smoke', { subject: 'PERSON', notObject: 'fish ham salmon meat bee bees pipe' }),
+  verb('light', { object: 'cigarette cigarettes cigar cigarillo smoke joint roll-up fag cheroot' }),
   phrase(
     'drag on ~ joint|drag on ~ cigarette|draw on ~ cigarette|pull on ~ cigarette|take ~ drag|stub out|flick ~ butt|grind out ~ butt|flick ash|tap ash',
   ),
@@ -31,6 +31,7 @@ export const blood: readonly Cue[] = [
     notObject: 'hair nail tooth throat',
     notNext: 'off out in',
   }),
+  phrase("you 're bleeding|he 's bleeding|she 's bleeding|i 'm bleeding|nose is bleeding", { spoken: true }),
   noun('bloodstain blood-stain nosebleed bloodbath gore'),
   state('bleeding', { notObject: 'heart edge obvious' }),
   state('bloody bloodied blood-soaked bloodstained blood-stained blood-spattered blood-smeared blood-covered gory', {

@@ -53,6 +53,7 @@ export const smokeAndFlame: readonly Implication[] = [
         subject: 'PERSON',
         object: 'PAPER letter photo photograph book house car barn shed evidence file candle',
       }),
+      verb('burn', { subject: 'PERSON', object: 'it them', near: 'PAPER letter file book' }),
       verb('light', {
         subject: 'PERSON',
         object:

@@ -14,6 +14,9 @@ export const unrealWords = {
   /** Where it is shown: "it is raining in the photograph". */
   shownIn:
     'photo photograph picture snapshot portrait painting drawing sketch poster postcard mural cartoon film movie documentary newsreel dream',
+  /** What carries words: "a poster: BAKERY BLAST". */
+  lettering: `poster sign headline placard banner label notice newspaper board plaque blackboard whiteboard caption title card screen
+    ticker graffiti letter note telegram message text email`,
   /** Measures and manners that compare: "the size of a car". */
   measures: 'size colour color shape length height width force strength speed weight',
   /** What befalls someone as a figure of speech: "a wave of panic hits her". */

@@ -39,7 +39,7 @@ export const wordGroups: Readonly<Record<string, string>> = {
   LIQUID: `water tea coffee milk juice wine beer ale whisky whiskey gin vodka rum brandy champagne cider drink soup sauce paint petrol oil
     liquid cocoa lemonade soda sherry tonic cordial cream syrup broth medicine bucket pint glass cup mug jug kettle bottle`,
   ALCOHOL: `wine beer ale lager whisky whiskey gin vodka rum brandy champagne cider sherry port cocktail bourbon tequila liqueur prosecco pint
-    scotch absinthe vermouth martini`,
+    scotch absinthe vermouth martini schnapps grappa ouzo mead sake claret burgundy`,
   VESSEL:
     'glass cup mug bottle can flask beaker tumbler goblet tankard thermos jug bowl straw carton tin pint teacup canteen flute',
   WET: 'water river lake sea pond pool ocean stream canal surf creek tub bath ditch ford moat lagoon tide shallows waves wave',

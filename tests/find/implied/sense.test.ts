@@ -26,6 +26,9 @@ describe('things that the words do imply', () => {
     ['The nurse injects Tom.', 'syringe without a needle'],
     ['Nora bandages his hand.', 'bandage'],
     ['Tom sits at the wheel.', 'car'],
+    ['Two paramedics kneel.', "paramedic's uniform"],
+    ['Nora reads the letter and burns it in a saucer.', 'fire extinguisher'],
+    ['NORA\nYou’re bleeding.', 'stage blood'],
   ])('%s: %s', (text, name) => expect(implied(text)).toContain(name));
 });
 
@@ -50,6 +53,7 @@ describe('things that the words do not imply', () => {
     ['Nora drinks bleach.', /refill|fizz/i],
     ['Nora whisks eggs.', /hot pan/i],
     ['Tom waves a plastic sword.', /blunted/i],
+    ['Tom lights his pipe.', /herbal/i],
   ])('%s: no work %s', (text, work) => expect(tasks(text).filter((said) => work.test(said))).toEqual([]));
 
   it('say what is work after all', () => {
