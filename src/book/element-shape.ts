@@ -83,6 +83,9 @@ export const elementFields = {
   'background copies': leaf.whole('Rough copies for what is seen from more than three metres, beside the good ones.'),
   'rough price': leaf.amount('Price of one stand-in or background copy.'),
   'used up': leaf.yesNo('Is one used up in each take?'),
+  'used up in': leaf.lines(
+    'The only scenes, by id or number, in which a take uses it up; in the others it is merely there.',
+  ),
   'per take': leaf.quantity('How much one take uses: 1, 15 ml, 2 portions.'),
   takes: leaf.whole('Takes of each setup.', 1),
   setups: leaf.whole('Setups that see it used.', 1),

@@ -68,6 +68,8 @@ export interface BookElement {
   readonly standIns: number | null;
   readonly backgroundCopies: number | null;
   readonly usedUp: boolean | null;
+  /** The only scenes in which it is used up, by id or printed number; empty: in all it is in. */
+  readonly usedUpIn: readonly string[];
   readonly perTake: Quantity | null;
   readonly takes: number | null;
   readonly setups: number | null;

@@ -62,6 +62,7 @@ function counts(written: WrittenElement) {
     standIns: written['stand-ins'] ?? null,
     backgroundCopies: written['background copies'] ?? null,
     usedUp: written['used up'] ?? null,
+    usedUpIn: (written['used up in'] ?? []).map(String),
     perTake: written['per take'] ?? null,
     takes: written.takes ?? null,
     setups: written.setups ?? null,

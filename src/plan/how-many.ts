@@ -1,7 +1,7 @@
 import type { BookElement } from '../book/types.js';
 import type { Breakdown, ElementEntry } from '../breakdown/types.js';
 import { countsVaguely, looksPlural } from '../trade/plural-words.js';
-import { burnsDown } from '../trade/used-up-words.js';
+import { burnsDown, namesLiquid } from '../trade/used-up-words.js';
 import { largestCrowd } from './crowd-wear.js';
 
 /** Clothes are counted by who wears them, if somebody does; what stands in a room is there. */
@@ -15,12 +15,18 @@ export function isUncounted(entry: ElementEntry, element: BookElement | null, br
   if (entry.count !== null || notAsked.has(entry.category) || burnsDown(entry.name)) return false;
   const given = element?.copies ?? element?.together ?? element?.perTake ?? element?.need ?? null;
   if (given !== null || element?.source === 'cut') return false;
+  if (isPoured(entry)) return true;
   if (entry.category === 'costumes') return isOnUncountedCrowd(entry, breakdown);
   if (looksPlural(entry.name)) return true;
   const words = breakdown.scenes.flatMap((scene) =>
     scene.elements.filter((one) => one.id === entry.id).map((one) => one.words),
   );
   return words.some(countsVaguely);
+}
+
+/** A drink without its cup or bottle: pieces of it are no count. */
+function isPoured({ category, name }: ElementEntry): boolean {
+  return category === 'food' && namesLiquid(name);
 }
 
 function isOnUncountedCrowd(entry: ElementEntry, { scenes }: Breakdown): boolean {
@@ -36,6 +42,8 @@ export function askWhoWears(entry: ElementEntry, element: BookElement | null, { 
 
 /** What is asked of whoever knows. */
 export function askHowMany(entry: ElementEntry, have: number): string {
+  if (isPoured(entry))
+    return `how much "${entry.name}" does one take use? Write "per take: 100 ml" and what one pack holds`;
   const there = have > 0 ? ` ${have} are here: is that enough?` : '';
   return `how many "${entry.name}"? The script gives no number.${there}`;
 }

@@ -10,6 +10,7 @@ import {
   type Ratio,
   ratio,
 } from '../base/ratio.js';
+import { foldName } from '../base/slug.js';
 import type { Book, BookElement, BookScene } from '../book/types.js';
 import { quantityDefaults } from '../trade/quantity-defaults.js';
 
@@ -26,18 +27,32 @@ export interface TakeCount {
   readonly defaults: readonly string[];
 }
 
-/** Counts the times a scene uses a thing up, by what the book says of the thing, of the scene, and of all. */
-export function countTakes(book: Book, element: BookElement | null, scene: BookScene | null): TakeCount {
+/** Counts the times a scene uses a thing up, by what the book says of the thing, of the scene and its shots, and of all. */
+export function countTakes(
+  book: Book,
+  element: BookElement | null,
+  scene: BookScene | null,
+  names: readonly string[] = [],
+): TakeCount {
   const takes = element?.takes ?? scene?.takes ?? book.takes.value;
-  const setups = element?.setups ?? book.setups.value;
+  const listed = countShots(scene, names);
+  const setups = element?.setups ?? listed ?? book.setups.value;
   const rehearsals = element?.rehearsals ?? book.rehearsals.value;
   const defaults = [
     ...(element?.takes || scene?.takes || book.takes.given ? [] : [quantityDefaults.takes.words]),
-    ...(element?.setups || book.setups.given ? [] : [quantityDefaults.setups.words]),
+    ...(element?.setups || listed || book.setups.given ? [] : [quantityDefaults.setups.words]),
     ...((element?.rehearsals ?? null) !== null || book.rehearsals.given ? [] : [quantityDefaults.rehearsals.words]),
   ];
   const words = `${counted(takes, 'take')} × ${counted(setups, 'setup')}${rehearsals > 0 ? ` + ${counted(rehearsals, 'rehearsal')}` : ''}`;
   return { takes, setups, rehearsals, times: takes * setups + rehearsals, words, defaults };
+}
+
+/** Setups of a scene's list of shots whose line names the thing, by its words whole; null when no line does. */
+function countShots(scene: BookScene | null, names: readonly string[]): number | null {
+  const forms = names.map((name) => ` ${foldName(name)} `);
+  const lines = (scene?.shots ?? []).map((shot) => ` ${foldName(shot).replace(/[^\p{L}\p{N}'-]+/gu, ' ')} `);
+  const seen = lines.filter((line) => forms.some((form) => line.includes(form))).length;
+  return seen > 0 ? seen : null;
 }
 
 /** The share kept in reserve, and what is lost of a liquid: of the thing, else of the book. */

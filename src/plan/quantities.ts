@@ -10,7 +10,7 @@ import type { Need, Use } from './need-types.js';
 import { counted, countPieces, countTakes, describeSpare, spareOf, type TakeCount } from './per-take.js';
 import type { ShootingOrder } from './shooting-order.js';
 import { nameSlot } from './shooting-order.js';
-import { countUsedUp, type Figures } from './used-up.js';
+import { askWhereEaten, countUsedUp, type Figures } from './used-up.js';
 import { type Appearance, listUses } from './uses.js';
 
 /** All that the count of one thing rests on. */
@@ -27,7 +27,8 @@ export function countNeed(
   element: BookElement | null,
   ground: NeedGround,
 ): Need {
-  const takes = (scene: string) => countTakes(ground.book, element, ground.order.bookScenes.get(scene) ?? null);
+  const takes = (scene: string) =>
+    countTakes(ground.book, element, ground.order.bookScenes.get(scene) ?? null, entry.names);
   const spare = spareOf(ground.book, element);
   const uses = listUses(entry, appearances, element, ground.order, (scene) => {
     const { times } = takes(scene);
@@ -56,6 +57,7 @@ export function countNeed(
     questions: [
       ...(uncounted ? [askHowMany(entry, have)] : []),
       ...askWhoWears(entry, element, ground.breakdown),
+      ...(isUsedUp ? askWhereEaten(uses, element, entry.category === 'food') : []),
       ...askAboutStates(uses, element),
     ],
   };

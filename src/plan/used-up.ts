@@ -18,7 +18,10 @@ export function countUsedUp(
   takes: (scene: string) => TakeCount,
   spare: Ratio,
 ): Figures {
-  const eaten = uses.some((use) => !use.carried) ? uses.filter((use) => !use.carried) : uses.slice(0, 1);
+  const eaten = pickEaten(uses, element);
+  // What is merely there in other scenes must still be whole there: the most at one time.
+  const seen = uses.filter((use) => !eaten.includes(use) && !use.carried);
+  const kept = Math.max(0, ...seen.map((use) => use.count));
   const perTake = element?.perTake ?? null;
   // A length is cut: each time takes a piece of that length from a roll, and what is left over is too short.
   const isCut = perTake?.unit === 'mm';
@@ -31,13 +34,15 @@ export function countUsedUp(
   const each = perTake ? ` × ${perTake.text} a take` : '';
   const nothing = { over: 0n, under: 1n };
   if (unit === 'piece') {
-    const [minimum, recommended] = [countPieces(times, units, nothing), countPieces(times, units, spare)];
+    const [minimum, recommended] = [countPieces(times, units, nothing) + kept, countPieces(times, units, spare) + kept];
+    const there =
+      kept > 0 ? `; and ${kept} that only lie there in ${seen.map((use) => nameSlot(use.slot)).join(', ')}` : '';
     return {
       unit,
       minimum,
-      minimumReason: `used up in each take. ${words} = ${counted(times, 'time')}${each}`,
+      minimumReason: `used up in each take. ${words} = ${counted(times, 'time')}${each}${there}`,
       recommended,
-      recommendedReason: `${describeSpare(times, units, spare)}, rounded up once`,
+      recommendedReason: `${describeSpare(times, units, spare)}, rounded up once${there}`,
       conversions: [],
       copies: [],
     };
@@ -51,4 +56,22 @@ export function countUsedUp(
     conversions: [],
     copies: [],
   };
+}
+
+/** The scenes whose takes use a thing up: those that the book names, else those in which it is more than carried along. */
+function pickEaten(uses: readonly Use[], element: BookElement | null): readonly Use[] {
+  const named = element?.usedUpIn ?? [];
+  if (named.length > 0)
+    return uses.filter((use) => named.includes(use.scene) || named.includes(use.slot.label.toUpperCase()));
+  return uses.some((use) => !use.carried) ? uses.filter((use) => !use.carried) : uses.slice(0, 1);
+}
+
+/** Food in several scenes is perhaps eaten in only one of them: asked, until the book says in which. */
+export function askWhereEaten(uses: readonly Use[], element: BookElement | null, isFood: boolean): string[] {
+  const scenes = uses.filter((use) => !use.carried).map((use) => use.slot.label);
+  if (!isFood || scenes.length < 2 || element?.usedUpIn.length || (element?.copies !== null && element !== null))
+    return [];
+  return [
+    `is it used up in each take of sc ${scenes.join(', ')}, or does it only lie there in some? Write "used up in: [${scenes[0]}]"`,
+  ];
 }

@@ -1,16 +1,25 @@
-/** Things that burn down or are struck once: each take uses one up. */
+/** Things that burn down or are struck once: each take uses one up. Common practice: ten cigarettes for two setups. */
 const burntDown: ReadonlySet<string> = new Set(
   'cigarette cigar cigarillo joint roll-up match sparkler flare firework firecracker'.split(' '),
 );
 
-/** Things that come closed and are opened once: sealed copies for each take. */
+/** Things that come closed and are opened once. Common practice: sealed copies for each take. */
 const sealed: ReadonlySet<string> = new Set(
   'envelope letter parcel package packet present gift sachet telegram'.split(' '),
 );
 
-/** The fact that both lists rest on. */
-export const usedUpSource =
-  'common practice of prop departments on small films: ten cigarettes for two setups, sealed copies for each take';
+/** Drinks and broths: counted in millilitres, not in pieces. Ordinary English. */
+const liquids: ReadonlySet<string> = new Set(
+  (
+    'tea coffee cocoa water milk juice lemonade wine beer ale cider brandy whisky whiskey rum gin vodka schnapps champagne punch ' +
+    'soup broth gravy syrup cream squash soda cola'
+  ).split(' '),
+);
+
+/** True for a drink or a broth by the last word of its name: `tea`, not `cup of tea`. */
+export function namesLiquid(name: string): boolean {
+  return liquids.has(lastWord(name));
+}
 
 /** True for a thing that one take burns down or strikes, by the last word of its name. */
 export function burnsDown(name: string): boolean {

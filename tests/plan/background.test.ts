@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { countBackground, listBackground } from '../../src/plan/background.js';
 import { makePlan } from '../../src/plan/make-plan.js';
+import { makeQuestion } from '../support/make-breakdown.js';
 import { bookOf, sketch } from './fixture.js';
 
 const made = sketch({ scenes: [{}, {}, {}] });
@@ -12,13 +13,13 @@ const extra = (id: string, count: number | null) => ({
   words: id,
   line: 1,
 });
-const question = { id: 'count-guests-s2', text: 'How many guests?', line: 1, kind: 'count' as const, element: null };
+const question = makeQuestion({ id: 'count-guests-s2', text: 'How many guests?' });
 const breakdown = {
   ...made,
   scenes: made.scenes.map((scene, at) => ({
     ...scene,
     extras: [[extra('guests', 20)], [extra('guests', null), extra('girl', 1)], [extra('boys', 3)]][at] ?? [],
-    questions: at === 1 ? [{ ...(scene.questions[0] ?? {}), ...question } as (typeof scene.questions)[number]] : [],
+    questions: at === 1 ? [question] : [],
   })),
 };
 const days = 'days:\n  - { date: 2027-03-12, call: 8:00, wrap: 18:00, scenes: [1, 2, 3] }\n';

@@ -25,6 +25,41 @@ describe('what burns down or is opened once', () => {
   });
 });
 
+describe('the takes that see it', () => {
+  const eggs = {
+    scenes: [{ things: { eggs: { count: 6 } } }, { things: { eggs: { count: 2 } } }],
+    categories: { eggs: 'food' as const },
+  };
+
+  it('are those of the scene in which it is eaten; elsewhere it only lies there', () => {
+    // Two eggs in 9 takes: 18, with a fifth 21.6; and six more that lie in a hat: 24 at least, 27.6 rounded up: 22 + 6 = 28.
+    const need = needOf(planOf(eggs, 'elements:\n  eggs: { used up in: [2] }\n'), 'eggs');
+    expect([need.minimum, need.recommended, need.questions]).toEqual([24, 28, []]);
+    expect(needOf(planOf(eggs), 'eggs').questions[0]).toContain(
+      'does it only lie there in some? Write "used up in: [1]"',
+    );
+  });
+
+  it('are the shots that name it, where the scene has its shots listed', () => {
+    // Five shots, one of them with the letter: 4 takes × 1 setup + 1 rehearsal = 5.
+    const scenes = [{ things: { letter: { out: 'torn' } } }];
+    const book = 'scenes:\n  s1: { shots: [wide, "hands, the letter tears", face, door, feet] }\n';
+    const need = needOf(planOf({ scenes }, book), 'letter');
+    expect([need.minimum, need.minimumReason]).toEqual([5, expect.stringContaining('4 takes × 1 setup + 1 rehearsal')]);
+    expect(needOf(planOf({ scenes }, book.replace('the letter tears', 'paper tears')), 'letter').minimum).toBe(9);
+  });
+
+  it('are asked how much they drink, not how many teas', () => {
+    const tea = { scenes: [{ things: { tea: {} } }], categories: { tea: 'food' as const } };
+    const need = needOf(planOf(tea), 'tea');
+    expect([need.uncounted, need.questions[0]]).toEqual([
+      true,
+      expect.stringContaining('how much "tea" does one take use?'),
+    ]);
+    expect(needOf(planOf(tea, 'elements:\n  tea: { per take: 150 ml }\n'), 'tea').recommended).toBe(1755);
+  });
+});
+
 describe('soaked paper', () => {
   it('is a copy each take, and none of them is clean again', () => {
     // Soaked in 9 takes on the 18th, clean on the 21st: 9 + 1 = 10 at least; with spares 11 + 1 = 12, and one more for paper that spoils is not added.

@@ -1,7 +1,8 @@
 import { formatPercent } from '../../base/ratio.js';
+import { matchEntries } from '../../book/match-entries.js';
 import type { Book } from '../../book/types.js';
 import type { PlanLine } from '../../plan/line-types.js';
-import { countTakes, spareOf } from '../../plan/per-take.js';
+import { countTakes, spareOf, type TakeCount } from '../../plan/per-take.js';
 import type { Plan } from '../../plan/plan-types.js';
 import { type Block, bold, type TableRow } from '../layout/kit.js';
 import { needWords } from './plan-words.js';
@@ -60,7 +61,14 @@ function consumableRow(line: PlanLine, book: Book): TableRow {
         packWords(line),
       ],
     };
-  const takes = countTakes(book, element, null);
+  const scenes = matchEntries(
+    book.scenes,
+    need.uses.map((use) => ({ id: use.scene, names: [] })),
+  ).byThing;
+  const counts = need.uses
+    .filter((use) => need.usedUp || use.onCamera === 'copy each take')
+    .map((use) => countTakes(book, element, scenes.get(use.scene) ?? null, [need.name]));
+  const range = (pick: (count: TakeCount) => number) => [...new Set(counts.map(pick))].join(' or ');
   const isLiquid = need.unit === 'ml' || need.unit === 'g';
   const spare = isLiquid ? 'loss 30 %' : formatPercent(spareOf(book, element));
   return {
@@ -68,9 +76,9 @@ function consumableRow(line: PlanLine, book: Book): TableRow {
       bold(need.name),
       element?.perTake?.text ?? '1',
       line.scenes.join(', '),
-      String(takes.setups),
-      String(takes.takes),
-      String(takes.rehearsals),
+      range((count) => count.setups),
+      range((count) => count.takes),
+      range((count) => count.rehearsals),
       spare,
       needWords(need, need.decided ?? need.recommended),
       line.packText ?? '',
