@@ -7,6 +7,7 @@ import { quantityDefaults } from '../trade/quantity-defaults.js';
 import { findStateChanges } from '../trade/state-changes.js';
 import { layCash } from './cash-book.js';
 import type { PlanDay } from './day-types.js';
+import { isOwnShort } from './line-status.js';
 import type { PlanLine } from './line-types.js';
 import { listMoneyLines } from './money-lines.js';
 import type { MoneyPlan } from './money-types.js';
@@ -58,7 +59,7 @@ function isWithoutPrice(line: PlanLine): boolean {
     line.cost === null &&
     line.paid === null &&
     line.pooledWith === null &&
-    source !== 'own' &&
+    (source !== 'own' || isOwnShort(line.need, line.element)) &&
     source !== 'borrow' &&
     source !== 'cut' &&
     source !== 'make'

@@ -8,7 +8,7 @@ import { categoryOf } from '../trade/categories.js';
 import { listTests, type Occasion } from './first-need.js';
 import { countDates } from './line-dates.js';
 import { costLine, countUnits, lacksPack } from './line-money.js';
-import { judgeStatus } from './line-status.js';
+import { isOwnShort, judgeStatus } from './line-status.js';
 import type { LineCost, PlanLine } from './line-types.js';
 import type { Need } from './need-types.js';
 import { countAllPacks, type PackCount, type PackedLine } from './packs.js';
@@ -96,7 +96,8 @@ function makeLine({ need, element, entry, occasions }: NeededThing, pack: PackCo
 
 /** What is had costs nothing; of what nobody has counted the cost is not known. */
 function costOf(need: Need, element: BookElement | null, units: number, words: string, book: Book): LineCost | null {
-  if (element === null || need.uncounted || element.source === 'own' || element.source === 'cut') return null;
+  const isHad = element?.source === 'own' && !isOwnShort(need, element);
+  if (element === null || need.uncounted || isHad || element.source === 'cut') return null;
   return costLine(element, units, words, book);
 }
 

@@ -128,6 +128,9 @@ describe('one’s own', () => {
       ['put mask aside', '2027-03-15'],
     ]);
     expect(lineOf(planOf(mask, book, '2027-03-10'), 'mask').dates.tooLate).toContain('Mon 8 March 2027');
+    // The 8 cost money: without a price they are named, with one they are counted, 8 × 3.00.
+    expect(planOf(mask, book).money.withoutPrice).toEqual(['mask']);
+    expect(lineOf(planOf(mask, own('have: 1, copies: 9, price: 3')), 'mask').cost?.home.minor).toBe(2400);
   });
 
   it('with enough, or of which nobody says how many are here, is only put aside', () => {
