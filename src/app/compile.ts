@@ -1,10 +1,12 @@
 import { type Diagnostic, sortDiagnostics } from '../base/diagnostic.js';
 import type { Breakdown } from '../breakdown/types.js';
+import type { EarlierFiles } from '../compare/choose-baseline.js';
 import type { Host } from '../host/types.js';
 import { listPurchases } from '../plan/purchase-lines.js';
 import { renderers } from '../render/renderers.js';
 import type { OutputFile, OutputName, Production } from '../render/types.js';
 import { type Analysis, analyse, readLexicon } from './analyse.js';
+import { type Compared, compareEarlier, nothingEarlier } from './compare-earlier.js';
 import type { BookText } from './production.js';
 
 export interface CompileRequest {
@@ -16,6 +18,8 @@ export interface CompileRequest {
   readonly book: BookText | null;
   /** An ISO date: what the plan calls late lies before it. */
   readonly today: string;
+  /** What earlier runs left, to tell what changed; none when left out. */
+  readonly earlier?: EarlierFiles;
 }
 
 export interface Compiled {
@@ -31,16 +35,19 @@ export interface Compiled {
  *
  *     bytes ─read─▶ Script ─┬─ paginate ─▶ Pages ─┐
  *                           └─ find ─────▶ Finds ─┴─ break down ─▶ Breakdown ─┬─ list ─▶ purchases ─┐
+ *     an earlier breakdown.json ──────────────────────────────────────────────┼─ compare ─▶ Changes ┤
  *     book ─read────────────────────────────────────────────────────▶ Book ───┴─ plan ─▶ Plan ──────┴─ render ─▶ files
  */
 export async function compile(request: CompileRequest, host: Host): Promise<Compiled> {
   const { analysis, messages } = analyse(request.bytes, request.file, readLexicon(host));
   if (!analysis) return { breakdown: null, production: null, files: [], messages: sortDiagnostics(messages) };
   const planned = await plan(request, analysis.breakdown);
-  const all = [...messages, ...planned.messages];
   const { production, breakdown } = planned;
+  const compared = await compareEarlier(request.earlier ?? nothingEarlier, breakdown, production);
+  const all = [...messages, ...planned.messages, ...compared.messages];
   if (hasErrors(all)) return { breakdown, production, files: [], messages: sortDiagnostics(all) };
-  const rendered = await renderAll(request.outputs, { ...analysis, breakdown }, production, all, host);
+  const given = { ...analysis, breakdown, production, comparison: compared.comparison, previous: compared.previous };
+  const rendered = await renderAll(request.outputs, given, all, host);
   return { breakdown, production, ...rendered };
 }
 
@@ -51,20 +58,23 @@ async function plan({ book, today }: CompileRequest, breakdown: Breakdown) {
   return makeProduction(book, breakdown, today);
 }
 
+/** What is known when the papers are made. */
+interface Given extends Analysis, Pick<Compared, 'comparison' | 'previous'> {
+  readonly production: Production | null;
+}
+
 async function renderAll(
   names: readonly OutputName[],
-  analysis: Analysis,
-  production: Production | null,
+  given: Given,
   messages: readonly Diagnostic[],
   host: Host,
 ): Promise<Pick<Compiled, 'files' | 'messages'>> {
   const input = {
-    ...analysis,
-    purchases: listPurchases(analysis.breakdown),
-    production,
+    ...given,
+    purchases: listPurchases(given.breakdown),
     messages: sortDiagnostics(messages),
     fonts: host.readFont,
-    creationDate: creationDate(host.env.SOURCE_DATE_EPOCH, analysis.breakdown.date),
+    creationDate: creationDate(host.env.SOURCE_DATE_EPOCH, given.breakdown.date),
   };
   const files: OutputFile[] = [];
   const all = new Map(messages.map((message) => [keyOf(message), message]));

@@ -4,7 +4,16 @@ import type { Range } from './text-range.js';
 export type Severity = 'error' | 'warning' | 'info';
 
 /** The layer that speaks. */
-export type DiagnosticSource = 'script' | 'page' | 'find' | 'breakdown' | 'book' | 'plan' | 'render' | 'command';
+export type DiagnosticSource =
+  | 'script'
+  | 'page'
+  | 'find'
+  | 'breakdown'
+  | 'book'
+  | 'compare'
+  | 'plan'
+  | 'render'
+  | 'command';
 
 /** One thing to tell the user, as data. `code` is never renamed or reused. */
 export interface Diagnostic {

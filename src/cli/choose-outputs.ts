@@ -28,8 +28,9 @@ export function chooseOutputs(only: string | undefined, hasBook: boolean): reado
 /** The help text about outputs. */
 export function describeOutputs(): string {
   const rows = outputNames.map((name) => {
-    const { title, files, needsBook } = renderers[name];
-    return `  ${name.padEnd(10)} ${title} (${files.join(', ')})${needsBook ? '; needs a book' : ''}`;
+    const { title, files, filesOfRevision = [], needsBook } = renderers[name];
+    const all = [...files, ...filesOfRevision.map((file) => `${file} when there is an earlier draft`)];
+    return `  ${name.padEnd(10)} ${title} (${all.join('; ')})${needsBook ? '; needs a book' : ''}`;
   });
   return `
 Outputs:
@@ -39,6 +40,9 @@ Examples:
   prepwright compile my-film.md
   prepwright compile my-film.md --out printed --only sheets,costumes
   prepwright compile - --only json --out model < my-film.md
+
+What changed: give each draft that you hand out its own letter (draft: B at the top of the script) and compile into the
+same folder. The breakdown of the draft before is kept there as previous.json, and the papers tell what differs.
 
 All files of a run are written together or not at all. With an error in the script or the book nothing is written.
 `;

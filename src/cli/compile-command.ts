@@ -7,6 +7,7 @@ import { chooseOutputs, describeOutputs, outputList } from './choose-outputs.js'
 import { exitCodes } from './exit-codes.js';
 import { outputFolder } from './file-names.js';
 import { findBook } from './read-book-file.js';
+import { readEarlier } from './read-earlier.js';
 import { type Input, readInput } from './read-input.js';
 import { reportMessages } from './report.js';
 import type { Session } from './session.js';
@@ -18,6 +19,7 @@ interface CompileOptions {
   readonly only?: string;
   readonly book?: string;
   readonly today?: string;
+  readonly since?: string;
   readonly strict?: boolean;
   readonly quiet?: boolean;
 }
@@ -32,6 +34,7 @@ export function addCompileCommand(program: Command, session: Session): void {
     .option('--only <outputs>', `write only these, with commas: ${outputList}`)
     .option('--book <file>', 'the production book (default: NAME.book.yaml beside the script, when it is there)')
     .option('--today <date>', 'the day to plan from, as YYYY-MM-DD (default: today); only with a book')
+    .option('--since <file>', 'the breakdown.json to compare with (default: the draft before, as kept in the folder)')
     .option('--strict', 'warnings count as errors')
     .option('-q, --quiet', 'print nothing but errors and warnings')
     .addHelpText('after', describeOutputs())
@@ -47,7 +50,9 @@ async function runCompile(file: string, options: CompileOptions, session: Sessio
   if ('code' in outputs) return fail(session, exitCodes.usage, outputs);
   const today = chooseToday(options.today, session.host);
   if (typeof today !== 'string') return fail(session, exitCodes.usage, today);
-  const request = { bytes: input.bytes, file: input.name, outputs, book, today };
+  const earlier = await readEarlier(outputFolder(file, options.out), options.since, session);
+  if (!earlier) return;
+  const request = { bytes: input.bytes, file: input.name, outputs, book, today, earlier };
   const compiled = await compile(request, session.host);
   await answer(compiled, { file, input, options, bookText: book ? { [book.file]: book.text } : {} }, session);
 }

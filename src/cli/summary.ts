@@ -15,9 +15,15 @@ export function summarize(breakdown: Breakdown, files: readonly OutputFile[], fo
     countThings(breakdown),
     ...warnOfHazards(breakdown.scenes),
     ...(questions > 0 ? [`${count(questions, 'question')} open: see questions.md`] : []),
-    `${count(files.length, 'file')} in ${folder}/: ${files.map((file) => file.name).join(', ')}`,
+    written(files, folder),
   ];
   return `${lines.join('\n')}\n`;
+}
+
+/** Only the list of changes can come out empty. */
+function written(files: readonly OutputFile[], folder: string): string {
+  if (files.length === 0) return 'No file: there is no earlier draft to compare with (see prepwright compile --help).';
+  return `${count(files.length, 'file')} in ${folder}/: ${files.map((file) => file.name).join(', ')}`;
 }
 
 function measure({ scenes, eighths, pages, screenTime }: Breakdown): string {

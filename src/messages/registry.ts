@@ -1,6 +1,7 @@
 import { bookMessages } from './book.js';
 import { breakdownMessages } from './breakdown.js';
 import { commandMessages } from './command.js';
+import { compareMessages } from './compare.js';
 import type { MessageTable } from './define.js';
 import { findMessages } from './find.js';
 import { pageMessages } from './page.js';
@@ -15,6 +16,7 @@ export const messageRegistry: MessageTable = {
   ...findMessages,
   ...breakdownMessages,
   ...bookMessages,
+  ...compareMessages,
   ...planMessages,
   ...renderMessages,
   ...commandMessages,

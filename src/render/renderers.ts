@@ -6,7 +6,14 @@ export const renderers: Record<OutputName, Renderer> = {
   json: {
     title: 'the whole breakdown for other programs',
     files: ['breakdown.json'],
+    filesOfRevision: ['previous.json'],
     load: async () => (await import('./json/render-json.js')).renderJson,
+  },
+  changes: {
+    title: 'what changed since the draft handed out before',
+    files: [],
+    filesOfRevision: ['changes.md'],
+    load: async () => (await import('./changes/render-changes.js')).renderChanges,
   },
   sheets: {
     title: 'cover, scene list and one sheet a scene',

@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../base/diagnostic.js';
 import type { Book } from '../book/types.js';
 import type { Breakdown } from '../breakdown/types.js';
+import type { Comparison } from '../compare/types.js';
 import type { Pages } from '../page/types.js';
 import type { Plan } from '../plan/plan-types.js';
 import type { PurchaseLine } from '../plan/types.js';
@@ -9,6 +10,7 @@ import type { Script } from '../script/types.js';
 /** The outputs that can be asked for by name. */
 export type OutputName =
   | 'json'
+  | 'changes'
   | 'sheets'
   | 'scenes'
   | 'costumes'
@@ -55,6 +57,10 @@ export interface RenderInput {
   readonly purchases: readonly PurchaseLine[];
   /** Null when the script has no production book. */
   readonly production: Production | null;
+  /** What changed since the draft that was handed out before. */
+  readonly comparison: Comparison;
+  /** The text of the earlier breakdown that is to be kept, or null. */
+  readonly previous: string | null;
   readonly messages: readonly Diagnostic[];
   readonly fonts: FontSource;
   /** For the date inside a PDF; never the clock. */
@@ -74,6 +80,8 @@ export interface Renderer {
   readonly title: string;
   /** The files it writes. */
   readonly files: readonly string[];
+  /** The files it writes only when there is the breakdown of an earlier draft. */
+  readonly filesOfRevision?: readonly string[];
   /** True when it can only be made with a production book. */
   readonly needsBook?: boolean;
   /** Loads the code only when the output is asked for. */

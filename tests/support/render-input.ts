@@ -11,6 +11,8 @@ export function makeRenderInput(breakdown: Breakdown, purchases: readonly Purcha
     breakdown,
     purchases,
     production: null,
+    comparison: { kind: 'not compared', why: 'nothing earlier' },
+    previous: null,
     messages: [],
     fonts: readFontFile,
     creationDate: new Date(Date.UTC(2026, 10, 2)),

@@ -22,12 +22,13 @@ export const renderCostumes: Render = async (input) => {
   const { breakdown } = input;
   const index = indexScenes(breakdown.scenes);
   const categories = new Set<CategoryName>(['costumes', 'makeup']);
+  const reach = new Set<CategoryName>([...categories, 'cast', 'extras']);
   const parts = costumePackParts(input, index);
   return renderDocument(input, {
     file: 'costumes.pdf',
     name: 'Costumes',
     blocks: [
-      ...withFront(readFirstBlocks(input, index, { title: 'Costumes', howTo, categories }), parts.front),
+      ...withFront(readFirstBlocks(input, index, { title: 'Costumes', howTo, categories, reach }), parts.front),
       ...gridBlocks(breakdown, index),
       ...changeBlocks(breakdown, readBookNotes(input.production), index),
       ...costumeRunningBlocks(breakdown, index),

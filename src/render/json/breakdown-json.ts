@@ -1,4 +1,5 @@
 import type { Breakdown, ElementEntry, PersonEntry, PlaceEntry } from '../../breakdown/types.js';
+import type { DayFacts } from '../../compare/types.js';
 import { garmentJson } from './costume-json.js';
 import { roundTenth } from './numbers.js';
 import { sceneJson, timeJson } from './scene-json.js';
@@ -6,8 +7,8 @@ import { sceneJson, timeJson } from './scene-json.js';
 /** The version of the schema; it rises when a field changes its meaning or goes. */
 export const schemaVersion = 1;
 
-/** The breakdown as plain data in a stable order of keys, without places in the source other than lines. */
-export function buildBreakdownJson(breakdown: Breakdown) {
+/** The breakdown and the shooting days as plain data in a stable order of keys, without places in the source other than lines. */
+export function buildBreakdownJson(breakdown: Breakdown, days: readonly DayFacts[] | null = null) {
   return {
     version: schemaVersion,
     title: breakdown.title,
@@ -18,6 +19,7 @@ export function buildBreakdownJson(breakdown: Breakdown) {
     pages: roundTenth(breakdown.pages),
     eighths: breakdown.eighths,
     screenTime: timeJson(breakdown.screenTime),
+    shootingDays: days,
     scenes: breakdown.scenes.map(sceneJson),
     omitted: breakdown.omitted,
     cast: breakdown.cast.map(personJson),

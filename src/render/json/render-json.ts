@@ -1,8 +1,13 @@
 import type { Render } from '../types.js';
 import { buildBreakdownJson } from './breakdown-json.js';
+import { daysJson } from './days-json.js';
 
-/** Writes `breakdown.json`: the whole breakdown for other programs, by the schema beside this file. */
-export const renderJson: Render = async ({ breakdown }) => ({
-  files: [{ name: 'breakdown.json', content: `${JSON.stringify(buildBreakdownJson(breakdown), null, 2)}\n` }],
-  messages: [],
-});
+/**
+ * Writes `breakdown.json`: the whole breakdown for other programs, by the schema beside this file; and, when it takes the
+ * place of another draft's, that one as `previous.json`.
+ */
+export const renderJson: Render = async ({ breakdown, production, previous }) => {
+  const json = JSON.stringify(buildBreakdownJson(breakdown, daysJson(production)), null, 2);
+  const kept = previous === null ? [] : [{ name: 'previous.json', content: previous }];
+  return { files: [{ name: 'breakdown.json', content: `${json}\n` }, ...kept], messages: [] };
+};

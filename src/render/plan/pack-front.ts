@@ -25,11 +25,6 @@ export function packFrontBlocks(production: Production, job: BookHelper['does'][
     { kind: 'section', label: 'Phone', blocks: [{ kind: 'entries', entries: phoneEntries(production, helpers) }] },
     {
       kind: 'section',
-      label: 'Changed',
-      blocks: [{ kind: 'entries', entries: [['For you, since your last paper: ', blank(220)]] }],
-    },
-    {
-      kind: 'section',
       label: 'Next for you',
       blocks: [{ kind: 'entries', entries: taskEntries(production, helpers) }],
     },

@@ -28,7 +28,10 @@ export const renderProps: Render = async (input) => {
     file: 'props.pdf',
     name: 'Props',
     blocks: [
-      ...withFront(readFirstBlocks(input, index, { title: 'Props', howTo, categories }), parts.front),
+      ...withFront(
+        readFirstBlocks(input, index, { title: 'Props', howTo, categories, reach: categories }),
+        parts.front,
+      ),
       ...runningBlocks(breakdown, readBookNotes(input.production), index),
       ...changingBlocks(input, index),
       ...paperBlocks(input, index),

@@ -1,6 +1,7 @@
 import { formatDuration } from '../../base/duration.js';
 import type { Breakdown } from '../../breakdown/types.js';
 import { categories } from '../../trade/categories.js';
+import { severityOf } from '../../trade/hazards-order.js';
 import type { Block } from '../layout/blocks.js';
 import { blank, bold, danger, type Inline, tick } from '../layout/inline.js';
 import { indexScenes, listScenes } from '../words/scene-list-words.js';
@@ -18,6 +19,7 @@ export function writeCover(context: SheetContext): Block[] {
     section('In it', contentEntries(breakdown)),
     section('Dangers', dangerEntries(context)),
     section('Still open', openEntries(context)),
+    ...changedBlocks(context.changes),
     section('How to read a sheet', readingEntries()),
   ];
 }
@@ -76,16 +78,18 @@ function categoryCounts(breakdown: Breakdown): string[] {
 }
 
 function dangerEntries(context: SheetContext): Inline[] {
-  const rows = new Map<string, string[]>();
+  const rows = new Map<string, { severity: number; scenes: string[] }>();
   for (const scene of context.breakdown.scenes) {
-    for (const hazard of scene.hazards) {
-      const scenes = rows.get(hazard.title) ?? [];
-      scenes.push(scene.id);
-      rows.set(hazard.title, scenes);
+    for (const { id, title } of scene.hazards) {
+      const row = rows.get(title) ?? { severity: severityOf(id), scenes: [] };
+      row.scenes.push(scene.id);
+      rows.set(title, row);
     }
   }
   if (rows.size === 0) return [['Nothing raised. That does not mean there is none. Checked by ', blank(120)]];
-  return [...rows].map(([title, scenes]) => [danger, ' ', bold(title), `: ${sceneWords(scenes, context)}`]);
+  return [...rows]
+    .sort(([, a], [, b]) => a.severity - b.severity)
+    .map(([title, { scenes }]) => [danger, ' ', bold(title), `: ${sceneWords(scenes, context)}`]);
 }
 
 function openEntries(context: SheetContext): Inline[] {
@@ -115,6 +119,32 @@ function openEntries(context: SheetContext): Inline[] {
 function sceneWords(ids: readonly string[], context: SheetContext): string {
   const list = listScenes(ids, indexScenes(context.breakdown.scenes));
   return `${new Set(ids).size === 1 ? 'scene' : 'scenes'} ${list}`;
+}
+
+/** Which sheets to replace, with the bar that marks what changed. */
+function changedBlocks(changes: SheetContext['changes']): Block[] {
+  if (changes === null) return [];
+  const { since, changed, added, gone } = changes;
+  const none = changed.length + added.length + gone.length === 0;
+  const key = none
+    ? [bold(`Nothing changed since ${since}`), ' in the scenes.']
+    : [bold(`Since ${since}.`), ' A bar in the margin, like the one here, stands beside what changed.'];
+  const lists: Inline[] = [
+    ...(changed.length > 0 ? [['Changed, replace the old sheet: ', bold(sceneLabels(changed))]] : []),
+    ...(added.length > 0 ? [['New: ', bold(sceneLabels(added))]] : []),
+    ...(gone.length > 0 ? [['Cut, throw the old sheet away: ', bold(`old ${sceneLabels(gone)}`)]] : []),
+  ];
+  const keyBlock: Block = { kind: 'entries', entries: [key] };
+  const blocks: Block[] = [
+    none ? keyBlock : { kind: 'changed', blocks: [keyBlock] },
+    { kind: 'entries', entries: lists },
+    { kind: 'space', height: 6 },
+  ];
+  return [{ kind: 'section', label: 'Changed', labelWidth: 100, blocks }];
+}
+
+function sceneLabels(labels: readonly string[]): string {
+  return `${labels.length === 1 ? 'scene' : 'scenes'} ${labels.join(', ')}`;
 }
 
 function readingEntries(): Inline[] {

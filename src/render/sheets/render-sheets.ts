@@ -21,8 +21,8 @@ import { createContext, labelOf, type SheetContext } from './sheet-context.js';
  * full for one page even when folded gets a message.
  */
 export async function renderSheets(input: RenderInput): Promise<Rendered> {
-  const { breakdown, production } = input;
-  const context = createContext(breakdown, production);
+  const { breakdown, production, comparison } = input;
+  const context = createContext(breakdown, production, comparison);
   const type = openType(input);
   const area = areaOf(breakdown.paper);
   const part = (blocks: readonly Block[], orientation: Orientation = 'portrait'): SetPart[] =>

@@ -32,6 +32,7 @@ export function writeSceneList(context: SheetContext): Block[] {
 function sceneRow(scene: BreakdownScene, context: SheetContext): TableRow {
   const { storyDay } = scene;
   return {
+    changed: context.changes?.sentences.has(scene.id) ?? false,
     cells: [
       bold(labelOf(scene, context)),
       scene.setting,

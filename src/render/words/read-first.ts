@@ -3,6 +3,7 @@ import type { CategoryName } from '../../trade/categories.js';
 import { hazards as hazardTable } from '../../trade/hazards.js';
 import { type Block, blank, bold, danger, type Inline, type TableRow } from '../layout/kit.js';
 import type { RenderInput } from '../types.js';
+import { changedSection } from './changed-section.js';
 import { chargeWords } from './charge-words.js';
 import { labelOf, listScenes, type SceneIndex } from './scene-list-words.js';
 import { draftWords } from './story-words.js';
@@ -15,9 +16,11 @@ export interface ReadFirst {
   readonly howTo: readonly Inline[];
   /** The categories whose open questions concern this helper. */
   readonly categories: ReadonlySet<CategoryName>;
+  /** The categories whose changes concern this helper. */
+  readonly reach: ReadonlySet<CategoryName>;
 }
 
-type ReadFirstInput = Pick<RenderInput, 'breakdown' | 'production'>;
+type ReadFirstInput = Pick<RenderInput, 'breakdown' | 'production' | 'comparison'>;
 
 /** The first page of a helper's pack: whose it is, how to use it, dangers, and questions that wait for an answer. */
 export function readFirstBlocks(input: ReadFirstInput, index: SceneIndex, pack: ReadFirst): Block[] {
@@ -28,6 +31,7 @@ export function readFirstBlocks(input: ReadFirstInput, index: SceneIndex, pack: 
       kind: 'paragraph',
       text: [bold('Read this first. '), `This paper is for ${draftWords(breakdown)}. `, ageWords(breakdown)],
     },
+    changedSection(input, pack.reach),
     { kind: 'section', label: 'For', blocks: [{ kind: 'entries', entries: blanks }] },
     { kind: 'section', label: 'How to use it', blocks: [{ kind: 'entries', entries: pack.howTo }] },
     { kind: 'section', label: 'Signs', blocks: [{ kind: 'entries', entries: signs }] },

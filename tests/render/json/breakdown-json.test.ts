@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import type { Breakdown } from '../../../src/breakdown/types.js';
 import { buildBreakdownJson } from '../../../src/render/json/breakdown-json.js';
 import { renderJson } from '../../../src/render/json/render-json.js';
-import type { RenderInput } from '../../../src/render/types.js';
 import { breadVan } from '../../support/bread-van.js';
+import { makeRenderInput } from '../../support/render-input.js';
 
 const json = JSON.parse(JSON.stringify(buildBreakdownJson(breadVan)));
 const scene = (id: string) => json.scenes.find((one: { id: string }) => one.id === id);
@@ -76,7 +77,7 @@ describe('breakdown.json', () => {
         ? Object.fromEntries(Object.entries(value).reverse())
         : value,
     );
-    const render = async (breakdown: unknown) => (await renderJson({ breakdown } as RenderInput)).files[0];
+    const render = async (breakdown: unknown) => (await renderJson(makeRenderInput(breakdown as Breakdown))).files[0];
     expect(await render(turned)).toEqual(await render(breadVan));
     expect((await render(breadVan))?.name).toBe('breakdown.json');
   });
