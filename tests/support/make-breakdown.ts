@@ -34,7 +34,7 @@ export function makeCast(part: Partial<SceneCast> & Pick<SceneCast, 'name'>): Sc
     id: part.name.toLowerCase(),
     presence: 'seen',
     voice: null,
-    voiceOver: false,
+    voiceOver: part.voice === 'voice-over',
     speaks: true,
     age: null,
     minor: false,

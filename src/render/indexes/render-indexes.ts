@@ -4,6 +4,7 @@ import { readBookNotes } from '../words/book-notes.js';
 import { indexScenes } from '../words/scene-list-words.js';
 import { draftWords } from '../words/story-words.js';
 import { elementIndex } from './element-index.js';
+import { extrasIndex } from './extras-index.js';
 import { peopleIndex } from './people-index.js';
 import { placeIndex } from './place-index.js';
 
@@ -17,6 +18,7 @@ export const renderIndexes: Render = async (input) => {
     blocks: [
       { kind: 'heading', level: 1, text: `Where everything is needed: ${draftWords(breakdown)}`, bookmark: 'Indexes' },
       ...peopleIndex(breakdown, index),
+      ...extrasIndex(breakdown, index),
       ...elementIndex(breakdown, readBookNotes(input.production), index),
       ...placeIndex(breakdown, index),
     ],

@@ -58,12 +58,22 @@ export function foldToFit(set: SetSection, room: Room): Folded {
   const done = fits();
   // Where not all the lines to write on can be had, no word is given up for some of them.
   const lines = fits(true);
-  for (const step of done ? taken.reverse() : []) {
-    if (folds.get(step.section) !== step.fold) continue;
+  const back = done ? taken.reverse() : [];
+  for (const step of [...back.filter((one) => !isLast(one)), ...back.filter(isLast)]) {
+    if (folds.get(step.section) !== step.fold || (isLast(step) && losesOthers(folds))) continue;
     put(step, step.fold - 1);
     if (!fits(step.says === null || (step.free && lines))) put(step, step.fold);
   }
   return { strips: sectionOrder.flatMap((name) => parts.get(name)?.strips ?? []), folds, fits: done };
+}
+
+/** True for the step that hides the tasks: they come back last of all. */
+function isLast({ section, says }: FoldStep): boolean {
+  return section === 'tasks' && says !== null;
+}
+
+function losesOthers(folds: ReadonlyMap<SectionName, number>): boolean {
+  return saidOf(new Map([...folds].filter(([name]) => name !== 'tasks'))).length > 0;
 }
 
 /** Sets each section at each fold at most once. */

@@ -28,9 +28,9 @@ export interface FoldStep {
 }
 
 /**
- * Steps in the order in which they are taken. First what costs no word, and what stands elsewhere anyhow: doubtful
- * tasks, the dressing, the sound. Those keep the lines to write on; then these lines go, then the rest of what can be
- * looked up (common practice). Who, what, in which state and what is dangerous never goes; people and things keep their
+ * Steps in the order in which they are taken. First what costs no word; then the tasks, which nothing in the script
+ * says, and what stands elsewhere anyhow: the dressing, the sound. Those keep the lines to write on; then these lines go,
+ * then the rest of what can be looked up (common practice). Who, what, in which state and what is dangerous never goes; people and things keep their
  * rows and boxes until the precautions are names.
  */
 export const foldSteps: readonly FoldStep[] = [
@@ -43,10 +43,10 @@ export const foldSteps: readonly FoldStep[] = [
   { section: 'danger', fold: 1, says: null, free: true },
   { section: 'tasks', fold: 2, says: null, free: true },
   { section: 'tasks', fold: 3, says: 'doubtful tasks', free: true },
+  { section: 'tasks', fold: 4, says: 'tasks', free: true },
   { section: 'place', fold: 1, says: 'the place', free: true },
   { section: 'sound', fold: 1, says: 'sound', free: true },
   { section: 'questions', fold: 1, says: 'some questions', free: true },
-  { section: 'tasks', fold: 4, says: 'tasks' },
   { section: 'questions', fold: 2, says: 'questions' },
   { section: 'continuity', fold: 1, says: 'what must match' },
   { section: 'notes', fold: 2, says: 'notes' },

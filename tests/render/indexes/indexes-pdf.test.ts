@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { renderIndexes } from '../../../src/render/indexes/render-indexes.js';
 import { breadVan } from '../../support/bread-van.js';
+import { makeBreakdown, makeElement, makeExtra, makeScene } from '../../support/make-breakdown.js';
 import { pdfLines } from '../../support/pdf-lines.js';
 import { makeRenderInput } from '../../support/render-input.js';
 
@@ -17,6 +18,21 @@ describe('indexes.pdf', () => {
   it('tells of extras how many', () => {
     expect(lines).toContain('fishermen 6 4A');
     expect(lines).toContain('passers-by how many? 4A');
+  });
+
+  it('lists background people apart, with the number of each scene and what they wear and hold', async () => {
+    const scene = (order: number, count: number | null) =>
+      makeScene({
+        order,
+        place: 'Yard',
+        extras: [makeExtra({ name: 'porters', count })],
+        elements: [makeElement({ name: 'caps', category: 'costumes', by: 'porters' })],
+      });
+    const scenes = [scene(1, 4), scene(2, 6), scene(3, null)];
+    const found = await pdfLines((await renderIndexes(makeRenderInput(makeBreakdown({ scenes })))).files[0]?.content);
+    expect(found).toContain('By background people');
+    expect(found).toContain('porters 6 1–3 4: sc 1 caps');
+    expect(found).toEqual(expect.arrayContaining(['6: sc 2', 'how many?: sc 3']));
   });
 
   it('tells of each thing every name, scenes, count, who, states', () => {

@@ -12,7 +12,7 @@ import { createContext } from '../../../src/render/sheets/sheet-context.js';
 import { hazards } from '../../../src/trade/hazards.js';
 import { breadVan } from '../../support/bread-van.js';
 import { crowdedScene } from '../../support/crowded-scene.js';
-import { makeBreakdown, makeCast, makeElement, makeScene } from '../../support/make-breakdown.js';
+import { makeBreakdown, makeCast, makeElement, makeGarment, makeScene } from '../../support/make-breakdown.js';
 import { readPdfType } from '../../support/pdf-fonts.js';
 import { type PdfContent, readPdf } from '../../support/pdf-positions.js';
 import { makeRenderInput } from '../../support/render-input.js';
@@ -172,6 +172,75 @@ describe('a scene too full for a page', () => {
     expect(messages.map((message) => message.code)).toEqual(['sheet-overfull']);
     const { severity } = sayRender('sheet-overfull', { scene: '1', lines: 1 });
     expect(messages[0]?.severity).toBe(severity);
+  });
+
+  it('never keeps tasks, which no line of the script speaks of, while what is worn is left over', async () => {
+    const people = Array.from({ length: 60 }, (_, i) => `PERSON ${i}`);
+    const scene = makeScene({
+      order: 1,
+      place: 'Hall',
+      cast: people.map((name) => makeCast({ name })),
+      wears: people.map((person) => ({
+        person,
+        change: 1,
+        changeOut: 1,
+        garments: [makeGarment({ name: 'coat', stateOut: 'soaked' })],
+      })),
+      tasks: people.slice(0, 20).map((name) => ({
+        text: `Find a stand-in of the right size for ${name}.`,
+        strength: 'likely',
+        words: 'w',
+        line: 1,
+        rule: 'r',
+      })),
+    });
+    const text = pageText((await render(makeBreakdown({ scenes: [scene] }))).pdf, firstSheet);
+    expect(text).toContain('20 tasks: see');
+    expect(text).not.toContain('Find a stand-in');
+  });
+
+  it('tells a whole change on camera in one entry, and what it is changed to', async () => {
+    const garment = (name: string, action: string | null) => makeGarment({ name, action });
+    const garments = [
+      garment('coat', 'taken off'),
+      garment('boots', 'taken off'),
+      garment('ring', null),
+      garment('robe', 'put on'),
+      { ...garment('boots', 'left off'), absent: true },
+    ];
+    const scene = makeScene({
+      order: 1,
+      place: 'Hall',
+      cast: [makeCast({ name: 'BEN' })],
+      wears: [{ person: 'BEN', change: 1, changeOut: 2, garments }],
+    });
+    const text = pageText((await render(makeBreakdown({ scenes: [scene] }))).pdf, firstSheet);
+    expect(text).toContain('change 1 : coat; boots; ring then 2 on camera : ring; robe; from then on no boots');
+    expect(text).toContain('Costume and make-up BEN : change 1 → 2 on camera Photo');
+  });
+
+  it('asks on the sheet what nothing tells of clothes, and prints every state on the way', async () => {
+    const scene = makeScene({
+      order: 1,
+      place: 'Hall',
+      cast: [makeCast({ name: 'BEN' }), makeCast({ name: 'ADA' }), makeCast({ name: 'CY', voiceOver: true })],
+      wears: [
+        { person: 'BEN', change: 2, changeOut: 2, garments: [] },
+        { person: 'ADA', change: 2, changeOut: 2, garments: [] },
+        {
+          person: 'CY',
+          change: 1,
+          changeOut: 1,
+          garments: [makeGarment({ name: 'shirt', stateIn: 'clean', statesBetween: ['wet'], stateOut: 'torn' })],
+        },
+      ],
+      perhapsWorn: [{ person: 'ADA', garments: ['jeans', 'cap'], from: 'scene-1' }],
+    });
+    const text = pageText((await render(makeBreakdown({ scenes: [scene] }))).pdf, firstSheet);
+    expect(text).toMatch(/BEN speaks change 2 : \? not told/);
+    expect(text).toMatch(/ADA speaks change 2 : \? still jeans, cap \(as in sc 1\)/);
+    expect(text).toContain('shirt, clean → wet → torn');
+    expect(text).toContain('record the voice: CY (also seen)');
   });
 
   it('drops the lines to write on first, then folds more and more as the page gets shorter', () => {

@@ -1,5 +1,5 @@
-import type { BreakdownScene } from '../../../breakdown/types.js';
-import { bold, type Inline } from '../../layout/inline.js';
+import type { BreakdownScene, SceneCast } from '../../../breakdown/types.js';
+import { bold, type Inline, inlineRuns, joinInline } from '../../layout/inline.js';
 import type { Section } from '../sheet-context.js';
 import { countWords } from '../sheet-words.js';
 import { elementsIn, elementWords } from './element-words.js';
@@ -13,18 +13,25 @@ export const writeSound: Section = (scene, context, fold) => {
     ...voices,
     ...(sounds.length > 0 ? [sounds.map((one) => elementWords(one, context)).join('; ')] : []),
   ];
-  const counted = [countedWords(sounds.length, voices.length)];
+  const counted = [countedWords(sounds.length, countVoices(scene))];
   return [{ kind: 'section', label: 'Sound', blocks: [{ kind: 'entries', entries: fold > 0 ? counted : all }] }];
 };
 
+/** Voices by how they are recorded, one line each; of people who are also seen it says so. */
 function voiceEntries(scene: BreakdownScene): Inline[] {
-  return scene.cast
-    .filter((person) => person.voiceOver || person.voice === 'phone')
-    .map((person) => {
-      const how = person.voiceOver ? 'the voice' : 'the far end of the phone';
-      const seen = person.presence === 'seen' ? ', besides what is said in the picture' : '';
-      return [`record ${how}: `, bold(person.name), seen];
-    });
+  const over = scene.cast.filter((person) => person.voiceOver);
+  const far = scene.cast.filter((person) => !person.voiceOver && person.voice === 'phone');
+  return [...voiceLine('the voice', over), ...voiceLine('the far end of the phone', far)];
+}
+
+function voiceLine(what: string, people: readonly SceneCast[]): Inline[] {
+  if (people.length === 0) return [];
+  const names = people.map((person): Inline => [bold(person.name), person.presence === 'seen' ? ' (also seen)' : '']);
+  return [[`record ${what}: `, ...inlineRuns(joinInline(names))]];
+}
+
+function countVoices({ cast }: BreakdownScene): number {
+  return cast.filter((person) => person.voiceOver || person.voice === 'phone').length;
 }
 
 function countedWords(sounds: number, voices: number): string {
