@@ -218,7 +218,7 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
       notPrev: 'in',
     }),
     phrase(
-      'lift shaft|mine shaft|manhole|air vent|ventilation shaft|caved in|rotten floorboards|building site|construction site|demolition site',
+      'buried alive|play in the fridge|hide in the fridge|hide in the freezer|hide in the boot|hide in the trunk|lie in the coffin|lie in a coffin|inside the fridge|inside the freezer|in the boot of the|in the trunk of the|lift shaft|mine shaft|manhole|air vent|ventilation shaft|caved in|rotten floorboards|building site|construction site|demolition site',
       { heading: true },
     ),
   ],

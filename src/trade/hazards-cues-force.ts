@@ -1,5 +1,5 @@
 import { type Cue, category, noun, phrase, state, verb } from './implications/cue.js';
-import { blows, fights, shotHeard, shots, weaponDrawn } from './implications/shared-cues.js';
+import { blows, climbing, fights, shotHeard, shots, weaponDrawn } from './implications/shared-cues.js';
 
 /** Cues that count only where passers-by may see. */
 function outside(cues: readonly Cue[]): Cue[] {
@@ -41,7 +41,12 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
     noun('saw', { near: 'cut cuts blade wood hand teeth log logs bench' }),
     verb('sharpen', { subject: 'PERSON', notNear: 'pencil pencils crayon senses focus' }),
     verb('stab slash', { subject: 'PERSON NONE', notObject: 'finger button air key price prices budget' }),
-    verb('slice chop carve fillet', { subject: 'PERSON', notObject: 'NONE air way path name' }),
+    verb('cut', {
+      subject: 'PERSON',
+      object: 'FOODS rope string tape cord loaf ribbon net lace laces',
+      notNear: 'scissors',
+    }),
+    verb('slice chop carve fillet gut', { subject: 'PERSON', notObject: 'NONE air way path name' }),
     phrase('slit ~ throat|knife to ~ throat|at knifepoint|cut ~ throat'),
     phrase(
       'drop the knife|put the knife down|put down the knife|put that knife|give me the knife|drop that knife|lower the knife|put that blade',
@@ -76,7 +81,7 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
       notNear: 'conclusion queue skin sound noise bed joy rope fridge pocket bag page',
       notObject: 'BODY',
     }),
-    verb('chase', { subject: 'PERSON', object: 'PERSON ANIMALS VEHICLE thief' }),
+    verb('chase', { subject: 'PERSON', object: 'PERSON VEHICLE thief dog horse bull' }),
     verb('faint', { subject: 'PERSON' }),
     phrase(
       'throw PERSON ~ against|throw PERSON ~ into|throw PERSON ~ onto|throw PERSON ~ off|throw PERSON ~ through|throw PERSON ~ over|throw PERSON ~ to|throw PERSON ~ down|hurl PERSON ~ against|hurl PERSON ~ across|hurl PERSON ~ through|hurl PERSON ~ into|fling PERSON ~ against|fling PERSON ~ onto',
@@ -86,7 +91,7 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
       'come to blows|fight break out|thrown against|thrown from|thrown to|knock PERSON down|knock PERSON over|knocked to|knocked down|struggle with PERSON|slip on|lose ~ footing|drag PERSON',
     ),
     phrase(
-      'swept off ~ feet|take ~ legs|takes ~ legs|hit each other|slides to the stern|slides across the deck|slides down the roof|bang ~ head|bangs ~ head',
+      'hang himself|hang herself|choke on|collapse on PERSON|collapse onto PERSON|wall fall on PERSON|ceiling fall on PERSON|swept off ~ feet|take ~ legs|takes ~ legs|hit each other|slides to the stern|slides across the deck|slides down the roof|bang ~ head|bangs ~ head',
     ),
     phrase('hang from|dangle from|swing ~ bat|swing ~ club|swing ~ axe|swing ~ hammer|swing ~ crowbar|swing ~ poker', {
       subject: 'PERSON',
@@ -159,8 +164,12 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
       notNext: 'of',
     }),
     noun('cliff peak crest mountain mountainside', { heading: 'only' }),
+    noun('ridge summit', {
+      near: 'along walk walks climb climbs rope roped crest top',
+      notNear: 'binoculars telescope talks meeting',
+    }),
     noun('ridge summit crevasse viaduct', {
-      heading: true,
+      heading: 'only',
       modifier: true,
       notNear: 'meeting talks leaders nose roof-tile',
       notNext: 'meeting tent talks road street way',
@@ -171,31 +180,16 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
         notNear: 'wardrobe boat horse mast car',
       },
     ),
-    verb('climb scale clamber', {
-      subject: 'PERSON',
-      notSubject: 'driver trucker',
-      notNext: 'into in out aboard back',
+    ...climbing,
+    phrase('over the edge|edge of the|over the railing|over the balcony|at the top of the tower|out of the window', {
+      near: 'windowsill sill gutter branch beam rope drainpipe mast cliff quay pier roof platform building ledge drop quarry window railing balcony leans climbs climb jump jumps lean hangs dangles hang dangle bridge sits fall falls',
       notNear:
-        'stairs stair staircase lap hill path horse saddle pony bed bath chair stool sofa settee couch step bench car cab van lorry truck pickup bus wagon tractor',
+        'bed table desk seat chair bath stage lake river look looks stare stares gaze gazes town village field wood woods page crowd frame',
     }),
-    verb('climb clamber', {
-      subject: 'PERSON',
-      near: 'top roof crane mast ladder tower moving',
-      notNext: 'into in out aboard back',
+    phrase('hang from|dangle from', {
+      subject: 'PERSON leg legs foot feet',
+      near: 'windowsill sill gutter branch beam rope drainpipe mast cliff quay pier roof platform building ledge drop quarry window railing balcony bridge crane ladder',
     }),
-    verb('climb clamber', {
-      subject: 'PERSON',
-      next: 'into out in',
-      near: 'window duct vent tree loft attic shaft hole crane tower hatch skylight roof',
-    }),
-    phrase(
-      'over the edge|edge of the|hang from|dangle from|over the railing|over the balcony|at the top of the tower|out of the window',
-      {
-        near: 'windowsill sill gutter branch beam rope drainpipe mast cliff quay pier roof platform building ledge drop quarry window railing balcony leans climbs climb jump jumps lean hangs dangles hang dangle bridge sits fall falls',
-        notNear:
-          'bed table desk seat chair bath stage lake river look looks stare stares gaze gazes town village field wood woods page crowd frame',
-      },
-    ),
     noun('treehouse lighthouse steeple belfry', { heading: true, near: 'climb climbs top roof ledge ladder ext' }),
   ],
   H21: [

@@ -41,8 +41,11 @@ const cases: readonly Case[] = [
       'Nora climbs down from the lorry.',
       'The driver climbs down with a spanner.',
       'Nora joins the bridge club.',
+      'Weed hangs from the beams.',
+      'Tom trains the binoculars on the ridge.',
     ],
   },
+  { id: 'H2', yes: ['Nora cuts the bread.', 'Tom cuts the rope.'], no: ['Nora cuts him short.', 'Tom cuts a class.'] },
   { id: 'H11', heading: 'EXT. RIDGE - DAY', yes: ['Nora waits.'], no: [] },
   { id: 'H11', heading: 'INT. RIDGE ROAD SCHOOL - DAY', yes: [], no: ['Nora waits.'] },
   {
@@ -107,7 +110,11 @@ const cases: readonly Case[] = [
     yes: ['A bicycle leans on the wall.', 'A tank rumbles over the hill, its turret turning.'],
     no: ['Bicycle clips and a ledger.', 'Nora fills the tank.', 'A fish tank.'],
   },
-  { id: 'H18', yes: ['The beams of the attic are rotten.'], no: ['A tube of glue stands on the coal bunker.'] },
+  {
+    id: 'H18',
+    yes: ['The beams of the attic are rotten.', 'Ines is buried alive.', 'Tom hides in the fridge.'],
+    no: ['A tube of glue stands on the coal bunker.', 'Nora puts the milk in the fridge.'],
+  },
   { id: 'H18', heading: 'INT. ATTIC - DAY', yes: ['The attic floor is rotten.'], no: ['Nora reads.'] },
   { id: 'H17', heading: 'EXT. DESERT HIGHWAY - DAY', yes: ['Nora waits.'], no: [] },
   {
@@ -116,7 +123,11 @@ const cases: readonly Case[] = [
     yes: ['Heat. A dog sleeps.'],
     no: ['In the heat of the argument he stands.'],
   },
-  { id: 'H3', yes: ['Nora plunges off the wall.', 'They hit each other.'], no: ['Nora plunges her hand in.'] },
+  {
+    id: 'H3',
+    yes: ['Nora plunges off the wall.', 'They hit each other.', 'A wall collapses on Tom.', 'Nora chokes on a grape.'],
+    no: ['Nora plunges her hand in.', 'His gaze falls on Nora.', 'A girl chases a chicken.'],
+  },
   {
     id: 'H6',
     yes: ['Red smoke drifts off.', 'Flour hangs in the air.'],

@@ -132,7 +132,7 @@ export const costume: readonly Implication[] = [
     [
       noun('necklace ring bracelet locket earring earrings brooch pendant wristwatch spectacles', {
         notNear:
-          'boxing phone bell key keys circus bath smoke onion telephone doorbell tree stone gas stones fairy finger-food',
+          'kettle hob gas-ring boils boxing phone bell key keys circus bath smoke onion telephone doorbell tree stone gas stones fairy finger-food',
         notNext: 'road binder main pull tone fingers',
         notPrev: 'it boxing bullfighting a-the',
       }),

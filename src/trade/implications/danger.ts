@@ -1,6 +1,6 @@
 import { noun, phrase, verb } from './cue.js';
 import { caution, certain, type Implication, implies, likely, task } from './implication.js';
-import { blows, fights } from './shared-cues.js';
+import { blows, climbing, fights } from './shared-cues.js';
 
 /** Rows 11 to 14 and 43: fights, falls, climbing, running, crashes. */
 export const danger: readonly Implication[] = [
@@ -54,16 +54,7 @@ export const danger: readonly Implication[] = [
     13,
     'climb',
     [
-      verb('climb scale clamber', {
-        subject: 'PERSON',
-        notNext: 'into in out aboard back',
-        notNear: 'stairs stair staircase lap hill path horse saddle pony bed bath',
-      }),
-      verb('climb clamber', {
-        subject: 'PERSON',
-        next: 'into out in',
-        near: 'window duct vent tree loft attic shaft hole crane tower hatch skylight roof',
-      }),
+      ...climbing,
       noun('ladder', { notNear: 'tights career social rope-ladder', notNext: 'back' }),
       phrase(
         'on the roof|edge of the roof|edge of the cliff|onto the roof|onto the ledge|over the edge|on the ledge|hangs from|dangle from|dangles from|on the scaffolding|over the railing|over the balcony|over the fence|over the wall',

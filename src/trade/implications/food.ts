@@ -150,6 +150,15 @@ export const food: readonly Implication[] = [
     },
   ),
   implies(
+    97,
+    'boiling',
+    [
+      verb('boil', { subject: 'kettle pan pot saucepan water milk NONE', notNear: 'blood anger rage temper' }),
+      phrase('boils over|boiling water|boiling oil|scalding'),
+    ],
+    { tasks: [caution('Boiling near people: cold water, steam from elsewhere; a dry floor.')] },
+  ),
+  implies(
     98,
     'opened-bottle',
     [

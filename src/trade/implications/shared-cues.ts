@@ -153,3 +153,24 @@ export const blows: readonly Cue[] = [
     notNear: 'wheelchair swing pram trolley chess cards',
   }),
 ];
+
+/** Climbing that can end in a fall; in and out of a car or onto a chair is none. */
+export const climbing: readonly Cue[] = [
+  verb('climb scale clamber', {
+    subject: 'PERSON',
+    notSubject: 'driver trucker',
+    notNext: 'into in out aboard back',
+    notNear:
+      'stairs stair staircase lap hill path horse saddle pony bed bath chair stool sofa settee couch step bench car cab van lorry truck pickup bus wagon tractor',
+  }),
+  verb('climb clamber', {
+    subject: 'PERSON',
+    near: 'top roof crane mast ladder tower moving',
+    notNext: 'into in out aboard back',
+  }),
+  verb('climb clamber', {
+    subject: 'PERSON',
+    next: 'into out in',
+    near: 'window duct vent tree loft attic shaft hole crane tower hatch skylight roof',
+  }),
+];
