@@ -1,6 +1,6 @@
 import type { Breakdown, BreakdownScene, Question } from '../../breakdown/types.js';
 import type { CategoryName } from '../../trade/categories.js';
-import { hazards as hazardTable } from '../../trade/hazards.js';
+import { severityOf } from '../../trade/hazards-order.js';
 import { type Block, blank, bold, danger, type Inline, type TableRow } from '../layout/kit.js';
 import type { RenderInput } from '../types.js';
 import { changedSection } from './changed-section.js';
@@ -88,9 +88,8 @@ function dangerRows({ breakdown, production }: ReadFirstInput, index: SceneIndex
       byTitle.set(hazard.title, entry);
     }
   }
-  const rank = (id: string) => hazardTable.findIndex((row) => row.id === id);
   return [...byTitle]
-    .sort((a, b) => rank(a[1].id) - rank(b[1].id))
+    .sort((a, b) => severityOf(a[1].id) - severityOf(b[1].id))
     .map(([title, { scenes }]) => ({
       cells: [
         bold(title),
