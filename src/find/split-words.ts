@@ -6,14 +6,22 @@ export interface RawWord {
 }
 
 const wordPattern = /[\p{L}\p{N}]+(?:[-'’.&][\p{L}\p{N}]+)*\.{0}|['’]\p{L}+|\S/gu;
+/** `INT.CAR` is a heading whose space is missing. */
+const gluedSetting = /^(?:INT|EXT)(?=\.[\p{L}\p{N}])/iu;
 const possessiveEnd = /['’](?:s|S|re|ve|ll|d|m)$/;
 
 /** Cuts text into words and signs; a possessive or shortened verb stands apart ("Nora" + "'s"). */
 export function splitWords(text: string): RawWord[] {
   const words: RawWord[] = [];
   for (const match of text.matchAll(wordPattern)) {
-    const word = match[0];
-    const start = match.index;
+    const setting = gluedSetting.exec(match[0])?.[0].length ?? 0;
+    if (setting > 0) {
+      words.push({ text: match[0].slice(0, setting), start: match.index, end: match.index + setting });
+      words.push({ text: '.', start: match.index + setting, end: match.index + setting + 1 });
+    }
+    const behind = setting > 0 ? setting + 1 : 0;
+    const word = match[0].slice(behind);
+    const start = match.index + behind;
     const tail = word.includes("'") || word.includes('’') ? possessiveEnd.exec(word) : null;
     if (tail && tail.index > 0) {
       words.push({ text: word.slice(0, tail.index), start, end: start + tail.index });

@@ -54,6 +54,10 @@ export const sceneMessages = {
     reason: `Expected a dash before the time, found \`${time}\` without one.`,
     hint: `It is read as the time; write \` - ${time}\`.`,
   })),
+  'heading-two-settings': define<{ place: string }>('warning', 'Two settings in one heading', ({ place }) => ({
+    reason: `Expected one setting in a heading, found a second one; it is read as one scene at \`${place}\`.`,
+    hint: 'If the camera only looks from one to the other, nothing need be done; if they are shot apart, give each a heading of its own.',
+  })),
   'heading-no-place': define('warning', 'A heading without a place', () => ({
     reason: 'Expected a place behind INT or EXT, found none.',
     hint: 'Write where the scene plays: `INT. KITCHEN - DAY`.',

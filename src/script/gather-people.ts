@@ -1,5 +1,5 @@
 import { foldName } from '../base/slug.js';
-import { findSpeakers, foldPerson } from './people.js';
+import { findSpeakers, foldPerson, groupInCue, numberedPeople } from './people.js';
 import type { Block, Note, Person } from './types.js';
 
 /**
@@ -23,19 +23,20 @@ export function gatherPeople(cast: readonly Person[], blocks: Iterable<Block>): 
     if (index !== undefined && same) people[index] = { ...same, names: [...same.names, name] };
     else {
       spellings.set(foldPerson(name), people.length);
-      if (/\s*[/&+,]\s*|\sand\s/i.test(name)) together.add(name);
+      if (/\s*[/&+,]\s*|\sand\s/i.test(name) || groupInCue(name) !== null) together.add(name);
       people.push({ ...nobody, name, names: [name], from: 'cue', at });
     }
   }
   return withoutGroups(people, together);
 }
 
-/** NORA AND TOM is nobody new when both are known, wherever they first speak. */
+/** NORA AND TOM is nobody new when both are known, wherever they first speak; nor is BOTH COPS beside COP 1 and COP 2. */
 function withoutGroups(people: readonly Person[], together: ReadonlySet<string>): Person[] {
   const singles = people.filter(({ name, from }) => from === 'cast' || !together.has(name));
-  return people.filter(
-    ({ name, from }) => from === 'cast' || !together.has(name) || findSpeakers(singles, name).length < 2,
-  );
+  return people.filter(({ name, from }) => {
+    if (from === 'cast' || !together.has(name)) return true;
+    return findSpeakers(singles, name).length < 2 && numberedPeople(singles, groupInCue(name) ?? '').length < 2;
+  });
 }
 
 const nobody = { was: [], age: null, background: false } as const;

@@ -1,5 +1,6 @@
 import { foldName } from '../base/slug.js';
 import { nameTitles } from '../trade/cue-extensions.js';
+import { jointCue } from '../trade/cue-words.js';
 import { singularWord } from '../trade/plural-words.js';
 import type { Person } from './types.js';
 
@@ -107,6 +108,12 @@ export function numberedPeople(people: readonly Person[], plural: string): reado
       return found !== null && singularName(found[1] as string) === wanted;
     }),
   );
+}
+
+/** What a cue of several people calls them: `BOTH COPS`, `THE TWO COPS` and `COPS` are cops; null for a name in the singular. */
+export function groupInCue(name: string): string | null {
+  const group = jointCue.exec(name)?.[1] ?? name;
+  return singularName(group) === foldName(group).replace(/^the /, '') ? null : group;
 }
 
 /** A name in the singular: `police officers` is POLICE OFFICER. */

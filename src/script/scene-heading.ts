@@ -3,7 +3,7 @@ import type { Range } from '../base/text-range.js';
 import { sayScript } from '../messages/script.js';
 import { type SettingRow, settings } from '../trade/settings.js';
 import { takeSceneNumber } from './scene-number.js';
-import { splitHeading } from './split-heading.js';
+import { type SplitHeading, splitHeading } from './split-heading.js';
 import { nearestTime, readTime } from './time-of-day.js';
 import type { Light, Line, Setting } from './types.js';
 
@@ -62,8 +62,13 @@ export function readHeading(
 ): HeadingParts {
   let rest = line.text.slice(start.restAt);
   if (start.number) rest = dropEqualNumber(rest, start.number);
-  const text = line.text.slice(start.settingAt, start.restAt + rest.length).trim();
-  const split = splitHeading(rest);
+  const typed = line.text.slice(start.settingAt, start.restAt).trim();
+  // `INT.CAR` prints with the space it lacks.
+  const text = `${typed}${/^[:,]/.test(rest) ? '' : ' '}${rest}`.trim();
+  const two = splitSecondSetting(rest);
+  const split = two === null ? splitHeading(rest) : joinSplits(splitHeading(two.first), splitHeading(two.second));
+  const setting = two === null ? start.row.setting : joinSettings(start.row.setting, two.setting);
+  if (two !== null) messages.push(sayScript('heading-two-settings', { place: split.placeParts.join(' - ') }, line.at));
   if (split.loose) messages.push(sayScript('heading-no-dash', { time: split.time ?? '' }, line.at));
   if (start.row.inFull) {
     const short = { written: start.written, short: start.row.setting };
@@ -76,7 +81,7 @@ export function readHeading(
   return {
     text: text.replace(/\s+/g, ' ').toUpperCase(),
     number: start.number,
-    setting: start.row.setting,
+    setting,
     place: split.placeParts.join(' - '),
     placeParts: split.placeParts,
     time: split.time,
@@ -84,6 +89,35 @@ export function readHeading(
     inheritsLight: split.light === null && split.time !== null && goesOn(split.time),
     qualifiers: split.qualifiers,
   };
+}
+
+const secondSetting = /\s*(?:\/|&|\+|\s(?:AND|TO)\s)\s*((?:INT|EXT)(?:\.?\/(?:INT|EXT))?)(?:\.\s*|\s+)(?=\S)/i;
+
+/** `H - DAY / EXT. G - DAY`: a second setting behind the place of the first; null when there is none. */
+function splitSecondSetting(rest: string): { first: string; second: string; setting: string } | null {
+  const found = secondSetting.exec(rest);
+  if (!found || found.index === 0) return null;
+  const setting = (found[1] as string).replace('.', '').toUpperCase();
+  return { first: rest.slice(0, found.index), second: rest.slice(found.index + found[0].length), setting };
+}
+
+/** One heading of two: the places beside each other, the time of the first, save that a night in either raises its cautions. */
+function joinSplits(first: SplitHeading, second: SplitHeading): SplitHeading {
+  const told = first.time === null || (second.light === 'night' && first.light !== 'night') ? second : first;
+  const other = told === first ? second : first;
+  const places = [first, second].map(({ placeParts }) => placeParts.join(' - ')).filter((place) => place !== '');
+  const otherTime = other.time === null || other.time === told.time ? [] : [other.time];
+  return {
+    placeParts: [...new Set(places)].length > 0 ? [[...new Set(places)].join(' / ')] : [],
+    time: told.time,
+    light: told.light,
+    qualifiers: [...new Set([...first.qualifiers, ...otherTime, ...second.qualifiers])],
+    loose: told.loose,
+  };
+}
+
+function joinSettings(first: Setting, second: string): Setting {
+  return first === second ? first : 'INT/EXT';
 }
 
 function goesOn(time: string): boolean {

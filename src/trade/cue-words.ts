@@ -3,6 +3,10 @@ export const togetherCues: ReadonlySet<string> = new Set(
   'all|all three|all four|both|everyone|everybody|in unison|the others|the rest|the three|the two|together'.split('|'),
 );
 
+/** `BOTH COPS`, `ALL THREE GUARDS`, `THE TWO NURSES`: several at once, by what they are. The group is the noun. Common practice. */
+export const jointCue =
+  /^(?:(?:both|all)(?: of)?(?: the)?|the|all(?: the)? (?=\w+ ))(?: (?:two|three|four|five|six|seven|eight|\d))? (?!one\b)(\S.*)$/i;
+
 /** Cues of many mouths: people without a name, counted with the extras. Common practice; a person with a line of their own is cast. */
 export const crowdCues: ReadonlySet<string> = new Set(
   `audience chorus choir class congregation crowd fans guests mob onlookers others passengers passers-by people spectators team

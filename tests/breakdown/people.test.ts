@@ -92,6 +92,19 @@ describe('people who are seen', () => {
     expect(breakdown.cast.map(({ name }) => name)).toEqual(['NORA']);
   });
 
+  it('are those of a kind that numbers tell apart, where a cue calls them by what they are', () => {
+    const text = '## 1. INT. A - DAY\n\nCOP 1\nStop.\n\nCOP 2\nYes.\n\n## 2. INT. B - DAY\n\n';
+    for (const cue of ['BOTH COPS', 'THE TWO COPS', 'ALL THE COPS', 'COPS']) {
+      const script = `${text}${cue}\nNo.\n`;
+      expect(peopleOf(script, 1), cue).toEqual(['COP 1 seen*', 'COP 2 seen*']);
+      expect(
+        breakDown(script).breakdown.cast.map(({ name }) => name),
+        cue,
+      ).toEqual(['COP 1', 'COP 2']);
+    }
+    expect(peopleOf('## 1. INT. A - DAY\n\nJAMES\nNo.\n\nTHE BOSS\nNo.\n')).toEqual(['JAMES seen*', 'THE BOSS seen*']);
+  });
+
   it('are met by a pronoun that can only mean whoever the scene before left, and asked about', () => {
     const second = (first: string, next: string) => {
       const { scenes } = breakDown(

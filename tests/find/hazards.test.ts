@@ -26,6 +26,11 @@ describe('the hazard table', () => {
     expect(() => hazardOf('H99')).toThrow('H99');
   });
 
+  it('reads a place whose space behind INT. is missing', () => {
+    expect(idsOf('Tom sits.', 'INT.TAXI - DAY')).toEqual(idsOf('Tom sits.', 'INT. TAXI - DAY'));
+    expect(idsOf('Tom sits.', 'INT.TAXI - DAY')).not.toEqual([]);
+  });
+
   it('says less of a kiss and of a toy blade, and no less where there is more', () => {
     expect(idsOf('Nora kisses Tom.')).toEqual(['H22']);
     expect(idsOf('Nora kisses Tom. Tom, naked, runs out.')).toContain('H20');
