@@ -66,10 +66,15 @@ export function plotCostumes(
   // A `wears` note before the first scene is what the person has on every day of the main line, until a scene says otherwise.
   const usual = new Map(notesOf(ground.script.notes, 'costume').map((note) => [note.person, note] as const));
   const latest = new Map<string, Outfit>();
-  const dressed = inputs.map((input) => {
+  const isSeenAfter = (index: number, person: string) =>
+    inputs.some(
+      ({ day, presences }, later) =>
+        later > index && day.label === inputs[index]?.day.label && showsIn(presences, person),
+    );
+  const dressed = inputs.map((input, index) => {
     closets.turnTo(input.day.label);
     const isNoChange = (person: string) => saysNo(answers, questionIds.change(slug(person), input.ground.id));
-    const dress = new SceneDress(input, closets, isNoChange);
+    const dress = new SceneDress(input, closets, isNoChange, (person) => isSeenAfter(index, person));
     for (const presence of input.presences) {
       const { name } = presence.person;
       const stays = kept(input.ground, name) ? (latest.get(name) ?? null) : null;
@@ -89,6 +94,10 @@ export function plotCostumes(
     return dress.finish().filter(({ person, pieces }) => pieces.length > 0 || !background.has(person));
   });
   return { dressed, doubts, messages };
+}
+
+function showsIn(presences: readonly Presence[], name: string): boolean {
+  return presences.some(({ person, cast }) => person.name === name && cast.presence === 'seen');
 }
 
 function letIn(

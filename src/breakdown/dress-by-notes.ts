@@ -10,7 +10,10 @@ export type CostumeNote = Extract<Note, { readonly kind: 'costume' }>;
 /** Dresses a person by a costume note of the scene. */
 export function dressByNote(dress: SceneDress, note: CostumeNote): void {
   const { person, verb } = note;
-  if (!dress.hasSeen(person)) dress.messages.push(sayBreakdown('costume-note-unseen', { person }, note.at));
+  if (!dress.hasSeen(person)) {
+    const code = dress.isSeenLater(person) ? 'costume-note-unseen' : 'costume-note-nobody';
+    dress.messages.push(sayBreakdown(code, { person }, note.at));
+  }
   const figure = dress.figureOf(person);
   const worn = note.garments.filter(({ name }) => !isAbsence(name));
   if (verb === 'wears') dressInList(dress, figure, worn, note.at);

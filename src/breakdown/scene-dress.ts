@@ -21,6 +21,8 @@ export class SceneDress {
     readonly closets: Closets,
     /** True for people of whom the writer answered that they do not change here. */
     private readonly isNoChange: (person: string) => boolean,
+    /** True for people whom a later scene of the same story day shows. */
+    readonly isSeenLater: (person: string) => boolean,
   ) {}
 
   /** A person is seen: in what is on from an earlier scene of the day, else in a new change. */
@@ -156,8 +158,10 @@ export class SceneDress {
 
   /** A note speaks of a garment: it is in the scene. */
   sightNote(identity: Identity, { name, at, count, description }: NoteItem, by: string): void {
-    if (!this.figures.has(by)) return;
-    this.input.sightings.push(sight(identity, 'noted', name, at, { by, worn: true, count, description }));
+    const worn = this.figures.has(by);
+    // On someone who comes in later the garment is seen there; on someone who never does, it is only here to be got.
+    if (!worn && this.isSeenLater(by)) return;
+    this.input.sightings.push(sight(identity, 'noted', name, at, { by, worn, count, description }));
   }
 
   /** A garment as it is known from here on. */

@@ -68,6 +68,14 @@ export const breakdownMessages = {
     reason: `The note dresses ${person}, who is not seen in this scene; it holds from the next scene of the same story day.`,
     hint: `If ${person} is there without a word, add the note "> cast: ${person}".`,
   })),
+  'costume-note-nobody': define<{ person: string }>(
+    'info',
+    'A costume note for someone whom no scene of the day shows',
+    ({ person }) => ({
+      reason: `The note dresses ${person}, whom neither this scene nor a later one of the same story day shows; what it puts on ${person} is listed in this scene, to be got.`,
+      hint: `If ${person} is there without a word, add the note "> cast: ${person}".`,
+    }),
+  ),
   'garment-not-worn': define<{ person: string; garment: string }>(
     'info',
     'A garment is taken off that was not on',

@@ -80,3 +80,22 @@ describe('voices to record', () => {
     ]);
   });
 });
+
+describe('a note that dresses someone whom no scene of the day shows', () => {
+  it('lists the garments where it stands, on nobody', () => {
+    const { scenes: told, codes } = breakDown(
+      `${front}## 1. INT. BAR - DAY\n\n> Carl: wears cape\n\nNora sits.\n\n## 2. INT. BAR - NEXT MORNING\n\nNora sits.`,
+    );
+    const cape = told[0]?.elements.find(({ name }) => name === 'cape');
+    expect(cape).toMatchObject({ category: 'costumes', known: 'noted', by: 'Carl', worn: false });
+    expect(codes).toContain('costume-note-nobody');
+  });
+
+  it('waits for the scene that shows the person', () => {
+    const { scenes: told, codes } = breakDown(
+      `${front}## 1. INT. BAR - DAY\n\n> Josef: wears cape\n\nNora sits.\n\n## 2. INT. BAR - LATER\n\nJosef sits.`,
+    );
+    expect(told.map(({ elements }) => elements.map(({ name, worn }) => [name, worn]))).toEqual([[], [['cape', true]]]);
+    expect(codes).not.toContain('costume-note-nobody');
+  });
+});
