@@ -26,6 +26,8 @@ function readPart(part: Part, clauses: Clauses, lexicon: Lexicon): Candidate[] {
     onlyMeasures(part, kind, clauses) ||
     isColour(part, kind) ||
     isMeasureOfDoing(part, clauses) ||
+    isGap(part, kind) ||
+    isHairdo(part, kind, clauses) ||
     isNoThingHere(part, kind, clauses) ||
     isIdiom(part, kind, clauses.sentence.tokens, lexicon) ||
     isShotTalk(part, clauses.sentence.tokens)
@@ -61,6 +63,14 @@ function isMeasureOfDoing({ phrase }: Part, { sentence }: Clauses): boolean {
   );
 }
 
+/** "down a crack": a word for a sound that tells where is a gap. */
+const isGap = ({ preposition, deed }: Part, { letters }: Kind) =>
+  letters === 's' && /^(?:down|in|into|through|between|inside)$/.test(preposition ?? deed?.particle ?? '');
+
+/** "her hair is in a bun". */
+const isHairdo = ({ preposition }: Part, { head }: Kind, { sentence }: Clauses) =>
+  preposition === 'in' && head === 'bun' && sentence.tokens.some(({ lower }) => lower === 'hair');
+
 /** "a foam hand", "a glass eye": a part of the body that is made is a thing. */
 function asFalseLimb({ phrase }: Part, clauses: Clauses, lexicon: Lexicon): Kind | null {
   const last = phrase.modifiers.at(-1);
@@ -80,10 +90,15 @@ function isColour({ phrase }: Part, kind: Kind): boolean {
   );
 }
 
+/** "kicks off her heels": what is put on or taken off is worn, and no part of the body. */
+const isTakenOff = (deed: Part['deed']) =>
+  /^(?:off|on)$/.test(deed?.particle ?? '') && /^(?:kick|take|slip|pull|ease|put)$/.test(deed?.lemma ?? '');
+
 /** Parts, bodies, rooms, times: no element by themselves. */
-function isNothing(kind: Kind, { phrase }: Part): boolean {
+function isNothing(kind: Kind, { phrase, deed }: Part): boolean {
   if (kind.letters.startsWith('t') || kind.letters === '') return true;
   if (kind.from < phrase.head) return false;
+  if (kind.classes.includes('body') && kind.letters.startsWith('c') && isTakenOff(deed)) return false;
   if (kind.classes.includes('body')) return !/^an?$/.test(phrase.determiner?.lower ?? '') || kind.source !== 'list';
   if (kind.source === 'list' || kind.source === 'weak') return false;
   return kind.classes.some((name) => /^(?:places|time-words|quantities|parts-of)$/.test(name));

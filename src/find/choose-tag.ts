@@ -1,7 +1,8 @@
 import { chooseClosed } from './closed-words.js';
+import { isAfterAge, isGoal, isLet, isTold } from './neighbours-of-verbs.js';
 import { isFirstName, opensAsVerb } from './opening-words.js';
 import type { Tag, Token } from './reading.js';
-import { afterVerb, canBeNoun, type Draft, startsPhrase } from './word-neighbours.js';
+import { afterVerb, canBeNoun, type Draft } from './word-neighbours.js';
 import type { WordUses } from './word-uses.js';
 
 /** Where the reader stands in the clause. */
@@ -88,7 +89,11 @@ function inPhrase(drafts: readonly Draft[], at: number, before: readonly Token[]
     next !== undefined &&
     (canBeNoun(next) || isFormBefore(next, drafts[at + 2])) &&
     !(uses.noun && verbFollows(drafts, at + 1, uses.noun.entry.core !== ''));
-  const last = uses.noun?.entry.core && next?.uses.noun?.entry.core === '' && !canFollow(drafts[at + 2]);
+  const last =
+    uses.noun?.entry.core &&
+    next !== undefined &&
+    (next.uses.noun?.entry.core ?? '') === '' &&
+    !canFollow(drafts[at + 2]);
   if (uses.noun && (last || !(more && isModifier(uses)))) return 'noun';
   if (uses.adjective >= 0 || (uses.verb && uses.verb.form !== 's')) return 'adjective';
   return 'noun';
@@ -124,6 +129,7 @@ function asVerbHere(drafts: readonly Draft[], at: number, previous: Token | null
   if (!verb) return null;
   const next = drafts[at + 1];
   const onlyVerb = !uses.noun && uses.adjective < 0;
+  if (verb.form === 'base' && verb.share >= 4 && isLet(drafts, at)) return 'verb';
   if (verb.form === 'ing')
     return uses.noun?.entry.core && !afterVerb(next) && previous?.text !== ',' ? null : 'participle';
   if (previous?.tag === 'auxiliary')
@@ -157,14 +163,6 @@ function asVerbHere(drafts: readonly Draft[], at: number, previous: Token | null
   return null;
 }
 
-/** "points to watch": after a verb of going or showing, "to" tells where, if no object follows. */
-function isGoal(drafts: readonly Draft[], at: number): boolean {
-  const verb = drafts[at - 2]?.uses.verb?.lemma ?? '';
-  const next = drafts[at + 1];
-  if (!/^(?:point|cross|walk|ride|dash|rush|nod|gesture|creep|crawl|limp|stagger)$/.test(verb)) return false;
-  return (drafts[at] as Draft).uses.noun?.entry.core !== '' && (next === undefined || !startsPhrase(next));
-}
-
 const isMaterial = (draft: Draft | undefined) => draft?.uses.noun?.entry.classes.includes('materials') ?? false;
 
 /** Scripts are told in the present: "a fox stole around her shoulders" holds no theft. */
@@ -191,6 +189,9 @@ function finiteVerb(drafts: readonly Draft[], at: number, previous: Token | null
     verb.form === 's' || reading.plural || previous?.tag === 'pronoun' || /[^s]s$/.test(previous?.lower ?? '');
   if (!uses.noun && uses.adjective < 0) return 'verb';
   if (!fits) return null;
+  // "goggles pushed up in her hair": a participle tells of the noun before it.
+  if (previous?.tag === 'punctuation' && uses.noun?.entry.core && isTold(next, drafts[at + 2])) return null;
+  if (isAfterAge(drafts, at)) return 'verb';
   if (previous?.tag === 'name' || previous?.tag === 'pronoun')
     return verb.form === 'base' && uses.adjective >= 5 && verb.share < 5 ? null : 'verb';
   if (previous?.tag === 'noun' && uses.noun?.entry.core && isMaterial(drafts[at - 1])) return null;
@@ -204,7 +205,7 @@ function finiteVerb(drafts: readonly Draft[], at: number, previous: Token | null
     next.uses.closed === null &&
     next.person === null &&
     !next.uses.adverb &&
-    next.uses.adjective < 5 &&
+    (next.uses.adjective < 5 || next.lower === 'go') &&
     rival.form === (verb.form === 's' && uses.noun?.plural ? 'base' : 's') &&
     rival.share >= 5
   )
@@ -226,7 +227,7 @@ function asNominal(drafts: readonly Draft[], at: number, previous: Token | null)
   const said = previous?.tag === 'auxiliary' || previous?.tag === 'pronoun';
   if (uses.adjective >= 5 && (more || !uses.noun || said)) return 'adjective';
   if (uses.adjective >= 5 && next?.lower === 'to' && !uses.noun?.entry.core) return 'adjective';
-  const after = previous?.tag === 'noun' || previous?.tag === 'verb';
+  const after = previous?.tag === 'noun' || previous?.tag === 'verb' || previous?.tag === 'participle';
   if (uses.adjective >= 4 && !more && after && !uses.noun?.entry.core) return 'adjective';
   if (uses.noun) return 'noun';
   if (uses.adjective >= 0) return 'adjective';

@@ -43,7 +43,7 @@ export function readCount(part: Part, tokens: readonly Token[]): number | null {
   const { phrase, ofPart } = part;
   const own = countIn(tokens, phrase.modifiers) ?? numberOf(phrase.determiner?.lower ?? '');
   if (own !== null) return own;
-  const told = afterOf(part, tokens);
+  const told = afterOf(part, tokens) ?? byItself((tokens[phrase.head] as Token).lower, phrase.determiner !== null);
   if (told !== null) return told;
   if (!ofPart || phrase.determiner !== null) return null;
   const measure = (tokens[ofPart.phrase.head] as Token).lemma;
@@ -53,6 +53,12 @@ export function readCount(part: Part, tokens: readonly Token[]): number | null {
   if (measure === 'couple') return 2;
   if (measure === 'dozen') return /^half$/.test(tokens[ofPart.phrase.start - 1]?.lower ?? '') ? 6 : many * 12;
   return null;
+}
+
+/** "a couple", "the twins", "a trio". */
+function byItself(head: string, isOne: boolean): number | null {
+  if (head === 'twins' || (isOne && /^(?:couple|duo)$/.test(head))) return 2;
+  return isOne ? ({ trio: 3, quartet: 4, quintet: 5 }[head] ?? null) : null;
 }
 
 /** "a crowd of twenty": the number stands alone after "of". "A girl of ten" tells an age. */

@@ -37,7 +37,10 @@ export function findEvents(clauses: Clauses, lexicon: Lexicon): Event[] {
     const word = (tokens[at] as Token).lower;
     events.push({
       at,
-      from: subject && (named || rule.named || rule.bySubject) ? subject.start : at,
+      from:
+        subject && (named || rule.bySubject || rule.category === 'music' || rule.category === 'graphics')
+          ? subject.start
+          : at,
       name: rule.named ? rule.named(facts) : named ? `${(tokens[subject.head] as Token).lower} ${word}` : word,
       category: rule.category,
       by: deed.subject?.person ?? null,

@@ -58,6 +58,7 @@ export function readWords(part: Part, clauses: Clauses, lexicon: Lexicon): Signs
       /^(?:like|as|than)$/.test(rootPart(part).preposition ?? '') || (before === 'as' && part.preposition === null),
     negated:
       phrase.determiner?.lower === 'no' ||
+      isHadByNobody(part, tokens) ||
       part.preposition === 'without' ||
       (part.preposition === 'out of' && part.deed?.lemma === 'run'),
     ofNothing:
@@ -82,6 +83,13 @@ export function readWords(part: Part, clauses: Clauses, lexicon: Lexicon): Signs
     abstract: isAbstract(part.deed, tokens, lexicon),
     capitals: !clauses.shouting && isCapitals(tokens, phrase.head),
   };
+}
+
+/** "Neither wears a life jacket"; what nobody touches is there. */
+function isHadByNobody({ deed, role }: Part, tokens: readonly Token[]): boolean {
+  if (role !== 'object' || !/^(?:wear|have|carry|hold|own|bring)$/.test(deed?.lemma ?? '')) return false;
+  const none = /^(?:neither|nobody|none)$/;
+  return none.test(deed?.subject?.pronoun ?? '') || none.test(tokens[0]?.lower ?? '');
 }
 
 function articleOf(part: Part, tokens: readonly Token[]): SignsInWords['article'] {

@@ -53,7 +53,11 @@ export function readUse(part: Part, clauses: Clauses, lexicon: Lexicon): SignsOf
   const does = (list: string) => own !== undefined && has(lexicon, own.lemma, list);
   return {
     handled: object && handling && byPerson,
-    instrument: root.preposition === 'with' && root.role === 'preposition' && deed !== null && byPerson,
+    instrument:
+      (root.preposition === 'with' || (root.preposition === 'off' && verb === 'light')) &&
+      root.role === 'preposition' &&
+      deed !== null &&
+      byPerson,
     held: isHeld(tokens, part.phrase.end, lexicon),
     worn: isWorn(part, root, verb, tokens, lexicon),
     object,

@@ -32,7 +32,10 @@ export const toolRules: readonly EventRule[] = [
 ];
 
 /** "sweeps the floor", "tacks it up"; "sweeps the letters off the desk" and "nails the landing" need no tool. */
-function isToolUse({ deed, object, rest }: DeedFacts): boolean {
+function isToolUse({ deed, hit, object, rest }: DeedFacts): boolean {
+  if (deed.participle && hit !== 'thing') return false;
+  if (deed.lemma === 'stamp')
+    return hit === 'thing' && !/^(?:foot|ground|floor)$/.test(object?.head ?? '') && rest[0] !== 'on';
   if (deed.lemma === 'sweep') return swept.test(object?.head ?? '');
   return !/^(?:nail|tack|staple)$/.test(deed.lemma) || any(rest, /^(?:up|to|down|on|onto|over|across|shut)$/);
 }

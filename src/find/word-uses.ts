@@ -60,7 +60,7 @@ function analyse(word: string, lexicon: Lexicon): WordUses {
     closed: closed ?? (isNumber(word, lexicon) ? 'number' : null),
     noun: asNoun(word, lexicon),
     verb: asVerb(word, lexicon),
-    adjective: entry?.adjective ?? compoundAdjective(word),
+    adjective: entry && entry.adjective >= 0 ? entry.adjective : compoundAdjective(word),
     adverb: (word.endsWith('ly') && !entry?.core && !entry?.wordnet) || classes.includes('adverbs'),
     particle: classes.includes('particles'),
     preposition: classes.includes('prepositions'),

@@ -3,6 +3,7 @@ const tools: Readonly<Record<string, string>> = {
   tack: 'hammer and tacks',
   nail: 'hammer and nails',
   sweep: 'broom',
+  stamp: 'rubber stamp',
   staple: 'stapler',
   shave: 'razor',
   hoover: 'vacuum cleaner',

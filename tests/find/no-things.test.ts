@@ -42,3 +42,21 @@ describe('a verb that is done with a tool', () => {
     expect(listOf('Nora sweeps the letters off the desk.')).not.toContain('broom (props)');
   });
 });
+
+describe('a thing that is not there, or is no thing here', () => {
+  const none: readonly (readonly [string, string])[] = [
+    ['worn by neither', 'Neither wears a life jacket.'],
+    ['a gap', 'A coin rolls down a crack.'],
+    ['a hairdo', 'Her hair is in a bun.'],
+    ['what is only let sound', 'She lets it ring out.'],
+  ];
+  it.each(none)('%s: %s', (_, text) => {
+    const names = listOf(text).filter((one) => !one.startsWith('coin'));
+    expect(names).toEqual([]);
+  });
+
+  it('is there when nobody touches it, and when it is taken off', () => {
+    expect(listOf('Nobody touches the soup.')).toEqual(['soup (food)']);
+    expect(listOf('Nora kicks off her heels.')).toEqual(['heels (costumes)']);
+  });
+});

@@ -1,0 +1,26 @@
+import { type Draft, startsPhrase } from './word-neighbours.js';
+
+/** "points to watch": after a verb of going or showing, "to" tells where, if no object follows. */
+export function isGoal(drafts: readonly Draft[], at: number): boolean {
+  const verb = drafts[at - 2]?.uses.verb?.lemma ?? '';
+  const next = drafts[at + 1];
+  if (!/^(?:point|cross|walk|ride|dash|rush|nod|gesture|creep|crawl|limp|stagger)$/.test(verb)) return false;
+  return (drafts[at] as Draft).uses.noun?.entry.core !== '' && (next === undefined || !startsPhrase(next));
+}
+
+/** "Her son, five, drinks bleach". */
+export const isAfterAge = (drafts: readonly Draft[], at: number) =>
+  drafts[at - 1]?.text === ',' && drafts[at - 2]?.uses.closed === 'number' && drafts[at - 3]?.text === ',';
+
+/** "lets it ring out": a bare infinitive after a verb of letting and its object. */
+export function isLet(drafts: readonly Draft[], at: number): boolean {
+  const object = drafts[at - 1];
+  if (object?.uses.closed !== 'pronoun' && object?.person === null) return false;
+  return /^(?:let|make|watch|see|hear|help|feel)$/.test(drafts[at - 2]?.uses.verb?.lemma ?? '');
+}
+
+/** A participle with its preposition behind a noun tells of it: "pushed up in her hair". */
+export function isTold(next: Draft | undefined, after: Draft | undefined): boolean {
+  if (next?.uses.verb?.form !== 'ed' || next.uses.noun !== null || after === undefined) return false;
+  return after.uses.preposition || after.uses.particle;
+}
