@@ -7,7 +7,7 @@ import { labelOf, pickScenes, type SceneIndex, scenesWords } from '../words/scen
 import { capitalize, dayWords } from '../words/story-words.js';
 import { untoldScenes } from './costume-grid.js';
 import { trackGarment } from './garment-track.js';
-import { findUntoldParts } from './untold-parts.js';
+import { findUntoldParts, findUntoldSmall } from './untold-parts.js';
 
 type ChangeGarment = CostumeChange['garments'][number];
 
@@ -72,9 +72,18 @@ function changeBlock(person: PersonEntry, change: CostumeChange, notes: BookNote
     kind: 'keep',
     blocks: [
       { kind: 'heading', level: 3, text: title },
-      { kind: 'table', columns, rows },
+      { kind: 'table', columns, rows: [...rows, ...smallRow(change)] },
     ],
   };
+}
+
+/** One line for the small things that nobody has told of; "none" is an answer. */
+function smallRow({ garments }: CostumeChange): TableRow[] {
+  const asked = findUntoldSmall(garments.map((garment) => garment.name));
+  if (asked.length === 0) return [];
+  return [
+    { cells: [tick, 'And', { stack: [`${asked.join(', ')}?`, blank(150)] }, 'not told: ask; “none” is an answer'] },
+  ];
 }
 
 function garmentRow(

@@ -36,3 +36,18 @@ export function findUntoldParts(names: readonly string[]): UntoldPart[] {
     parts.push({ order: placeOnBody('shoes').order, where: 'Feet', asked: 'shoes' });
   return parts;
 }
+
+/** Small things that a dresser asks about for every change, and the words that tell of each (common practice). */
+const smallThings: readonly { readonly asked: string; readonly told: RegExp }[] = [
+  { asked: 'underlayer', told: /\b(?:vest|thermals?|undershirt|underwear|slip|t-shirt|wetsuit)\b/i },
+  { asked: 'socks', told: /\b(?:socks?|foot wraps?|tights|stockings?|bare(?:foot| feet))\b/i },
+  { asked: 'jewellery', told: /\b(?:rings?|necklaces?|earrings?|bracelets?|brooch|pendant|chain)\b/i },
+  { asked: 'glasses', told: /\b(?:glasses|spectacles|goggles|monocle)\b/i },
+  { asked: 'watch', told: /\b(?:watch|wristwatch)\b/i },
+  { asked: 'bag', told: /\b(?:bag|handbag|satchel|rucksack|backpack|purse|suitcase)\b/i },
+];
+
+/** What a change does not tell of beside the clothes: that something is not worn is continuity too. */
+export function findUntoldSmall(names: readonly string[]): string[] {
+  return smallThings.filter(({ told }) => !names.some((name) => told.test(name))).map(({ asked }) => asked);
+}

@@ -1,6 +1,7 @@
+import type { Breakdown, BreakdownScene } from '../../breakdown/types.js';
 import type { PlanLine } from '../../plan/line-types.js';
 import type { Plan } from '../../plan/plan-types.js';
-import { type Block, blank, bold, type TableRow, tick } from '../layout/kit.js';
+import { type Block, blank, bold, danger, type Inline, type TableRow, tick } from '../layout/kit.js';
 import { dateWords, moneyWords } from './plan-words.js';
 
 const columns = [
@@ -16,7 +17,12 @@ const columns = [
 ];
 
 /** What is hired and lent, with the day it must be back in its owner's hands. */
-export function hireBlocks(plan: Plan, isMine: (line: PlanLine) => boolean, rule: string | null): Block[] {
+export function hireBlocks(
+  plan: Plan,
+  isMine: (line: PlanLine) => boolean,
+  rule: string | null,
+  breakdown: Breakdown,
+): Block[] {
   const lines = plan.lines.filter(
     (line) => isMine(line) && (line.source.value === 'hire' || line.source.value === 'borrow'),
   );
@@ -24,7 +30,7 @@ export function hireBlocks(plan: Plan, isMine: (line: PlanLine) => boolean, rule
   const rows = lines.map(
     (line): TableRow => ({
       cells: [
-        { stack: [bold(line.name), ...(line.note ? [line.note] : [])] },
+        { stack: [bold(line.name), ...(line.note ? [line.note] : []), ...bloodWords(line, breakdown)] },
         line.owner ?? line.from ?? blank(60),
         line.cost ? moneyWords(line.cost.gross) : line.source.value === 'borrow' ? 'lent' : blank(40),
         line.deposit ? moneyWords(line.deposit) : '',
@@ -49,4 +55,19 @@ export function hireBlocks(plan: Plan, isMine: (line: PlanLine) => boolean, rule
     },
     { kind: 'table', columns, rows },
   ];
+}
+
+/** A warning for what is worn in a scene with blood: it is not ours, and blood does not wash out of everything. */
+function bloodWords({ need }: PlanLine, { scenes }: Breakdown): Inline[] {
+  if (need.category !== 'costumes') return [];
+  const bloody = new Set(scenes.filter(hasBlood).map((scene) => scene.id));
+  const labels = need.uses.filter((use) => bloody.has(use.scene)).map((use) => use.slot.label);
+  return labels.length === 0
+    ? []
+    : [[danger, bold(` Blood in sc ${labels.join(', ')}`), ': out of reach, or a cover over it; ask the owner.']];
+}
+
+function hasBlood(scene: BreakdownScene): boolean {
+  const isBlood = (text: string | null) => text !== null && /\bblood/i.test(text);
+  return scene.elements.some((one) => isBlood(one.name) || isBlood(one.stateIn) || isBlood(one.stateOut));
 }

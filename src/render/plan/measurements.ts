@@ -45,6 +45,8 @@ export function measurementBlocks(breakdown: Breakdown, { book }: Production): B
         bold('no'),
         ', unless written here: ',
         blank(60),
+        '   agreed if spoilt: ',
+        blank(60),
       ],
     ];
     const name: Inline = entry?.playedBy ? [bold(person.name), `\n${entry.playedBy}`] : bold(person.name);

@@ -1,9 +1,11 @@
+import type { Book } from '../../book/types.js';
 import type { PlanLine } from '../../plan/line-types.js';
 import type { Plan } from '../../plan/plan-types.js';
 import { listRoughCopies } from '../../plan/rough-copies.js';
 import { type Block, bold, type Inline, type TableRow } from '../layout/kit.js';
 import { amountWords, getWords, needWords, slotWords } from './plan-words.js';
 import { copyWords } from './pull-lists.js';
+import { stateChainBlocks } from './state-chains.js';
 
 const columns = [
   { head: 'What', share: 1.3 },
@@ -16,7 +18,7 @@ const columns = [
 ];
 
 /** How many copies of each thing, with the reason, and what each copy turns into. */
-export function multiplesBlocks(plan: Plan, isMine: (line: PlanLine) => boolean): Block[] {
+export function multiplesBlocks(plan: Plan, book: Book, isMine: (line: PlanLine) => boolean): Block[] {
   const lines = plan.lines.filter((line) => isMine(line) && line.department !== 'kit' && isWorthSaying(line));
   const rows = lines.map(multipleRow);
   const conversions = lines.flatMap((line) => conversionRows(line));
@@ -35,6 +37,7 @@ export function multiplesBlocks(plan: Plan, isMine: (line: PlanLine) => boolean)
     rows.length > 0
       ? { kind: 'table', columns, rows }
       : { kind: 'paragraph', text: 'One of each is enough, as far as the script tells.' },
+    ...stateChainBlocks(lines, book),
     ...(conversions.length > 0 ? conversionBlocks(conversions) : []),
   ];
 }

@@ -9,6 +9,9 @@ import { copyWords } from './pull-lists.js';
 const handling =
   'The first copy is for close-ups: right weight, readable, whole. A spare stands beside it. Rehearse, light and throw with a stand-in of the same shape; what is more than three metres away may be rough.';
 
+/** Room for a picture the size of a small print, in points. */
+const photoSpace: Block = { kind: 'space', height: 84 };
+
 /** A thing has a card of its own from so many scenes, or when it changes, or when it has exact words. */
 const scenesForCard = 3;
 
@@ -53,7 +56,7 @@ function card(line: PlanLine): Block[] {
       `${sourceWords(line.source.value)}${line.from ? `, ${line.from}` : line.owner ? `, ${line.owner}` : ''}`,
     ],
     [bold('Lives in: '), line.box ?? blank(90)],
-    [bold('Pictures: '), element && element.pictures.length > 0 ? element.pictures.join(', ') : blank(120)],
+    ...(element && element.pictures.length > 0 ? [[bold('Pictures: '), element.pictures.join(', ')]] : []),
     ...(element?.words ? [[bold('Exact words: '), element.words]] : []),
     ...(line.note ? [[bold('Note: '), line.note]] : []),
   ];
@@ -65,6 +68,11 @@ function card(line: PlanLine): Block[] {
         { kind: 'heading', level: 3, text: title },
         { kind: 'section', label: 'In shooting order', labelWidth: 96, blocks: [{ kind: 'entries', entries: chain }] },
         { kind: 'section', label: '', labelWidth: 96, blocks: [{ kind: 'entries', entries: facts }] },
+        {
+          kind: 'frame',
+          blocks: [{ kind: 'paragraph', text: 'Picture of it as it must look:', after: 0 }, photoSpace],
+        },
+        { kind: 'space', height: 8 },
       ],
     },
   ];

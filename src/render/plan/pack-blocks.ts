@@ -19,6 +19,7 @@ import { photoFrameBlocks } from './photo-frames.js';
 import { pullListBlocks } from './pull-lists.js';
 import { resetBlocks } from './reset-cards.js';
 import { standingKitBlocks } from './standing-kit.js';
+import { stuntBlocks } from './stunt-copies.js';
 import { taskBlocks } from './work-calendar.js';
 
 const bodily: ReadonlySet<CategoryName | null> = new Set(['costumes', 'makeup']);
@@ -32,7 +33,7 @@ export interface PackParts {
 }
 
 /** What the book and the plan add to the prop helper's pack. */
-export function propPackParts({ production }: RenderInput): PackParts {
+export function propPackParts({ production, breakdown }: RenderInput): PackParts {
   if (production === null) return { front: [], back: [] };
   const { plan, book } = production;
   return {
@@ -40,12 +41,12 @@ export function propPackParts({ production }: RenderInput): PackParts {
     back: [
       { kind: 'page break' },
       ...pullListBlocks(plan, isThing),
-      ...multiplesBlocks(plan, isThing),
+      ...multiplesBlocks(plan, book, isThing),
       ...consumableBlocks(plan, book, isThing),
       ...objectCardBlocks(plan, isThing),
       ...taskBlocks(plan, book, 'Your calendar', isTaskOf(production, isThing), true),
       ...overnightBlocks(production, (one) => plan.lines.some((line) => line.id === one.element && isThing(line))),
-      ...hireBlocks(plan, isThing, null),
+      ...hireBlocks(plan, isThing, null, breakdown),
       ...resetBlocks(plan, book),
       ...standingKitBlocks(plan),
     ],
@@ -62,14 +63,20 @@ export function costumePackParts({ production, breakdown }: RenderInput, index: 
       { kind: 'page break' },
       ...dressingOrderBlocks(production, index),
       ...pullListBlocks(plan, isWorn),
-      ...multiplesBlocks(plan, isWorn),
+      ...multiplesBlocks(plan, book, isWorn),
+      ...stuntBlocks(index),
       ...consumableBlocks(plan, book, isWorn),
       ...overnightBlocks(production, (one) => plan.lines.some((line) => line.id === one.element && isWorn(line))),
       ...fittingBlocks(plan, (line) => line.need.category === 'costumes'),
       ...backgroundBlocks(plan, index),
       ...comfortBlocks(production, index),
       ...taskBlocks(plan, book, 'Your calendar', isTaskOf(production, isWorn), true),
-      ...hireBlocks(plan, isWorn, 'Nothing hired is cut, dyed or let near blood; ask how it must be cleaned.'),
+      ...hireBlocks(
+        plan,
+        isWorn,
+        'Nothing hired is cut, dyed or let near blood; ask how it must be cleaned.',
+        breakdown,
+      ),
       ...photoFrameBlocks(breakdown, index),
       { kind: 'page break' },
       ...measurementBlocks(breakdown, production),

@@ -1,4 +1,4 @@
-import { type Block, bold, knownWords } from '../layout/kit.js';
+import { type Block, blank, bold, type Inline, knownWords, tick } from '../layout/kit.js';
 import type { RenderInput } from '../types.js';
 import { listScenes, type SceneIndex } from '../words/scene-list-words.js';
 
@@ -21,7 +21,11 @@ export function paperBlocks({ breakdown, production }: PaperInput, index: SceneI
       const text = [bold(paper.name), known === '' ? '' : ` ${known}`, `: ${details.join('; ')}`];
       return {
         kind: 'keep',
-        blocks: [{ kind: 'paragraph', text, keepWithNext: true }, wordingBlock(wording.get(paper.id) ?? null)],
+        blocks: [
+          { kind: 'paragraph', text, keepWithNext: true },
+          wordingBlock(wording.get(paper.id) ?? null),
+          { kind: 'paragraph', text: handWords, indent: 14, after: 8 },
+        ],
       };
     }),
   ];
@@ -31,6 +35,16 @@ export function paperBlocks({ breakdown, production }: PaperInput, index: SceneI
 function wordingBlock(words: string | null): Block {
   return words === null ? { kind: 'lines', count: 2 } : { kind: 'paragraph', text: `“${words}”`, indent: 14, after: 8 };
 }
+
+const handWords: Inline = [
+  tick,
+  ' printed  ',
+  tick,
+  ' by hand, written by ',
+  blank(110),
+  '  spelling checked by ',
+  blank(80),
+];
 
 const explanation =
   'Write the exact words before anything is printed, with the spelling of the period. No real names, numbers, addresses or brands. Big enough to read on camera: test it.';

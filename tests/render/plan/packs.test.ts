@@ -119,6 +119,19 @@ describe('the prop helper’s pack', () => {
     expect(text).toContain('Come at once.');
   });
 
+  it('says of each state how it begins and whether it can be undone, and leaves room for a picture', () => {
+    const text = props.join('\n');
+    expect(text).toMatch(/letter\s+torn on camera in sc 2 no way back 9/);
+    expect(text).toContain('Picture of it as it must look:');
+  });
+
+  it('has a sheet for the place with the Sun at both ends of the day', () => {
+    const sheet = props.slice(props.indexOf('Place sheet: West Pier')).join(' ');
+    expect(sheet).toContain('Address: 1 Shore Road');
+    expect(sheet).toContain('Nearest hospital: 9 High Street');
+    expect(sheet).toMatch(/Day 1, Fri 12 March 08:00 2 08:\d\d: in the (?:south-east|east) \(1\d\d°\), \d+° high\./);
+  });
+
   it('has reset cards and the box for every day', () => {
     expect(props.join('\n')).toMatch(
       /Scene 2\. After "cut", 9 minutes\s+More than 5 minutes: tell whoever plans the day\./,
@@ -145,6 +158,10 @@ describe('the costume helper’s pack', () => {
   it('says what goes back, by when, and what may not be done to it', () => {
     expect(text).toMatch(/grey coat .*The theatre EUR 60\.00 EUR 80\.00/);
     expect(text.replace(/\n/g, ' ')).toContain('Nothing hired is cut, dyed or let near blood');
+  });
+
+  it('asks for the small things of every change', () => {
+    expect(text).toMatch(/underlayer, socks, jewellery, glasses, watch, bag\?/);
   });
 
   it('keeps people warm', () => {

@@ -82,6 +82,7 @@ describe('props.pdf', () => {
 
   it('gives every paper lines for its exact words', () => {
     expect(lines).toContain('letter: sc 3');
+    expect(lines.join(' ')).toMatch(/by hand, written by.*spelling checked by/);
   });
 
   it('has a sheet for blades of its own only when there are blades, without a word of guns', async () => {
