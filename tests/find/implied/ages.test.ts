@@ -112,6 +112,17 @@ describe('children', () => {
     ]);
   });
 
+  it('keep their age under a part of their name, and a namesake keeps another', () => {
+    const { breakdown } = breakDown(
+      '## INT. ROOM - DAY\n\nMILO BRANDT, nine, and OLD KARL, eighty, sit. KARL, seven, runs.\n\nMILO\nYes.\n\nOLD KARL\nNo.\n\nKARL\nWhy?\n',
+    );
+    expect(breakdown.cast.map(({ name, age }) => [name, age])).toEqual([
+      ['MILO', 'nine'],
+      ['OLD KARL', 'eighty'],
+      ['KARL', 'seven'],
+    ]);
+  });
+
   it('put their caution into a scene where only continuity keeps them', () => {
     const { scenes: all } = breakDown(
       '---\ncast: { MILO: { age: 9 }, NORA: {} }\n---\n\n## INT. ROOM - DAY\n\nNora waits.\n\n> cast: Milo\n',
