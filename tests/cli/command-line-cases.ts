@@ -208,6 +208,33 @@ export const commandLineCases: readonly CommandLineCase[] = [
     writes: [],
   },
   {
+    name: 'compares with a named earlier breakdown',
+    args: ['compile', 'two-cups.md', '--only', 'json,changes', '--out', 'here', '--since', 'old.json'],
+    files: {
+      'two-cups.md': short,
+      'old.json':
+        '{"version":1,"title":"Two Cups","draft":"A","date":null,"scenes":[],"cast":[],"elements":[],"shootingDays":null}',
+    },
+    exit: 0,
+    writes: ['here/breakdown.json', 'here/changes.md'],
+  },
+  {
+    name: 'says that the file to compare with is not there',
+    args: ['compile', 'two-cups.md', '--since', 'old.json'],
+    files: { 'two-cups.md': short },
+    exit: 3,
+    error: ['Cannot read old.json', '[file-not-read]'],
+    writes: [],
+  },
+  {
+    name: 'says that the file to compare with is no breakdown',
+    args: ['compile', 'two-cups.md', '--since', 'two-cups.md'],
+    files: { 'two-cups.md': short },
+    exit: 1,
+    error: ['found two-cups.md, which cannot be compared: it is no JSON', '[since-not-read]'],
+    writes: [],
+  },
+  {
     name: 'begins a book beside the script',
     args: ['book', 'two-cups.md'],
     files: { 'two-cups.md': short },

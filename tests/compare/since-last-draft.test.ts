@@ -106,6 +106,13 @@ describe('drafts compiled into one folder', async () => {
     expect(lines).toContain('Changed, replace the old sheet: scene 2');
   });
 
+  it('say it loudly when the scene was shot already', async () => {
+    const done = nextDays.replace('scenes: [2, 3]', 'scenes: [2, 3], shot: yes');
+    const shot = await run(first.folder, script('B', b), ['--only', 'sheets'], done);
+    const loud = (await shot.lines('sheets.pdf')).filter((line) => line.startsWith('SHOT ALREADY, before this change'));
+    expect(loud.length).toBe(1);
+  });
+
   it('list all by scene', async () => {
     const list = textOf(second.folder, 'changes.md');
     expect(list).toContain('From draft A to draft B.');
