@@ -88,6 +88,7 @@ export const questionIds = {
   wet: (person: string, scene: string) => `wet-${person}-${scene}`,
   still: (element: string, scene: string) => `still-${element}-${scene}`,
   there: (person: string, scene: string) => `there-${person}-${scene}`,
+  along: (garment: string, scene: string) => `along-${garment}-${scene}`,
   past: (scene: string) => `past-${scene}`,
   which: (thing: string, scene: string) => `which-${thing}-${scene}`,
   need: (element: string, scene: string) => `need-${element}-${scene}`,

@@ -3,6 +3,7 @@ import { categoryOf } from '../trade/categories.js';
 import { answerFits } from './answer-fits.js';
 import type { Answers } from './answers.js';
 import { dressingKey } from './carry-dressing.js';
+import type { AlongDoubt } from './carry-in-hand.js';
 import type { MakeUpDoubt } from './carry-make-up.js';
 import type { CostumePlot } from './costume-plot.js';
 import { doubtDays } from './day-doubts.js';
@@ -42,6 +43,7 @@ export interface AssembleInput {
   readonly ids: ReadonlyMap<Identity, string>;
   readonly answers: Answers;
   readonly makeUpDoubts: readonly MakeUpDoubt[];
+  readonly alongDoubts: readonly AlongDoubt[];
   readonly refusals: Refusals;
 }
 
@@ -128,6 +130,7 @@ function collectQuestions(
   const twins = new Map(doubtPlaces(places).map((doubt) => [doubt.scene, doubt] as const));
   const stateDoubts = groupByScene(states.doubts);
   const makeUp = groupByScene(makeUpDoubts);
+  const along = groupByScene(input.alongDoubts);
   const costumeDoubts = groupByScene(costumes.doubts);
   const past = dressingBeforeFlashbacks(input);
   const declared = new Set(
@@ -150,6 +153,7 @@ function collectQuestions(
       states: (stateDoubts.get(index) ?? []).map((doubt) => ({ ...doubt, id: ids.get(doubt.identity) as string })),
       costumes: costumeDoubts.get(index) ?? [],
       soaked: doubtSoaked(scene, wears, present.matcher),
+      along: (along.get(index) ?? []).map((doubt) => ({ ...doubt, id: ids.get(doubt.identity) as string })),
       nights: nights[index] ?? [],
       unclear: sightings.unclear[index] ?? [],
       place: twins.get(index) ?? null,

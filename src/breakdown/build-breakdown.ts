@@ -90,11 +90,11 @@ function runPasses(script: Script, pages: Pages, finds: Finds) {
   const base = { ground, people, present, places, refusals, sightings, reckoned, order, costumes, answers };
   const carried = carryThings(base);
   // 7. In which state.
-  const { ids, makeUpDoubts } = carried;
+  const { ids, makeUpDoubts, alongDoubts } = carried;
   const states = followStates(carried.stateInputs, order, (identity, scene) =>
     answers.get(questionIds.state(ids.get(identity) as string, scene.id)),
   );
-  return { ...base, things: carried.scenes, states, ids, makeUpDoubts };
+  return { ...base, things: carried.scenes, states, ids, makeUpDoubts, alongDoubts };
 }
 
 function dayInputs(ground: Ground, present: PeopleInScenes, places: readonly ScenePlace[]): DayInput[] {

@@ -1,8 +1,9 @@
 import { foldName } from '../base/slug.js';
 import { categoryOf } from '../trade/categories.js';
+import { isNo, isYes } from './answer-fits.js';
 import { type Answers, questionIds, saysYes } from './answers.js';
 import { carryDressing, dressingKey } from './carry-dressing.js';
-import { carryInHand } from './carry-in-hand.js';
+import { type AlongDoubt, carryInHand } from './carry-in-hand.js';
 import { carryMakeUp, type MakeUpDoubt } from './carry-make-up.js';
 import type { CostumePlot, Dressed } from './costume-plot.js';
 import { nameElements } from './element-ids.js';
@@ -37,6 +38,7 @@ export interface CarriedThings {
   /** The ids of all things, and of garments that are only said to be absent. */
   readonly ids: ReadonlyMap<Identity, string>;
   readonly makeUpDoubts: readonly MakeUpDoubt[];
+  readonly alongDoubts: readonly AlongDoubt[];
 }
 
 /** Adds to what each scene speaks of what is there by continuity alone. */
@@ -60,10 +62,10 @@ export function carryThings(input: CarryInput): CarriedThings {
     ...(makeUp.things[index] ?? []),
     ...(standing[index] ?? []),
   ]);
-  const inHand = handOf(input, furnished);
-  const scenes = furnished.map((things, index) => dropImpliedTwins([...things, ...(inHand[index] ?? [])]));
+  const inHand = handOf(input, furnished, ids);
+  const scenes = furnished.map((things, index) => dropImpliedTwins([...things, ...(inHand.things[index] ?? [])]));
   const stateInputs = scenes.map((things, index) => stateInput(input, things, index));
-  return { scenes, stateInputs, ids, makeUpDoubts: makeUp.doubts };
+  return { scenes, stateInputs, ids, makeUpDoubts: makeUp.doubts, alongDoubts: inHand.doubts };
 }
 
 /** What the costume pass knows of who wears a thing here wins over a single sighting: worn, or not on after all. */
@@ -129,11 +131,18 @@ function makeUpOf(
   return { things: byScene, doubts: carried.doubts };
 }
 
-function handOf({ ground, present, reckoned, costumes, refusals }: CarryInput, things: readonly (readonly Thing[])[]) {
+function handOf(input: CarryInput, things: readonly (readonly Thing[])[], ids: ReadonlyMap<Identity, string>) {
+  const { ground, present, places, reckoned, costumes, refusals, answers } = input;
+  const isAlong = (thing: Thing, scene: string) => {
+    const answer = answers.get(questionIds.along(ids.get(thing.identity) as string, scene)) ?? '';
+    return isYes(answer) ? true : isNo(answer) ? false : null;
+  };
   return carryInHand(
     ground.scenes.map((scene, index) => ({
       ground: scene,
       continues: reckoned[index]?.unbroken ? (reckoned[index]?.continues ?? null) : null,
+      set: dressingKey(scene.scene.heading.setting, places[index]?.wholeKey ?? ''),
+      comesAlong: (thing: Thing) => isAlong(thing, scene.id),
       isSeen: (person: string) => Boolean(present.scenes[index]?.seen.has(person)),
       things: things[index] ?? [],
       takenOff: takenOff(costumes.dressed[index] ?? []),

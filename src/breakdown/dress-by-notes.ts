@@ -11,7 +11,8 @@ export type CostumeNote = Extract<Note, { readonly kind: 'costume' }>;
 export function dressByNote(dress: SceneDress, note: CostumeNote): void {
   const { person, verb } = note;
   if (!dress.hasSeen(person)) {
-    const code = dress.isSeenLater(person) ? 'costume-note-unseen' : 'costume-note-nobody';
+    const puts = verb !== 'takes off' && verb !== 'without';
+    const code = dress.isSeenLater(person) || !puts ? 'costume-note-unseen' : 'costume-note-nobody';
     dress.messages.push(sayBreakdown(code, { person }, note.at));
   }
   const figure = dress.figureOf(person);
@@ -88,7 +89,7 @@ function takeOff(dress: SceneDress, figure: Figure, item: NoteItem): void {
     dress.messages.push(sayBreakdown('garment-not-worn', { person, garment: item.name }, item.at));
   }
   if (/(?:taken off|handed to .*)$/.test(figure.pieces.get(identity)?.action ?? '')) return;
-  dress.sightNote(identity, item, person);
+  if (dress.hasSeen(person)) dress.sightNote(identity, item, person);
   dress.drop(figure, identity, 'taken off', item.at);
 }
 

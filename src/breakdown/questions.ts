@@ -1,5 +1,6 @@
 import { answerFits } from './answer-fits.js';
 import type { Answers } from './answers.js';
+import type { AlongDoubt } from './carry-in-hand.js';
 import type { MakeUpDoubt } from './carry-make-up.js';
 import type { CostumeDoubt } from './costume-plot.js';
 import { askElements, askFinder, askWhich } from './element-questions.js';
@@ -27,6 +28,7 @@ export interface SceneDoubts {
   readonly states: readonly (StateDoubt & { readonly id: string })[];
   readonly costumes: readonly CostumeDoubt[];
   readonly soaked: readonly SoakedDoubt[];
+  readonly along: readonly (AlongDoubt & { readonly id: string })[];
   readonly nights: readonly NightDoubt[];
   readonly unclear: readonly Unclear[];
   readonly place: PlaceDoubt | null;
@@ -66,5 +68,5 @@ export type Asked = Omit<Question, 'key'>;
 
 function withKey(asked: Asked, scene: string): Question {
   const key = asked.id.endsWith(`-${scene}`) ? asked.id.slice(0, -scene.length - 1) : asked.id;
-  return { ...asked, key, settle: asked.settle.replace(`answer: ${asked.id}`, `answer: ${key}`) };
+  return { ...asked, key, settle: asked.settle.replaceAll(`answer: ${asked.id}`, `answer: ${key}`) };
 }

@@ -19,6 +19,7 @@ const questionKinds: readonly Ask[] = [
   askNights,
   askChanges,
   askStates,
+  askAlong,
   askSoaked,
   askMakeUp,
   askCounts,
@@ -104,6 +105,15 @@ function* askChanges({ ground, costumes }: SceneDoubts) {
     const text = `${person} was in ${before} and is now in ${now}: read as a change of costume. Is it one?`;
     const settle = `Type "> ${person}: changes to ${now}, …", or “> ${person}: wears …”.`;
     yield story(questionIds.change(slug(person), ground.id), text, line, settle, 'yes or no');
+  }
+}
+
+function* askAlong({ ground, along }: SceneDoubts) {
+  for (const { id, identity, person, since } of along) {
+    const question = questionIds.along(id, ground.id);
+    const text = `${person} took off the ${identity.name} in ${since}: does ${person} have it along here?`;
+    const settle = `Type "> answer: ${question} yes", or “> answer: ${question} no” when it stays there.`;
+    yield story(question, text, headingLine(ground), settle, 'yes or no');
   }
 }
 

@@ -99,3 +99,34 @@ describe('a note that dresses someone whom no scene of the day shows', () => {
     expect(codes).not.toContain('costume-note-nobody');
   });
 });
+
+describe('a garment taken off', () => {
+  const off = '## 1. INT. FLAT - DAY\n\n> Nora: wears green coat\n\nNora sits.\n\n> Nora: takes off green coat';
+  const coats = (told: ReturnType<typeof scenes>) =>
+    told.map(({ elements }) => elements.filter(({ name }) => name === 'green coat').map(({ by }) => by));
+
+  it('lies where it was taken off, and asks whether it comes along', () => {
+    const told = scenes(off, '## 2. EXT. STREET - CONTINUOUS\n\nNora walks.');
+    expect(coats(told)).toEqual([['NORA'], []]);
+    expect(told[1]?.questions).toMatchObject([
+      { id: 'along-green-coat-ext-street-continuous', key: 'along-green-coat', wants: 'yes or no' },
+    ]);
+  });
+
+  it.each([
+    ['yes', [['NORA'], ['NORA'], ['NORA']]],
+    ['no', [['NORA'], [], []]],
+  ])('follows the answer %s into all that goes on without a gap', (answer, expected) => {
+    const told = scenes(
+      off,
+      `## 2. EXT. STREET - CONTINUOUS\n\n> answer: along-green-coat; ${answer}\n\nNora walks.`,
+      '## 3. EXT. YARD - CONTINUOUS\n\nNora walks.',
+    );
+    expect(coats(told)).toEqual(expected);
+    expect(told.flatMap(({ questions }) => questions)).toEqual([]);
+  });
+
+  it('is still there when the scene goes on in the same place', () => {
+    expect(coats(scenes(off, '## 2. INT. FLAT - CONTINUOUS\n\nNora stands.'))).toEqual([['NORA'], ['NORA']]);
+  });
+});
