@@ -6,7 +6,7 @@ const categoryHint =
 /** Messages about marks and definitions. */
 export const elementMessages = {
   'bracket-open': define('warning', 'A bracket that nothing closes', () => ({
-    reason: 'Expected `]` on the same line, found none; the bracket prints as typed and marks nothing.',
+    reason: 'Expected `]` on the same line or the next, found none; the bracket prints as typed and marks nothing.',
     hint: 'Close it behind the words: `[storm lantern]`.',
   })),
   'category-unknown': define<{ written: string }>('warning', 'A category nobody knows', ({ written }) => ({

@@ -58,6 +58,12 @@ export class StretchBuilder {
     else this.#spans.push({ start, end: this.#text.length, offset, style });
   }
 
+  /** Adds a space for a line's end, in a span of its own. */
+  addBreak(offset: number): void {
+    this.#spans.push({ start: this.#text.length, end: this.#text.length + 1, offset, style: 'plain' });
+    this.#text += ' ';
+  }
+
   /** Adds what an escape or a reference prints, in a span of its own. */
   addLiteral(text: string, offset: number, style: TextStyle): void {
     const start = this.#text.length;

@@ -9,6 +9,7 @@ import { type HeadingParts, readHeading } from './scene-heading.js';
 import { rangeAt } from './source-text.js';
 import { readSpeech } from './speech.js';
 import type { Block, Line } from './types.js';
+import { readMarkedLines } from './wrapped-marks.js';
 
 /** What a script is made of, in order: blocks, and the headings that start scenes. */
 export type Piece = Block | { readonly kind: 'scene'; readonly parts: HeadingParts; readonly line: Line };
@@ -128,26 +129,25 @@ class ChunkReader {
     const line = this.#lines[at] as RawLine;
     const sign = itemSign(line);
     checkActionLine(line, null, this.#context);
-    const lines = [readMarks(sign === null ? line : withSign(line, sign), false, this.#context)];
+    const lines = [sign === null ? line : withSign(line, sign)];
     let next = at + 1;
-    for (; this.#lines[next]?.itemLine; next += 1)
-      lines.push(readMarks(this.#lines[next] as RawLine, false, this.#context));
-    this.#pushAction(lines, true);
+    for (; this.#lines[next]?.itemLine; next += 1) lines.push(this.#lines[next] as RawLine);
+    this.#pushAction(readMarkedLines(lines, false, this.#context), true);
     return next;
   }
 
   #readAction(at: number): number {
-    const lines: Line[] = [];
+    const lines: RawLine[] = [];
     let next = at;
     do {
       const line = this.#lines[next] as RawLine;
       checkActionLine(line, this.#lines[next - 1] ?? null, this.#context);
       if (next > at) checkCrowdedCue(this.#lines, next, this.#context);
-      lines.push(readMarks(line, false, this.#context));
+      lines.push(line);
       next += 1;
       this.#fresh = false;
     } while (next < this.#lines.length && !this.#startsAnother(next));
-    this.#pushAction(lines, false);
+    this.#pushAction(readMarkedLines(lines, false, this.#context), false);
     return next;
   }
 

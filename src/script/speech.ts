@@ -1,9 +1,10 @@
 import { sayScript } from '../messages/script.js';
 import type { CueShape } from './cue.js';
 import { cueAt, endsSpeech, isKnownCue, type KnownCues } from './known-cues.js';
-import { type MarkContext, readMarks } from './marks.js';
+import type { MarkContext } from './marks.js';
 import { type RawLine, withSign } from './raw-line.js';
 import type { Speech, SpeechLine } from './types.js';
+import { readMarkedLines } from './wrapped-marks.js';
 
 interface SpeechContext extends MarkContext {
   readonly cues: KnownCues;
@@ -22,7 +23,8 @@ export function readSpeech(
   let next = at + 1;
   for (; next < lines.length && !endsHere(lines, next, context); next += 1) spoken.push(lines[next] as RawLine);
   saySigns(spoken, context);
-  const read = spoken.map((line) => readMarks(needsSign(line) ? withSign(line, line.sign) : line, true, context));
+  const signed = spoken.map((line) => (needsSign(line) ? withSign(line, line.sign) : line));
+  const read = readMarkedLines(signed, true, context);
   const printed = read.filter((line) => line.text !== '');
   const end = printed[printed.length - 1]?.at.end ?? cueLine.at.end;
   const { text, name, extensions, voice } = cue;
