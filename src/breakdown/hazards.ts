@@ -1,5 +1,6 @@
 import { hazardOf } from '../trade/hazards.js';
 import { severityOf } from '../trade/hazards-order.js';
+import { saidByDanger } from '../trade/implications/said-by-danger.js';
 import { notesOf, type SceneGround } from './ground.js';
 import type { Presence } from './presence.js';
 import type { SceneHazard, SceneTask } from './types.js';
@@ -33,11 +34,13 @@ export function listHazards({ scene, finds }: SceneGround, presences: readonly P
   return [...notes, ...[...raised.values()].sort((a, b) => severityOf(a.id) - severityOf(b.id))];
 }
 
-/** The work that the words of a scene imply, and the cautions that go with it. */
+/** The work that the words of a scene imply, and the cautions that go with it; not what its danger box says already. */
 export function listTasks({ finds }: SceneGround): SceneTask[] {
   const known = new Set<string>();
+  const dangers = new Set(finds.hazards.map(({ hazard }) => hazard));
   return finds.tasks.flatMap(({ kind, text, strength, words, at, rule }) => {
-    if (kind === 'question' || known.has(text)) return [];
+    const danger = saidByDanger[/: (\S+)$/.exec(rule)?.[1] ?? ''];
+    if (kind === 'question' || known.has(text) || (danger !== undefined && dangers.has(danger))) return [];
     known.add(text);
     const written = kind === 'caution' ? `Caution: ${text}` : text;
     return [{ text: written, strength, words, line: at.start.line, rule }];

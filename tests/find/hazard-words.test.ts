@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { raiseHazards } from '../../src/find/hazards.js';
 import { hazards, milderHazards } from '../../src/trade/hazards.js';
 import { severityOf } from '../../src/trade/hazards-order.js';
+import { implications } from '../../src/trade/implications/implications.js';
+import { saidByDanger } from '../../src/trade/implications/said-by-danger.js';
 import { breakDown } from '../support/break-down.js';
 import { findsOf } from './finds-of.js';
 import { readOne } from './implied/read-one.js';
@@ -215,5 +217,38 @@ describe('the order of a danger box', () => {
       }),
     });
     expect(scenes[0]?.hazards.map(({ id }) => id)).toEqual(['note', 'H1', 'H15', 'H6', 'H14']);
+  });
+});
+
+describe('work that the danger box says already', () => {
+  const tell = (hazards: readonly string[]) =>
+    breakDown('## 1 EXT. YARD - DAY\n\nNora waits.\n', {
+      others: (script) => {
+        const at = script.scenes[0]?.at as never;
+        return {
+          hazards: hazards.map((hazard) => ({ scene: 0, hazard, words: 'Nora', at, because: 'told' })),
+          tasks: ['child', 'climb', 'boat', 'blade'].map((id) => ({
+            scene: 0,
+            text: id,
+            kind: 'task' as const,
+            strength: 'likely' as const,
+            words: 'Nora',
+            at,
+            rule: `implication 1: ${id}`,
+          })),
+        };
+      },
+    }).scenes[0]?.tasks.map(({ text }) => text);
+
+  it('is not said twice, and stays where no danger says it', () => {
+    expect(tell(['H15', 'H11', 'H7', 'H2'])).toEqual(['blade']);
+    expect(tell(['H2'])).toEqual(['child', 'climb', 'boat', 'blade']);
+  });
+
+  it('names rules and hazards that there are', () => {
+    for (const [id, hazard] of Object.entries(saidByDanger)) {
+      expect(implications.map((one) => one.id)).toContain(id);
+      expect(hazards.map((one) => one.id)).toContain(hazard);
+    }
   });
 });
