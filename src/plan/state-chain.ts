@@ -38,11 +38,16 @@ export function chainStates({ need, element, name }: PlanLine, book: Book): Stat
           : `between scenes, before sc ${first.slot.label}`,
       undo: undoWords(back),
       resetMinutes: minutes,
-      copies: [
-        ...new Set(uses.flatMap(({ use, copies }) => (use.stateIn === state || use.stateOut === state ? copies : []))),
-      ],
+      copies: sortLabels(
+        uses.flatMap(({ use, copies }) => (use.stateIn === state || use.stateOut === state ? copies : [])),
+      ),
     };
   });
+}
+
+/** `LOG-2` before `LOG-10`, each once. */
+function sortLabels(labels: readonly string[]): string[] {
+  return [...new Set(labels)].sort((a, b) => a.localeCompare(b, 'en', { numeric: true }));
 }
 
 function undoWords(back: ReturnType<typeof reckonConversion>): string {

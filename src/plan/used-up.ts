@@ -18,7 +18,7 @@ export function countUsedUp(
   takes: (scene: string) => TakeCount,
   spare: Ratio,
 ): Figures {
-  const eaten = pickEaten(uses, element);
+  const eaten = listEating(uses, element);
   // What is merely there in other scenes must still be whole there: the most at one time.
   const seen = uses.filter((use) => !eaten.includes(use) && !use.carried);
   const kept = Math.max(0, ...seen.map((use) => use.count));
@@ -59,7 +59,7 @@ export function countUsedUp(
 }
 
 /** The scenes whose takes use a thing up: those that the book names, else those in which it is more than carried along. */
-function pickEaten(uses: readonly Use[], element: BookElement | null): readonly Use[] {
+export function listEating(uses: readonly Use[], element: BookElement | null): readonly Use[] {
   const named = element?.usedUpIn ?? [];
   if (named.length > 0)
     return uses.filter((use) => named.includes(use.scene) || named.includes(use.slot.label.toUpperCase()));

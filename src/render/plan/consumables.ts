@@ -4,6 +4,7 @@ import type { Book } from '../../book/types.js';
 import type { PlanLine } from '../../plan/line-types.js';
 import { countTakes, spareOf, type TakeCount } from '../../plan/per-take.js';
 import type { Plan } from '../../plan/plan-types.js';
+import { listEating } from '../../plan/used-up.js';
 import { type Block, bold, type TableRow } from '../layout/kit.js';
 import { needWords } from './plan-words.js';
 
@@ -65,9 +66,10 @@ function consumableRow(line: PlanLine, book: Book): TableRow {
     book.scenes,
     need.uses.map((use) => ({ id: use.scene, names: [] })),
   ).byThing;
-  const counts = need.uses
-    .filter((use) => need.usedUp || use.onCamera === 'copy each take')
-    .map((use) => countTakes(book, element, scenes.get(use.scene) ?? null, [need.name]));
+  const eating = need.usedUp
+    ? listEating(need.uses, element)
+    : need.uses.filter((use) => use.onCamera === 'copy each take');
+  const counts = eating.map((use) => countTakes(book, element, scenes.get(use.scene) ?? null, [need.name]));
   const range = (pick: (count: TakeCount) => number) => [...new Set(counts.map(pick))].join(' or ');
   const isLiquid = need.unit === 'ml' || need.unit === 'g';
   const spare = isLiquid ? 'loss 30 %' : formatPercent(spareOf(book, element));
@@ -75,7 +77,10 @@ function consumableRow(line: PlanLine, book: Book): TableRow {
     cells: [
       bold(need.name),
       element?.perTake?.text ?? '1',
-      line.scenes.join(', '),
+      [...eating]
+        .sort((a, b) => a.storyOrder - b.storyOrder)
+        .map((use) => use.slot.label)
+        .join(', '),
       range((count) => count.setups),
       range((count) => count.takes),
       range((count) => count.rehearsals),

@@ -37,7 +37,7 @@ export function propPackParts({ production, breakdown }: RenderInput): PackParts
   if (production === null) return { front: [], back: [] };
   const { plan, book } = production;
   return {
-    front: packFrontBlocks(production, 'props'),
+    front: packFrontBlocks(production, 'props', isThing),
     back: [
       { kind: 'page break' },
       ...pullListBlocks(plan, isThing),
@@ -58,7 +58,7 @@ export function costumePackParts({ production, breakdown }: RenderInput, index: 
   if (production === null) return { front: [], back: [] };
   const { plan, book } = production;
   return {
-    front: packFrontBlocks(production, 'costume'),
+    front: packFrontBlocks(production, 'costume', isWorn),
     back: [
       { kind: 'page break' },
       ...dressingOrderBlocks(production, index),

@@ -2,16 +2,22 @@ import { formatClockTime } from '../../base/clock-time.js';
 import { formatAmount, formatMoney } from '../../base/money.js';
 import type { BookHelper } from '../../book/types.js';
 import { toHome } from '../../plan/line-money.js';
+import type { PlanLine } from '../../plan/line-types.js';
 import { type Block, blank, bold, type Inline, tick } from '../layout/kit.js';
 import type { Production } from '../types.js';
 import { dateWords, dayHead, locationOf, locationWords } from './plan-words.js';
 import { whenWords } from './work-calendar.js';
 
-/** Tasks on the front page: what comes first. */
+/** Tasks and questions on the front page: what comes first. */
 const nextTasks = 5;
+const frontQuestions = 4;
 
 /** What the book adds to the front page of a helper's pack: their days, their next tasks, their money, their dangers. */
-export function packFrontBlocks(production: Production, job: BookHelper['does'][number]): Block[] {
+export function packFrontBlocks(
+  production: Production,
+  job: BookHelper['does'][number],
+  isMine: (line: PlanLine) => boolean,
+): Block[] {
   const helpers = production.book.helpers.filter((one) => one.does.includes(job));
   const names = helpers.map((one) => one.name);
   return [
@@ -45,6 +51,24 @@ export function packFrontBlocks(production: Production, job: BookHelper['does'][
       kind: 'section',
       label: 'You answer for',
       blocks: [{ kind: 'entries', entries: chargeEntries(production, helpers) }],
+    },
+    ...askBlocks(production, isMine),
+  ];
+}
+
+/** What the plan waits to be told of a pack's own things; the rest stands under "How many of each". */
+function askBlocks({ plan }: Production, isMine: (line: PlanLine) => boolean): Block[] {
+  const questions = plan.lines
+    .filter((line) => isMine(line) && line.status !== 'done without')
+    .flatMap(({ need }) => need.questions.map((words): Inline => [bold('? '), `${need.name}: ${words}`]));
+  if (questions.length === 0) return [];
+  const rest = questions.length - frontQuestions;
+  const more: Inline[] = rest > 0 ? [`and ${rest} more under “How many of each, and why”`] : [];
+  return [
+    {
+      kind: 'section',
+      label: 'Asked of you',
+      blocks: [{ kind: 'entries', entries: [...questions.slice(0, frontQuestions), ...more] }],
     },
   ];
 }

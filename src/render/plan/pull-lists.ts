@@ -1,7 +1,9 @@
 import type { PlanDay } from '../../plan/day-types.js';
 import type { PlanLine } from '../../plan/line-types.js';
+import type { Use } from '../../plan/need-types.js';
 import type { Plan } from '../../plan/plan-types.js';
 import { listRoughCopies } from '../../plan/rough-copies.js';
+import { listEating } from '../../plan/used-up.js';
 import { type Block, bold, stateWords, type TableRow, tick } from '../layout/kit.js';
 import { dayHead } from './plan-words.js';
 import { thingNotes } from './thing-notes.js';
@@ -56,7 +58,14 @@ function rowsOf(line: PlanLine, scenes: ReadonlySet<string>, plan: Plan): TableR
     const count = Math.max(copies.length, ...same.map(({ use }) => use.count));
     const what = {
       stack: [
-        bold(whatWords(line, count, looks.length)),
+        bold(
+          whatWords(
+            line,
+            count,
+            looks.length,
+            same.map(({ use }) => use),
+          ),
+        ),
         ...(place === 0 ? [...roughWords(line), ...thingNotes(line, plan, scenes)] : []),
       ],
     };
@@ -75,9 +84,10 @@ function roughWords(line: PlanLine): string[] {
 }
 
 /** How many go: of what is used up, how many a take; of what has one look, all that were decided, for nobody knows which take needs them. */
-function whatWords({ name, need }: PlanLine, count: number, looks: number): string {
+function whatWords({ name, need, element }: PlanLine, count: number, looks: number, uses: readonly Use[]): string {
   if (need.uncounted) return `${name} (how many?)`;
-  if (need.usedUp) return count > 1 ? `${name}, ${count} a take` : name;
+  const eating = need.usedUp ? listEating(need.uses, element) : [];
+  if (uses.some((use) => eating.includes(use))) return count > 1 ? `${name}, ${count} a take` : name;
   const all = looks === 1 && need.states.length < 2 ? Math.max(count, need.decided ?? 0) : count;
   return all > 1 ? `${all} × ${name}` : name;
 }
