@@ -116,8 +116,8 @@ function checkWork({ name, dates, element }: SaidLine, today: CalendarDate): Dia
   const starts = dates.prepStarts ?? today;
   const write =
     starts < today
-      ? `Write "ready: ${today}" if the work is done, or what is left of it under "prep:"; or take one that needs no work, put more hands on it, or move the scene.`
-      : `Write "starts: ${starts}" or earlier under "prep:" at the left margin, or fewer "hours:" and "days:" for the work; or move the scene.`;
+      ? `Write "ready: ${today}" if the work is done, or what is left of it under "prep:".`
+      : `Write "starts: ${starts}" or earlier under "prep:" at the left margin, or fewer "hours:" and "days:" for the work.`;
   return [sayPlan('plan-work-short', { name, words: dates.workShort, write }, element.at)];
 }
 

@@ -45,10 +45,11 @@ export function listTests(element: BookElement | null, of: string): Occasion[] {
 }
 
 /** The scene in which it is shot first; null when none of its scenes is in a day. */
-export function findFirstScene(need: Need): Occasion | null {
+export function findFirstScene(need: Need): (Occasion & { readonly label: string }) | null {
   const first = need.uses.find((use) => use.slot.date !== null);
   if (!first?.slot.date) return null;
-  return { date: first.slot.date, words: `scene ${first.slot.label}${first.stateIn ? `, ${first.stateIn}` : ''}` };
+  const label = `scene ${first.slot.label}`;
+  return { date: first.slot.date, label, words: `${label}${first.stateIn ? `, ${first.stateIn}` : ''}` };
 }
 
 /**

@@ -119,14 +119,18 @@ export function judgeWork(
   // What was shot yesterday needs no work today.
   const scene = findFirstScene(need);
   if (scene !== null && scene.date < today) return null;
-  const work = counted(prepDays, 'day');
-  const isThere = isHere(element) || (need.toGet === 0 && !isOpenAgain(element)) || isOwnOnly(need, element);
+  const work = `work of ${counted(prepDays, 'day')}`;
+  const move = scene === null ? '' : `, move ${scene.label} from ${formatShortDate(scene.date)}`;
+  const ways = `Ways out: more hands, fewer hours of it, one that needs no work${move}`;
+  const isThere = isHere(element) || (!isOpenAgain(element) && (need.toGet === 0 || isOwnOnly(need, element)));
   if (isThere && prepStarts < today) {
-    const ends = addDays(today, prepDays - 1);
-    return `${work} of work were to begin on ${formatDate(prepStarts)}; begun today they end on ${formatDate(ends)}, and it is packed on ${formatDate(packed)}.`;
+    const ends = formatDate(addDays(today, prepDays - 1));
+    return `${work} was to begin on ${formatDate(prepStarts)}; begun today it ends on ${ends}, and it is packed on ${formatDate(packed)}. ${ways}.`;
   }
-  if (prepBegins !== null && prepStarts < prepBegins)
-    return `${work} of work would have to begin on ${formatDate(prepStarts)}, and preparation begins on ${formatDate(prepBegins)}.`;
+  if (prepBegins !== null && prepStarts < prepBegins) {
+    const begins = `begin on ${formatDate(prepStarts)}, and preparation begins on ${formatDate(prepBegins)}`;
+    return `${work} would have to ${begins}. ${ways}, begin to prepare earlier.`;
+  }
   return null;
 }
 

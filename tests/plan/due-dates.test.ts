@@ -133,7 +133,7 @@ describe('work that must be done first', () => {
     // Packed Wed 17 March; 10 days of work: Sun 7 to Tue 16. Begun Tue 16, they end on Thu 25.
     const plan = planOf(mask, work('get: own, have: 1, prep: [{ task: carve, days: 10 }]'), '2027-03-16');
     expect(lineOf(plan, 'mask').dates.workShort).toBe(
-      '10 days of work were to begin on Sun 7 March 2027; begun today they end on Thu 25 March 2027, and it is packed on Wed 17 March 2027.',
+      'work of 10 days was to begin on Sun 7 March 2027; begun today it ends on Thu 25 March 2027, and it is packed on Wed 17 March 2027. Ways out: more hands, fewer hours of it, one that needs no work, move scene 1 from Thu 18 March.',
     );
     expect(plan.tasks.find((one) => one.kind === 'work')).toMatchObject({ date: '2027-03-07', late: true });
   });
