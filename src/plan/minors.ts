@@ -1,3 +1,4 @@
+import { formatMinutes } from '../base/clock-time.js';
 import { matchEntries } from '../book/match-entries.js';
 import type { Book } from '../book/types.js';
 import type { Breakdown, BreakdownScene } from '../breakdown/types.js';
@@ -35,6 +36,8 @@ function askHours(
   const [first, last] = [on[0]?.slot, on.at(-1)?.slot];
   if (!first || !last || first.start === null || last.end === null) return [];
   const hours = Math.round((last.end - first.start) * 10) / 10;
+  const work = formatMinutes(on.reduce((sum, { slot }) => sum + slot.minutes, 0));
+  const scenes = on.map(({ slot }) => slot.label).join(', ');
   const said =
     entered === null
       ? 'no hours a day are entered in the book'
@@ -45,7 +48,7 @@ function askHours(
       name,
       hoursOnSet: hours,
       hoursEntered: entered,
-      question: `${name} is under age and would be on set about ${hours} h; ${said}. Who decides it where you shoot, and what do they allow?`,
+      question: `${name} is under age and would be on set about ${hours} h; ${said}. The work on sc ${scenes} is reckoned at ${work}. Who decides it where you shoot, and what do they allow?`,
     },
   ];
 }
