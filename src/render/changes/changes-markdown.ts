@@ -1,7 +1,7 @@
 import type { Breakdown } from '../../breakdown/types.js';
 import type { Change, Changes, SceneChanges } from '../../compare/types.js';
 import { sortByCost } from '../words/change-ranks.js';
-import { changeWords, sinceWords } from '../words/change-words.js';
+import { changeWords, sceneHeadWords, sinceWords } from '../words/change-words.js';
 
 /** The list of all changes as Markdown, by scene. */
 export function changesMarkdown(breakdown: Breakdown, changes: Changes): string {
@@ -30,8 +30,8 @@ function sceneLines(scene: SceneChanges): string[] {
 }
 
 function sceneTitle({ before, after }: SceneChanges, head: Change | undefined): string {
-  if (before === null) return `Scene ${after}: new (${head?.after})`;
-  if (after === null) return `Scene ${before}: cut (${head?.before})`;
+  if (before === null) return `Scene ${after}: new (${sceneHeadWords(head?.after ?? null)})`;
+  if (after === null) return `Scene ${before}: cut (${sceneHeadWords(head?.before ?? null)})`;
   return before === after ? `Scene ${after}` : `Scene ${after} (was ${before})`;
 }
 

@@ -1,4 +1,5 @@
 import type { Change, Changes, Comparison } from '../../compare/types.js';
+import { placeWords } from '../sheets/sheet-words.js';
 
 /** `draft B`; without a label the date, without either `the earlier draft`. */
 export function sinceWords({ since: { draft, date } }: Changes): string {
@@ -52,8 +53,23 @@ export function changeWords(change: Change): string {
 }
 
 function placeOrTime(change: Change): string {
-  const quiet = (text: string | null) => (change.kind === 'light' && text !== null ? text.toLowerCase() : text);
-  return valueWords({ ...change, before: quiet(change.before), after: quiet(change.after) });
+  return valueWords({ ...change, before: quiet(change.kind, change.before), after: quiet(change.kind, change.after) });
+}
+
+function quiet(kind: Change['kind'], text: string | null): string | null {
+  if (text === null) return null;
+  if (kind === 'place') return placeWords([text]);
+  return kind === 'setting' ? (settings[text] ?? text) : text.toLowerCase();
+}
+
+const settings: Readonly<Record<string, string>> = { INT: 'inside', EXT: 'outside', 'INT/EXT': 'inside and outside' };
+
+/** Where a scene plays, as people write it: `inside, Pell's Shed, day`, from `INT PELL'S SHED, DAY`. */
+export function sceneHeadWords(head: string | null): string {
+  const [setting = '', ...place] = (head ?? '').split(' ');
+  const parts = place.join(' ').split(', ');
+  const time = parts.length > 1 ? parts.slice(-1).map((part) => part.toLowerCase()) : [];
+  return [settings[setting] ?? setting, placeWords(parts.slice(0, parts.length - time.length)), ...time].join(', ');
 }
 
 function valueWords({ before, after }: Change): string {

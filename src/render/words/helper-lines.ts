@@ -1,5 +1,5 @@
 import type { Change, SceneChanges } from '../../compare/types.js';
-import { changeWords, subjectWords } from './change-words.js';
+import { changeWords, sceneHeadWords, subjectWords } from './change-words.js';
 
 /** The same change in one scene or several. */
 export interface Group {
@@ -86,10 +86,10 @@ function ownLine({ change, scenes }: Group): string {
 }
 
 function sceneLine({ before, after }: Change, scene: SceneChanges): string {
-  if (after === null) return `Scene ${scene.before} is cut (${before}). Throw its sheet away.`;
+  if (after === null) return `Scene ${scene.before} is cut (${sceneHeadWords(before)}). Throw its sheet away.`;
   const things = scene.changes.filter((one) => one.kind === 'thing' || one.kind === 'garment').map(subjectWords);
   const yours = things.length > 0 ? ` Yours in it: ${things.join(', ')}.` : '';
-  return `Scene ${scene.after} is new (${after}).${yours}`;
+  return `Scene ${scene.after} is new (${sceneHeadWords(after)}).${yours}`;
 }
 
 /** `sc 3, 4`: by the present labels; scenes that are gone by their old ones. */

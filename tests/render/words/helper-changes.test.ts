@@ -71,8 +71,8 @@ describe('what changed for a helper', () => {
       props,
     );
     expect(lines).toEqual([
-      'Scene 3 is cut (INT PLACE 3, DAY). Throw its sheet away.',
-      'Scene 4 is new (INT CELLAR, DAY). Yours in it: 3 × crate.',
+      'Scene 3 is cut (inside, Place 3, day). Throw its sheet away.',
+      'Scene 4 is new (inside, Cellar, day). Yours in it: 3 × crate.',
     ]);
   });
 
