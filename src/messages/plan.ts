@@ -87,6 +87,14 @@ export const planMessages = {
       expected: [String(minimum)],
     }),
   ),
+  'plan-pack-unknown': define<{ name: string; price: string; amount: string }>(
+    'warning',
+    'A price of a bottle, bag or roll of unknown size',
+    ({ name, price, amount }) => ({
+      reason: `Expected to know how much of "${name}" ${price} buys, found no "pack"; ${amount} are needed, and no cost is counted.`,
+      hint: 'Write what one bottle, bag or roll holds: "pack: 750 ml", or "pack: 5 m".',
+    }),
+  ),
   'plan-looks-count': define<{ name: string; count: number; looks: number }>(
     'warning',
     'Looks that do not add up to the people',

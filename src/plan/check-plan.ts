@@ -6,6 +6,7 @@ import type { Book } from '../book/types.js';
 import { sayPlan } from '../messages/plan.js';
 import { sumLooks } from './background.js';
 import { checkDates } from './check-dates.js';
+import { lacksPack } from './line-money.js';
 import type { Plan } from './plan-types.js';
 
 type Check = (plan: Plan, book: Book) => Diagnostic[];
@@ -23,6 +24,7 @@ const checks: readonly Check[] = [
   checkDrying,
   checkMess,
   checkCopies,
+  checkPacks,
   checkMoney,
 ];
 
@@ -127,6 +129,16 @@ function checkCopies(plan: Plan): Diagnostic[] {
     const { decided, minimum } = need;
     if (decided === null || decided >= minimum || element?.source === 'cut') return [];
     return [sayPlan('plan-copies-few', { name: need.name, decided, minimum, why: need.minimumReason }, element?.at)];
+  });
+}
+
+/** A price that cannot be multiplied: nobody says how much it buys. */
+function checkPacks(plan: Plan): Diagnostic[] {
+  return plan.lines.flatMap(({ element, need, name, unitPrice }) => {
+    if (element === null || unitPrice === null || need.toGet === 0 || !lacksPack(element)) return [];
+    const amount =
+      need.unit === 'piece' ? `${need.toGet} × ${element.perTake?.text ?? ''}` : `${need.toGet} ${need.unit}`;
+    return [sayPlan('plan-pack-unknown', { name, price: formatMoney(unitPrice), amount }, element.at)];
   });
 }
 
