@@ -3,8 +3,12 @@ import { readNumber } from '../trade/number-words.js';
 /** What kind of answer settles a question. */
 export type Wanted = 'yes or no' | 'number' | 'words' | 'words, yes or no';
 
+/** The choice that a plain yes stands for, too. */
+export const all = 'all';
+
 /** True when an answer is of the kind that its question wants; `choices` are names of which one must stand in it. */
 export function answerFits(wants: Wanted, choices: readonly string[], answer: string): boolean {
+  if (choices.includes(all) && isYes(answer)) return true;
   if (choices.length > 0) return choices.some((name) => answer.toLowerCase().includes(name.toLowerCase()));
   if (wants === 'number') return readCount(answer) !== null;
   const yesOrNo = isYes(answer) || isNo(answer);

@@ -86,6 +86,7 @@ export const questionIds = {
   count: (extra: string, scene: string) => `count-${extra}-${scene}`,
   place: (place: string) => `place-${place}`,
   wet: (person: string, scene: string) => `wet-${person}-${scene}`,
+  dirty: (person: string, scene: string) => `dirty-${person}-${scene}`,
   still: (element: string, scene: string) => `still-${element}-${scene}`,
   there: (person: string, scene: string) => `there-${person}-${scene}`,
   along: (garment: string, scene: string) => `along-${garment}-${scene}`,

@@ -24,7 +24,8 @@ import { writeElements, writeWears } from './scene-elements.js';
 import { listNotes } from './scene-notes.js';
 import { estimateScreenTime } from './screen-time.js';
 import type { Sightings } from './sight-things.js';
-import { doubtSoaked } from './soaked.js';
+import type { Soaking } from './soaked.js';
+import { doubtSoaked } from './soaked-answers.js';
 import type { Reckoned } from './story-days.js';
 import { lineOf } from './story-order.js';
 import { writeSynopsis } from './synopsis.js';
@@ -45,6 +46,7 @@ export interface AssembleInput {
   readonly makeUpDoubts: readonly MakeUpDoubt[];
   readonly alongDoubts: readonly AlongDoubt[];
   readonly refusals: Refusals;
+  readonly soakings: readonly (readonly Soaking[])[];
 }
 
 type Bare = Omit<BreakdownScene, 'questions' | 'comesFrom' | 'goesTo' | 'perhapsWorn'>;
@@ -152,7 +154,7 @@ function collectQuestions(
       elements: elements.filter(({ id, known }) => known === 'implied' || !declared.has(id)),
       states: (stateDoubts.get(index) ?? []).map((doubt) => ({ ...doubt, id: ids.get(doubt.identity) as string })),
       costumes: costumeDoubts.get(index) ?? [],
-      soaked: doubtSoaked(scene, wears, present.matcher),
+      soaked: doubtSoaked(input.soakings[index] ?? [], wears),
       along: (along.get(index) ?? []).map((doubt) => ({ ...doubt, id: ids.get(doubt.identity) as string })),
       nights: nights[index] ?? [],
       unclear: sightings.unclear[index] ?? [],

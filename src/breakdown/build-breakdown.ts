@@ -19,6 +19,7 @@ import { confirmFinds, readRefusals, strikeRefused, tellRefusals } from './refus
 import { tellSharedNames } from './scene-ids.js';
 import { totalScreenTime } from './screen-time.js';
 import { type Sightings, sightThings } from './sight-things.js';
+import { findSoakings } from './soaked.js';
 import { findStatesBetween } from './states-between.js';
 import { type DayInput, type Reckoned, reckonStoryDays } from './story-days.js';
 import { inStoryOrder } from './story-order.js';
@@ -80,14 +81,16 @@ function runPasses(script: Script, pages: Pages, finds: Finds) {
   const reckoned = reckonStoryDays(dayInputs(ground, present, places), answers);
   const order = inStoryOrder(reckoned.map(({ day }) => day));
   // 5. What people wear.
+  const soakings = ground.scenes.map((scene) => findSoakings(scene, present.matcher));
   const costumes = plotCostumes(
     ground,
     costumeInputs(ground, present, sightings, reckoned),
     sightings.register,
     answers,
+    soakings,
   );
   // 6. What is there by continuity: garments, dressing, things in hand.
-  const base = { ground, people, present, places, refusals, sightings, reckoned, order, costumes, answers };
+  const base = { ground, people, present, places, refusals, sightings, reckoned, order, costumes, answers, soakings };
   const carried = carryThings(base);
   // 7. In which state.
   const { ids, makeUpDoubts, alongDoubts } = carried;

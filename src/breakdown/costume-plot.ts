@@ -11,6 +11,8 @@ import { keepsClothes } from './nights.js';
 import type { Presence } from './presence.js';
 import { SceneDress } from './scene-dress.js';
 import type { Sighting } from './sighting.js';
+import type { Soaking } from './soaked.js';
+import { soakClothes } from './soaked-answers.js';
 import type { StoryDay } from './types.js';
 
 /** What the costume pass is told of a scene. Sightings may be renamed and added to. */
@@ -58,6 +60,7 @@ export function plotCostumes(
   inputs: readonly CostumeInput[],
   register: ElementRegister,
   answers: Answers,
+  soakings: readonly (readonly Soaking[])[],
 ): CostumePlot {
   const closets = new Closets(register);
   const messages: Diagnostic[] = [];
@@ -81,6 +84,7 @@ export function plotCostumes(
       if (presence.cast.presence === 'seen') letIn(dress, presence, stays, usual.get(name) ?? null);
     }
     for (const event of gatherCostumeEvents(input.ground, input.sightings)) apply(dress, event);
+    soakClothes(dress, soakings[index] ?? [], answers);
     settleGarmentStates(dress);
     for (const { person } of input.presences) {
       const outfit = closets.outfit(person.name, input.day.label);

@@ -120,14 +120,14 @@ function readEvents(thing: Thing, { ground, seenFrom }: StateInput, track: Track
       onCamera: position > 0 || (from !== null && from < at.start.offset),
     }));
   }
-  if (track?.noted) return [];
   // Words that describe a thing where they first name it tell how it comes in; only a later mention, or a
   // deed that changes it, can be a change.
   const first = thing.sightings.find(({ seen }) => seen) ?? null;
-  return found.map((one) => ({
+  const said = track?.noted ? found.filter(({ known }) => known === 'noted') : found;
+  return said.map((one) => ({
     state: one.state as string,
-    noted: false,
-    onCamera: one.stateBegins || (first !== null && one !== first),
+    noted: one.known === 'noted',
+    onCamera: one.stateBegins || (one.known === 'noted' ? track !== null : first !== null && one !== first),
   }));
 }
 

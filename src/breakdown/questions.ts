@@ -9,7 +9,7 @@ import type { SceneGround } from './ground.js';
 import type { Lingering } from './lingering.js';
 import type { PlaceDoubt } from './places.js';
 import type { Unclear } from './sight-finds.js';
-import type { SoakedDoubt } from './soaked.js';
+import type { SoakedDoubt } from './soaked-answers.js';
 import { askStory } from './story-questions.js';
 import type { Question, SceneElement, SceneExtra, StoryDay } from './types.js';
 import type { Unnamed } from './unnamed.js';

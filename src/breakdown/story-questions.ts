@@ -1,9 +1,10 @@
 import { slug } from '../base/slug.js';
 import { collectiveNouns } from '../trade/cue-words.js';
-import type { Wanted } from './answer-fits.js';
+import { all, type Wanted } from './answer-fits.js';
 import { questionIds } from './answers.js';
 import type { Asked, SceneDoubts } from './questions.js';
 import { headOf } from './same-thing.js';
+import { soakingId } from './soaked-answers.js';
 
 /** Asks for the decisions about the story that a scene waits for, the most far-reaching first. */
 export function askStory(doubts: SceneDoubts): Asked[] {
@@ -128,12 +129,17 @@ function* askStates({ ground, states }: SceneDoubts) {
   }
 }
 
-/** Nothing gets wet silently: only a note does that. */
+/** Nothing gets wet or dirty silently: only a note or an answer does that. */
 function* askSoaked({ ground, soaked }: SceneDoubts) {
-  for (const { person, garments, line } of soaked) {
-    const text = `${person} gets wet here: which of the clothes are wet afterwards (${garments.join(', ')}), and how wet?`;
-    const settle = `Type "> ${garments[0]}: wet" and such a line for each of them, under the words where it happens.`;
-    yield story(questionIds.wet(slug(person), ground.id), text, line, settle);
+  for (const { soaking, garments, worn } of soaked) {
+    const { person, kind, words, begins, at } = soaking;
+    const id = soakingId(soaking, ground.id);
+    const told = garments.length > 0 ? garments.join(', ') : 'the script tells of none';
+    const how = kind === 'wet' ? `wet ${begins ? 'afterwards' : 'here'}` : `${soaking.state} here`;
+    const text = `${person} ${begins ? 'gets' : 'is'} ${kind} here ("${words}"): which of the clothes are ${how} (${told})?`;
+    const some = garments.length > 0 ? garments.slice(0, 2).join(', ') : 'jacket, trousers';
+    const settle = `Type "> answer: ${id} all", or name those that are: \u201c> answer: ${id} ${some}\u201d, or \u201cno\u201d.`;
+    yield { ...story(id, text, at.start.line, settle), choices: worn.length > 0 ? [...worn, all, 'no'] : [] };
   }
 }
 

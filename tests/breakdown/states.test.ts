@@ -212,7 +212,7 @@ describe('found states', () => {
       const { scenes } = breakDown(
         `---\ncast: { NORA: {}, JOSEF: {} }\n---\n\n## 1. EXT. QUAY - DAY\n\n> Nora: wears coat, boots\n\n${lines.join('\n\n')}\n`,
       );
-      const asked = scenes[0]?.questions.filter(({ id }) => id.startsWith('wet-')).map(({ text }) => text);
+      const asked = scenes[0]?.questions.filter(({ id }) => id.startsWith('wet-nora')).map(({ text }) => text);
       return {
         asked,
         states: scenes[0]?.wears.find(({ person }) => person === 'NORA')?.garments.map(({ stateOut }) => stateOut),
