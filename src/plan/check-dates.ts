@@ -42,17 +42,17 @@ function checkHire(line: SaidLine): Diagnostic[] {
   const { element, dates, need, name } = line;
   const { collect, back } = element;
   const say = (words: string, write: string) => [sayPlan('plan-hire-dates', { name, words, write }, element.at)];
-  if (collect !== null && back !== null && back < collect) {
-    return say(
-      `it goes back on ${formatDate(back)}, before it is fetched on ${formatDate(collect)}`,
-      `Write "back:" with a date after "collect: ${collect}", or correct "collect:".`,
-    );
-  }
   const last = need.uses.reduce<PlanLine['need']['uses'][number]['slot'] | null>(
     (latest, { slot }) => (slot.date !== null && (latest === null || slot.date > (latest.date ?? '')) ? slot : latest),
     null,
   );
   return [
+    ...(collect !== null && back !== null && back < collect
+      ? say(
+          `it goes back on ${formatDate(back)}, before it is fetched on ${formatDate(collect)}`,
+          `Write "back:" with a date after "collect: ${collect}", or correct "collect:".`,
+        )
+      : []),
     ...(collect !== null && dates.inHand !== null && collect > dates.inHand && !isHere(element)
       ? say(
           `it is fetched on ${formatDate(collect)}, but must be in hand on ${formatDate(dates.inHand)} (${dates.neededFor}, ${formatShortDate(dates.needed as CalendarDate)})`,

@@ -1,4 +1,4 @@
-import { addDays } from '../../base/calendar-date.js';
+import { addDays, type CalendarDate } from '../../base/calendar-date.js';
 import type { PlanLine } from '../../plan/line-types.js';
 import type { Plan } from '../../plan/plan-types.js';
 import { quantityDefaults } from '../../trade/quantity-defaults.js';
@@ -27,7 +27,9 @@ export function fittingBlocks(plan: Plan, isMine: (line: PlanLine) => boolean): 
     (line): TableRow => ({
       cells: [
         tick,
-        dateWords(line.element?.fitting ?? null),
+        isAfter(plan, line)
+          ? { stack: [dateWords(line.element?.fitting ?? null), bold('too late')] }
+          : dateWords(line.element?.fitting ?? null),
         bold(line.name),
         line.usedBy.join(', '),
         tick,
@@ -55,11 +57,22 @@ function openWords(lines: readonly PlanLine[]): Inline {
   return [bold('No fitting day yet: '), lines.map((line) => line.name).join(', '), '.'];
 }
 
+/** True for a fitting that leaves no time to change what does not fit. */
+function isAfter(plan: Plan, line: PlanLine): boolean {
+  const last = lastDay(plan);
+  const fitting = line.element?.fitting ?? null;
+  return last !== null && fitting !== null && fitting > last && !line.element?.checked;
+}
+
+function lastDay(plan: Plan): CalendarDate | null {
+  const first = plan.days[0]?.date ?? null;
+  return first === null ? null : addDays(first, -quantityDefaults.lastFitting.value);
+}
+
 /** The day by which fittings are over, and what comes in only after it. */
 function limitWords(plan: Plan, lines: readonly PlanLine[]): string {
-  const first = plan.days[0]?.date ?? null;
-  if (first === null) return '';
-  const last = addDays(first, -quantityDefaults.lastFitting.value);
+  const last = lastDay(plan);
+  if (last === null) return '';
   const after = lines.filter((line) => line.need.toGet > 0 && (line.dates.orderBy ?? '') > last);
   const words = ` The last fitting is over by ${dateWords(last)}.`;
   if (after.length === 0) return words;
