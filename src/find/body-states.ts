@@ -71,7 +71,9 @@ function wordState(tokens: readonly Token[], at: number, is: Is, by: string | nu
   const isLoose = name === 'bound' && !/^(?:and|hand|to|with)$/.test(tokens[at + 1]?.lower ?? '');
   if (is(at, 'restrained') && !isLoose)
     return [{ ...event, name: bondOf(name), category: 'props', by, rule: 'somebody is held by it' }];
-  if (!is(at, 'makeup-words') || nearBody(tokens, at, is)) return [];
+  // Only of a body: paperbacks swell too.
+  const ofThing = name === 'swollen' && tokens[at + 1]?.tag === 'noun' && !is(at + 1, 'body');
+  if (!is(at, 'makeup-words') || nearBody(tokens, at, is) || ofThing) return [];
   return [{ ...event, category: 'makeup', by, rule: 'somebody looks as only make-up shows' }];
 }
 

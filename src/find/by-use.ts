@@ -31,11 +31,13 @@ interface Use extends Pick<Candidate, 'kind'> {
   readonly second: string;
   readonly use: Candidate['signals']['use'];
   readonly words: Candidate['signals']['words'];
+  readonly preposition: string | null;
   readonly inHand: boolean;
   readonly fixed: boolean;
   /** A toy or statue of an animal, person or vehicle, or a cooked animal. */
   readonly made: 'figure' | 'food' | null;
   /** A picture on a screen; a thing with lettering whose words are told. */
+  readonly potted: boolean;
   readonly onScreen: boolean;
   readonly lettered: boolean;
 }
@@ -66,6 +68,11 @@ const useRules: readonly UseRule[] = [
     to: 'props',
     words: 'something is done with it: it is nobody',
     holds: (u) => u.first === 'x' && u.kind.source === 'wordnet' && u.use.instrument && !u.words.plural,
+  },
+  {
+    to: 'dressing',
+    words: 'something goes into it: it is nobody',
+    holds: (u) => u.first === 'x' && u.kind.source === 'wordnet' && /^(?:into|inside|onto)$/.test(u.preposition ?? ''),
   },
   {
     to: second,
@@ -105,6 +112,7 @@ const useRules: readonly UseRule[] = [
   },
   { to: 'graphics', words: 'a screen shows it', holds: (u) => u.onScreen && !u.inHand && !u.words.owned },
   { to: 'graphics', words: 'its words are told', holds: (u) => u.lettered && !u.inHand },
+  { to: 'plants', words: 'it grows in a pot', holds: (u) => u.potted && !u.inHand },
   {
     to: 'plants',
     words: 'it grows or stands there',
@@ -133,9 +141,11 @@ export function categoryByUse(
     second,
     use,
     words,
+    preposition: candidate.part.preposition,
     inHand: use.handled || use.instrument || (use.held && !use.worn),
     fixed: kind.classes.includes('fixed') && !(use.object && moved.test(use.verb ?? '')),
     made: asFigure(candidate, clauses, lexicon),
+    potted: /^[fkp]/.test(kind.letters) && isPotted(candidate, clauses),
     onScreen: isOnScreen(candidate, clauses, lexicon),
     lettered: isLettered(candidate, clauses),
   };
@@ -145,6 +155,9 @@ export function categoryByUse(
   const category = typeof rule.to === 'string' ? rule.to : rule.to(facts);
   return { category, why: category === usual ? null : rule.words };
 }
+
+const isPotted = ({ part }: Candidate, { sentence }: Clauses) =>
+  part.phrase.modifiers.some((at) => /^(?:potted|flowering|climbing)$/.test(sentence.tokens[at]?.lower ?? ''));
 
 function asFigure({ kind, part }: Candidate, clauses: Clauses, lexicon: Lexicon): 'figure' | 'food' | null {
   if (!/^[avxz]/.test(kind.letters)) return null;

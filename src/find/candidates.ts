@@ -101,7 +101,7 @@ function isNothing(kind: Kind, { phrase, deed }: Part): boolean {
   if (kind.classes.includes('body') && kind.letters.startsWith('c') && isTakenOff(deed)) return false;
   if (kind.classes.includes('body')) return !/^an?$/.test(phrase.determiner?.lower ?? '') || kind.source !== 'list';
   if (kind.source === 'list' || kind.source === 'weak') return false;
-  return kind.classes.some((name) => /^(?:places|time-words|quantities|parts-of)$/.test(name));
+  return kind.classes.some((name) => /^(?:places|time-words|quantities|parts-of|numbers)$/.test(name));
 }
 
 /** "a shower of sparks": the head only measures what is there. */

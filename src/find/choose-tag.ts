@@ -1,5 +1,5 @@
 import { chooseClosed } from './closed-words.js';
-import { isAfterAge, isGoal, isLet, isTold } from './neighbours-of-verbs.js';
+import { isAfterAge, isChained, isGoal, isJoined, isLet, isTold } from './neighbours-of-verbs.js';
 import { isFirstName, opensAsVerb } from './opening-words.js';
 import type { Tag, Token } from './reading.js';
 import { afterVerb, canBeNoun, type Draft } from './word-neighbours.js';
@@ -83,6 +83,8 @@ function inPhrase(drafts: readonly Draft[], at: number, before: readonly Token[]
     afterVerb(next)
   )
     return 'verb';
+  const isAge = previous?.tag === 'number' && drafts[at - 2]?.lower === 'of' && drafts[at - 3]?.uses.noun;
+  if (isAge && uses.verb?.form === 's' && uses.verb.share >= 4) return 'verb';
   if (previous?.tag === 'adjective' && uses.verb && !uses.noun && uses.adjective < 0 && uses.verb.form === 's')
     return 'verb';
   const more =
@@ -212,7 +214,8 @@ function finiteVerb(drafts: readonly Draft[], at: number, previous: Token | null
     return null;
   if (previous?.tag === 'noun') return afterVerb(next) || verb.share >= 2 ? 'verb' : null;
   if (previous?.tag === 'punctuation' || previous?.tag === 'conjunction') {
-    const chain = next?.text === ',' && drafts[at + 2]?.uses.verb?.form === 's' && drafts[at + 2]?.uses.noun === null;
+    if (isJoined(drafts, at)) return 'verb';
+    const chain = next?.text === ',' && isChained(drafts, at + 2);
     if (next && /^[,.;]/.test(next.text)) return verb.share >= 7 || chain ? 'verb' : null;
     if (next && /^(?:determiner|possessive|number|pronoun)$/.test(next.uses.closed ?? '')) return 'verb';
     return afterVerb(next) ? (verb.share >= 2 ? 'verb' : null) : verb.share >= 5 ? 'verb' : null;
@@ -227,6 +230,9 @@ function asNominal(drafts: readonly Draft[], at: number, previous: Token | null)
   const said = previous?.tag === 'auxiliary' || previous?.tag === 'pronoun';
   if (uses.adjective >= 5 && (more || !uses.noun || said)) return 'adjective';
   if (uses.adjective >= 5 && next?.lower === 'to' && !uses.noun?.entry.core) return 'adjective';
+  // "a packet, empty", "apron white to the hem": a state or a colour behind its noun.
+  const told = uses.noun?.entry.classes.some((one) => one === 'states' || one === 'colours') ?? false;
+  if (told && !more && uses.adjective >= 4 && previous !== null && previous.tag !== 'preposition') return 'adjective';
   const after = previous?.tag === 'noun' || previous?.tag === 'verb' || previous?.tag === 'participle';
   if (uses.adjective >= 4 && !more && after && !uses.noun?.entry.core) return 'adjective';
   if (uses.noun) return 'noun';

@@ -158,6 +158,11 @@ function addSign(token: Token, state: State): void {
     state.opens = 'comma';
     return;
   }
+  // What stands in brackets behind a subject leaves it the subject: "Greta (ninety) smokes".
+  if (/^[()]/.test(token.text) && state.subject) {
+    state.opens = 'comma';
+    return;
+  }
   if (/^[:;—–.!?()-]/.test(token.text)) {
     state.opens = token.text === ':' ? 'colon' : 'start';
     state.deed = null;

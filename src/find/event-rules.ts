@@ -72,6 +72,9 @@ export const eventRules: readonly EventRule[] = [
     holds: (f) =>
       f.named('rough-verbs') &&
       f.hit === 'person' &&
+      !/^(?:wave|surge|pang|stab|flood|rush|jolt|thought|idea|memory)$/.test(
+        f.doer === 'thing' ? (f.subject?.head ?? '') : '',
+      ) &&
       !f.gives &&
       !f.deed.passive &&
       !(f.object !== null && (any(f.rest.slice(0, 1), /^(?:his|her|their|my|your)$/) || isOwnBody(f))) &&

@@ -46,12 +46,22 @@ export function findEvents(clauses: Clauses, lexicon: Lexicon): Event[] {
       by: deed.subject?.person ?? null,
       confidence: 0.7,
       rule: rule.words,
-      hides: named && rule.category === 'sound' && isOnlyHeard(facts, lexicon) ? subject.head : null,
+      hides: named && rule.category === 'sound' && isOnlyHeard(facts, clauses, lexicon) ? subject.head : null,
     });
   }
   return events;
 }
 
-function isOnlyHeard({ doer, rest }: DeedFacts, lexicon: Lexicon): boolean {
-  return doer === 'animal' && rest.some((word) => lexicon.find(word)?.classes.includes('far-words'));
+/** Animals that are heard at night or far off, and seldom cast. */
+const callers =
+  /^(?:owl|rooster|cockerel|cock|wolf|fox|cuckoo|frog|cricket|cicada|nightingale|jackal|coyote|peacock|loon)$/;
+
+/** "Somewhere a dog barks", "a train whistles far off", "an owl hoots." */
+function isOnlyHeard({ deed, doer, subject, rest }: DeedFacts, clauses: Clauses, lexicon: Lexicon): boolean {
+  if (doer !== 'animal' && doer !== 'vehicle') return false;
+  const { tokens } = clauses.sentence;
+  const before = tokens.slice(0, deed.subject?.phrase?.start ?? 0).map(({ lower }) => lower);
+  const isFar = (word: string) => lexicon.find(word)?.classes.includes('far-words') ?? false;
+  if ([...before, ...rest].some(isFar) || before[0] === 'from') return true;
+  return doer === 'animal' && rest.length === 0 && callers.test(subject?.head ?? '');
 }

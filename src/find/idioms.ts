@@ -11,7 +11,10 @@ export function isIdiom(part: Part, kind: Kind, tokens: readonly Token[], lexico
     isDegree(part, tokens) ||
     isSake(part, kind, tokens) ||
     isMereQuality(kind) ||
-    isTime(part, kind)
+    isTime(part, kind) ||
+    isDecade(part, tokens) ||
+    isOutOf(part, tokens) ||
+    isSource(part, kind, tokens)
   );
 }
 
@@ -58,3 +61,20 @@ const isMereQuality = ({ classes, letters, source, share }: Kind) =>
 /** "after a brave stand": what something comes before or after is an event, unless it is sure to be a thing. */
 const isTime = ({ preposition }: Part, { source }: Kind) =>
   source !== 'list' && /^(?:after|before|during|since|until|till)$/.test(preposition ?? '');
+
+/** "out of tune", "out of reach". */
+const isOutOf = ({ phrase, preposition }: Part, tokens: readonly Token[]) =>
+  preposition === 'out of' &&
+  phrase.determiner === null &&
+  /^(?:tune|breath|time|place|sight|reach|work|date|order|shape|season|step|luck|hand|bounds)$/.test(
+    (tokens[phrase.head] as Token).lower,
+  );
+
+/** "a calendar from a seed merchant": who made or sold a thing need not be there. */
+const isSource = ({ phrase, preposition }: Part, { letters }: Kind, tokens: readonly Token[]) =>
+  letters.startsWith('x') && preposition === 'from' && tokens[phrase.start - 2]?.tag === 'noun';
+
+/** "late twenties", "in her thirties"; "peels off two twenties" speaks of banknotes. */
+const isDecade = ({ phrase, preposition, role }: Part, tokens: readonly Token[]) =>
+  /^(?:teens|(?:twen|thir|for|fif|six|seven|eigh|nine)ties)$/.test((tokens[phrase.head] as Token).lower) &&
+  (preposition === 'in' || (role !== 'object' && phrase.determiner === null));

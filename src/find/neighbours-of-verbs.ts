@@ -8,9 +8,10 @@ export function isGoal(drafts: readonly Draft[], at: number): boolean {
   return (drafts[at] as Draft).uses.noun?.entry.core !== '' && (next === undefined || !startsPhrase(next));
 }
 
-/** "Her son, five, drinks bleach". */
+/** "Her son, five, drinks bleach", "Greta (ninety) smokes". */
 export const isAfterAge = (drafts: readonly Draft[], at: number) =>
-  drafts[at - 1]?.text === ',' && drafts[at - 2]?.uses.closed === 'number' && drafts[at - 3]?.text === ',';
+  (drafts[at - 1]?.text === ')' && drafts[at - 2]?.uses.closed === 'number') ||
+  (drafts[at - 1]?.text === ',' && drafts[at - 2]?.uses.closed === 'number' && drafts[at - 3]?.text === ',');
 
 /** "lets it ring out": a bare infinitive after a verb of letting and its object. */
 export function isLet(drafts: readonly Draft[], at: number): boolean {
@@ -23,4 +24,19 @@ export function isLet(drafts: readonly Draft[], at: number): boolean {
 export function isTold(next: Draft | undefined, after: Draft | undefined): boolean {
   if (next?.uses.verb?.form !== 'ed' || next.uses.noun !== null || after === undefined) return false;
   return after.uses.preposition || after.uses.particle;
+}
+
+/** "kneels and scoops": right behind a word that is only a verb and "and" stands a second verb. */
+export function isJoined(drafts: readonly Draft[], at: number): boolean {
+  const before = drafts[at - 2]?.uses;
+  return (
+    drafts[at - 1]?.lower === 'and' && before?.verb?.form === 's' && before.noun === null && before.closed === null
+  );
+}
+
+/** The next of a chain of verbs: only a verb, or one with its object: "stamps, empties the bucket". */
+export function isChained(drafts: readonly Draft[], at: number): boolean {
+  const uses = drafts[at]?.uses;
+  if (uses?.verb?.form !== 's') return false;
+  return uses.noun === null || /^(?:determiner|possessive)$/.test(drafts[at + 1]?.uses.closed ?? '');
 }

@@ -12,7 +12,9 @@ export function learnPets(script: Script, lexicon: Lexicon): ReadonlyMap<string,
   const isAnimal = (word: string) => lexicon.find(word)?.core.startsWith('a') ?? false;
   const add = (name: string, kind: string) => {
     const key = name.toLowerCase();
-    if (isAnimal(kind.toLowerCase()) && !people.has(key) && !isAnimal(key)) pets.set(key, kind.toLowerCase());
+    // WREN ABARA, who speaks as WREN, is no bird.
+    const isPerson = people.has(key) || people.has(kind.toLowerCase());
+    if (isAnimal(kind.toLowerCase()) && !isPerson && !isAnimal(key)) pets.set(key, kind.toLowerCase());
   };
   for (const text of actionOf(script)) {
     for (const [, kind, name] of text.matchAll(beforeName)) add(name as string, kind as string);

@@ -70,9 +70,7 @@ export function readWords(part: Part, clauses: Clauses, lexicon: Lexicon): Signs
     ofOther: ofHead !== null && !measured && !of('parts-of') && !contents,
     listed: part.listedWith !== null,
     afterColon: clauses.colon !== null && phrase.start > clauses.colon && part.deed === null,
-    complement:
-      /^(?:is|are|was|were|be|been|'s|'re|’s)$/.test(before) &&
-      /^(?:an?|the|this|that|his|her|its|their|my|your|our)$/.test(phrase.determiner?.lower ?? ''),
+    complement: isComplement(part, clauses, lexicon),
     likened: isLikened(part, clauses),
     surface:
       phrase.determiner?.lower === 'the' &&
@@ -83,6 +81,15 @@ export function readWords(part: Part, clauses: Clauses, lexicon: Lexicon): Signs
     abstract: isAbstract(part.deed, tokens, lexicon),
     capitals: !clauses.shouting && isCapitals(tokens, phrase.head),
   };
+}
+
+/** "It is a gun", "her eyes are saucers": said of something else. "There are several cups" tells what is there. */
+function isComplement({ phrase }: Part, { parts, sentence }: Clauses, lexicon: Lexicon): boolean {
+  const { tokens } = sentence;
+  if (!/^(?:is|are|was|were|be|been|'s|'re|’s)$/.test(tokens[phrase.start - 1]?.lower ?? '')) return false;
+  if (/^(?:an?|the|this|that|his|her|its|their|my|your|our)$/.test(phrase.determiner?.lower ?? '')) return true;
+  const before = parts.find((one) => one.phrase.end === phrase.start - 1);
+  return before !== undefined && has(lexicon, (tokens[before.phrase.head] as Token).lemma, 'body');
 }
 
 /** "Neither wears a life jacket"; what nobody touches is there. */

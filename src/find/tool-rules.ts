@@ -34,6 +34,7 @@ export const toolRules: readonly EventRule[] = [
 /** "sweeps the floor", "tacks it up"; "sweeps the letters off the desk" and "nails the landing" need no tool. */
 function isToolUse({ deed, hit, object, rest }: DeedFacts): boolean {
   if (deed.participle && hit !== 'thing') return false;
+  if (deed.lemma === 'film') return !any(rest, /^(?:on|through)$/);
   if (deed.lemma === 'stamp')
     return hit === 'thing' && !/^(?:foot|ground|floor)$/.test(object?.head ?? '') && rest[0] !== 'on';
   if (deed.lemma === 'sweep') return swept.test(object?.head ?? '');

@@ -60,3 +60,23 @@ describe('a thing that is not there, or is no thing here', () => {
     expect(listOf('Nora kicks off her heels.')).toEqual(['heels (costumes)']);
   });
 });
+
+describe('what stands beside a noun', () => {
+  it('tells its state or colour, and where it came from', () => {
+    expect(listOf('Nora, apron white to the hem, waits.')).toContain('apron (costumes)');
+    expect(listOf('Felix throws away the packet, empty.')).toEqual(['packet (props)']);
+    expect(listOf('Nora hums out of tune.')).toEqual([]);
+    expect(listOf('Nora (ninety) smokes. Felix, late twenties, waits.')).toEqual([]);
+  });
+
+  it('makes a verb of what follows a verb and "and"', () => {
+    expect(listOf('Felix kneels and scoops yolk into a dustpan.')).toEqual(['yolk (food)', 'dustpan (props)']);
+    expect(listOf('She kicks dirt, stamps, empties the bucket.')).toContain('bucket (props)');
+  });
+
+  it('is heard only where it is far off', () => {
+    expect(listOf('Somewhere a horse neighs.')).toEqual(['horse neighs (sound)']);
+    expect(listOf('From the yard, a dog barks.')).toEqual(['dog barks (sound)']);
+    expect(listOf('A dog barks at Nora.')).toContain('dog (animals)');
+  });
+});
