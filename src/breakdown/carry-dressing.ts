@@ -5,6 +5,7 @@ import type { SceneGround } from './ground.js';
 import { obtain } from './grouping.js';
 import { confidenceOf, doubtful, type Thing } from './merge-sightings.js';
 import { sameThing } from './same-thing.js';
+import { isPartOfVehicle, stoodBefore } from './standing.js';
 
 /** What the dressing pass is told of a scene, in story order within its series. */
 export interface DressingInput {
@@ -23,11 +24,13 @@ interface Standing {
   readonly thing: Thing;
   readonly scene: SceneGround;
   readonly order: number;
+  /** False for what may have come only with its first mention. */
+  readonly before: boolean;
 }
 
 /**
- * Carries the dressing of a set to every scene that plays in it, those before its first mention too: what nobody touches stands there
- * from the first scene on. A set is one setting, place and area: what hangs in the kitchen is neither in the yard nor in the hall. A scene
+ * Carries the dressing of a set to every scene that plays in it, those before its first mention too: what belongs to a room stands there
+ * from the first scene on; what somebody may have brought only from its first mention on, and parts of a vehicle go with the vehicle. A set is one setting, place and area: what hangs in the kitchen is neither in the yard nor in the hall. A scene
  * played INT/EXT (a car on the road, a doorway) is dressed as the inside. What someone carries off is gone from then on. The main line and flashbacks keep apart: it may be another year.
  */
 export function carryDressing(inputs: readonly DressingInput[]): Thing[][] {
@@ -38,7 +41,8 @@ export function carryDressing(inputs: readonly DressingInput[]): Thing[][] {
     const standing = obtain(sets, key, () => new Map<Identity, Standing>());
     for (const thing of things) {
       if (!isDressing(thing.identity) || thing.known === 'implied' || isDoubtful(thing)) continue;
-      if (!standing.has(thing.identity)) standing.set(thing.identity, { thing, scene: ground, order });
+      if (standing.has(thing.identity) || isPartOfVehicle(thing, ground, things)) continue;
+      standing.set(thing.identity, { thing, scene: ground, order, before: stoodBefore(thing, ground) });
     }
     for (const move of ground.finds.moves) {
       if (move.kind !== 'carried off') continue;
@@ -52,7 +56,7 @@ export function carryDressing(inputs: readonly DressingInput[]): Thing[][] {
     const today = borrows ? [...(sets.get(`D ${set}`)?.values() ?? [])] : [];
     const own = sets.get(key) ?? new Map<Identity, Standing>();
     const all = [...own.values(), ...today.filter(({ thing }) => !own.has(thing.identity))];
-    const standing = all.filter(({ thing }) => !here.has(thing.identity));
+    const standing = all.filter((one) => !here.has(one.thing.identity) && (one.before || one.order <= order));
     const left = standing.filter(({ thing }) => order <= (gone.get(key)?.get(thing.identity) ?? order));
     return left.filter(({ thing }) => !refuses(thing.identity.name)).map(carry);
   });
