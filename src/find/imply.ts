@@ -2,10 +2,12 @@ import { slug } from '../base/slug.js';
 import type { Script } from '../script/types.js';
 import type { Implication, ImpliedElement, ImpliedQuestion } from '../trade/implications/implication.js';
 import { implications } from '../trade/implications/implications.js';
+import { isToldAdult } from './implied/age-words.js';
 import { indexCues } from './implied/cue-index.js';
 import { type Evidence, readEvidence, readSettings } from './implied/evidence.js';
 import { collectPresent, headOf, isPresent, type Present } from './implied/present.js';
 import { groupParagraphs, nameSubject, type Paragraphs } from './implied/subject.js';
+import { namesTool } from './implied/tool.js';
 import { openWordList } from './implied/word-list.js';
 import type { Sentence } from './reading.js';
 import type { Find, FindQuestion, Strength, Task } from './types.js';
@@ -26,7 +28,9 @@ export function imply(sentences: readonly Sentence[], script: Script, elements: 
   const evidence = [
     ...readEvidence(script, sentences, index, elements),
     ...readSettings(script, sentences, index, elements),
-  ].sort((a, b) => a.at.start.offset - b.at.start.offset);
+  ]
+    .filter(isNoAdult)
+    .sort((a, b) => a.at.start.offset - b.at.start.offset);
   const paragraphs = groupParagraphs(sentences);
   const present = collectPresent(script, sentences, elements);
   return {
@@ -38,6 +42,11 @@ export function imply(sentences: readonly Sentence[], script: Script, elements: 
 
 type Raised = Evidence<Implication>;
 
+/** A boy of nineteen needs no chaperone. */
+function isNoAdult({ owner, sentence, token }: Raised): boolean {
+  return owner.id !== 'child' || !sentence || !token || !isToldAdult(sentence.text, token.start, token.end);
+}
+
 /** Fills the words of the script into a text of the table. */
 function fill(text: string, { head, object }: Raised): string {
   return text.replaceAll('{head}', head).replaceAll('{object}', object?.lower ?? 'it');
@@ -48,6 +57,7 @@ function listElements(evidence: readonly Raised[], present: Present, paragraphs:
   for (const raised of evidence) {
     for (const implied of raised.owner.elements) {
       if (isPresent(present[raised.scene], fill(implied.name, raised), implied.unless)) continue;
+      if (implied.category === 'props' && namesTool(raised)) continue;
       const find = asFind(raised, implied, paragraphs);
       const key = `${find.scene} ${headOf(find.name)} ${find.category === 'costumes' ? find.by : ''}`;
       const before = listed.get(key);

@@ -73,7 +73,7 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
     ...lightingUp,
     ...smoking,
     phrase(
-      'incense stick|catch fire|on fire|set fire to|set ~ alight|set ~ ablaze|burst into flames|oil lamp|paraffin lamp|storm lantern|strike a match|gas burner|gas ring',
+      'incense stick|paraffin heater|oil heater|gas heater|gas fire|coal fire|log fire|breathe fire|catch fire|on fire|set fire to|set ~ alight|set ~ ablaze|burst into flames|oil lamp|paraffin lamp|storm lantern|strike a match|gas burner|gas ring',
       {},
     ),
   ],
@@ -87,6 +87,7 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
       near: 'cloud clouds storm billow billows swirls swirl raise raises explode explosion flour throws choking ceiling collapses rubble cough coughs',
       notNear: 'dustbin cover',
     }),
+    noun('dust', { next: '.', notPrev: 'plaster' }),
     noun('flour powder chaff sawdust ash', {
       near: 'cloud clouds air light billow billows swirls fills choking',
       notNear: 'gun puff fire face compact hearth',
@@ -115,6 +116,9 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
     verb('swim wade drown', { subject: 'PERSON NONE', notNear: 'sorrow vision head eyes paperwork papers' }),
     noun('BOAT raft', { heading: true, notNear: 'model toy paper gravy', notNext: 'train' }),
     noun('flood floodwater', { notNear: 'light memories tears', notPrev: 'in' }),
+    phrase('water rise|water creep|water pour in|water rush|rising water|water come in|water close over', {
+      notNear: 'kettle tea lock jug',
+    }),
     phrase('over the side|go under|goes under', {
       near: 'wave waves water oar oars boat dinghy ship deck sea splash swims net rope anchor rail',
       notNear: 'cot bed crib pram sofa',
@@ -162,7 +166,7 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
     noun('sprinkler sprinklers', { notNear: 'lawn garden grass sugar chocolate' }),
     noun('spark', {
       notNear: 'fire eyes fly conversation',
-      near: 'socket wire wires cable plug switch lamp panel fuse grinder weld welding electric motor winch machine engine mixer throws blue bulb',
+      near: 'socket wire wires cable plug switch lamp panel fuse grinder weld welding electric motor winch machine engine mixer throws blue bulb rail',
     }),
     phrase(
       'electric shock|live wire|power line|power lines|extension lead ~ water|toaster ~ bath|hairdryer ~ bath|radio ~ bath|electric fence|extension lead|welding torch',
@@ -206,6 +210,7 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
     }),
     noun('tunnel', { heading: true, notNear: 'vision carpal', notNext: 'vision' }),
     noun('mine', { heading: true, notNear: 'is yours', near: 'ext int shaft coal tin old enters entrance' }),
+    noun('pit colliery coalface mine', { heading: 'only', setting: 'INT', notNext: 'stop lane village yard' }),
     noun('cellar basement', { heading: 'only', notNext: 'flat conversion apartment' }),
     noun('cellar basement attic loft', {
       near: 'flooded damp rot rotten rotting collapsed collapsing mould joist joists hatch crawl crawls rafters droppings asbestos',
@@ -218,7 +223,7 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
       notPrev: 'in',
     }),
     phrase(
-      'buried alive|play in the fridge|hide in the fridge|hide in the freezer|hide in the boot|hide in the trunk|lie in the coffin|lie in a coffin|inside the fridge|inside the freezer|in the boot of the|in the trunk of the|lift shaft|mine shaft|manhole|air vent|ventilation shaft|caved in|rotten floorboards|building site|construction site|demolition site',
+      'buried alive|play in the fridge|hide in the fridge|hide in the freezer|hide in the boot|hide in the trunk|lie in the coffin|lie in a coffin|inside the fridge|inside the freezer|in the boot of the|in the trunk of the|lift shaft|mine shaft|manhole|air vent|coal face|pit cage|pit shaft|cave-in|roof come down|ventilation shaft|caved in|rotten floorboards|building site|construction site|demolition site',
       { heading: true },
     ),
   ],

@@ -91,12 +91,19 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
       'come to blows|fight break out|thrown against|thrown from|thrown to|knock PERSON down|knock PERSON over|knocked to|knocked down|struggle with PERSON|slip on|lose ~ footing|drag PERSON',
     ),
     phrase(
-      'hang himself|hang herself|choke on|collapse on PERSON|collapse onto PERSON|wall fall on PERSON|ceiling fall on PERSON|swept off ~ feet|take ~ legs|takes ~ legs|hit each other|slides to the stern|slides across the deck|slides down the roof|bang ~ head|bangs ~ head',
+      'roof come down|ceiling come down|cave-in|rockfall|landslide|hang upside down|hang by ~ wrist|hang by ~ wrists|hang by ~ ankles|carry ~ off ~ feet|knock ~ off ~ feet|lift ~ off ~ feet|sweep ~ off ~ feet|hang himself|hang herself|choke on|collapse on PERSON|collapse onto PERSON|wall fall on PERSON|ceiling fall on PERSON|swept off ~ feet|take ~ legs|takes ~ legs|hit each other|slides to the stern|slides across the deck|slides down the roof|bang ~ head|bangs ~ head',
     ),
-    phrase('hang from|dangle from|swing ~ bat|swing ~ club|swing ~ axe|swing ~ hammer|swing ~ crowbar|swing ~ poker', {
-      subject: 'PERSON',
-    }),
+    phrase(
+      'hang from|dangle from|swing ~ bat|swing ~ club|swing ~ axe|swing ~ hammer|swing ~ sledgehammer|swing ~ pick|swing ~ pickaxe|swing ~ mallet|swing ~ spade|swing ~ shovel|swing ~ crowbar|swing ~ poker',
+      {
+        subject: 'PERSON',
+      },
+    ),
     noun('stunt'),
+    phrase('strapped to the|strapped to a|chained to the|chained to a', {
+      subject: 'PERSON',
+      notNear: 'dog bike boat',
+    }),
     phrase('topple toward|topple onto|plummet from|crash down on|comes down on top of'),
     phrase('tie PERSON to|tied to a|tied to the|bind ~ wrists|bind ~ hands|plastic bag over|noose around', {
       notNear: 'boat dog horse apron post rope',
@@ -153,7 +160,7 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
     }),
     noun('roof', {
       heading: true,
-      notNear: 'rain car mouth sound convertible sun van leak leaks under',
+      notNear: 'rain car mouth sound convertible sun van leak leaks under collapses caves tunnel pit comes down',
       modifier: true,
       notNext: 'of rack garden tile tiles box light',
     }),
@@ -190,6 +197,12 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
       subject: 'PERSON leg legs foot feet',
       near: 'windowsill sill gutter branch beam rope drainpipe mast cliff quay pier roof platform building ledge drop quarry window railing balcony bridge crane ladder',
     }),
+    phrase(
+      'metres up|meters up|feet up|metres above|feet above|storeys up|stories up|floors up|walk the wire|on the wire|trapeze',
+      {
+        notNear: 'puts put phone telephone table stool desk sofa barbed bird birds sparrow crow',
+      },
+    ),
     noun('treehouse lighthouse steeple belfry', { heading: true, near: 'climb climbs top roof ledge ladder ext' }),
   ],
   H21: [

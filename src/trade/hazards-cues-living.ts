@@ -15,7 +15,7 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
     }),
     phrase(dogs),
     verb('saddle', { subject: 'PERSON' }),
-    phrase('on horseback|out of the saddle|in the saddle|into the saddle|let the dog|drop the dog'),
+    phrase('horse-drawn|on horseback|out of the saddle|in the saddle|into the saddle|let the dog|drop the dog'),
   ],
   H9: [
     verb('drive', {

@@ -16,7 +16,7 @@ const tens = ageWords.tens.split(' ');
 
 const numberWord = `(?:(?:${tens.join('|')})(?:[- ](?:${small.slice(1, 10).join('|')}))?|${small.slice(1).join('|')})(?:[- ]?ish)?`;
 const digits = "\\d{1,3}(?:½|\\.5)?(?:['’]?s|[- ]?ish)?";
-const span = `(?:${digits}|${numberWord})(?:(?: (?:or|to) | ?[-–] ?)(?:${digits}|${numberWord}))?(?: and a half)?`;
+const span = `(?:${digits}|${numberWord})(?:(?: (?:or|to) | ?[-–] ?)(?:${digits}|${numberWord}))?(?: and a half)?(?: going on (?:${digits}|${numberWord}))?`;
 const decade = `(?:early |mid[ -]?|late )?(?:teens|${or(ageWords.decades)})`;
 const before = `(?:(?:${ageWords.before.replaceAll("'", "['’]")})[ -])*`;
 const parts = `(?:[ -](?:${or(ageWords.parts)}))`;
@@ -90,6 +90,19 @@ export function readToldAges(text: string): ToldAge[] {
   return told;
 }
 
+/**
+ * True when the word at `start` to `end` ("boy") is told to be grown up: "a boy from the village, MAREK, nineteen", "ROSA,
+ * a girl of twenty-two".
+ */
+export function isToldAdult(text: string, start: number, end: number): boolean {
+  return readToldAges(text).some((told) => {
+    if (isUnderAge(told.age)) return false;
+    if (told.start <= start && end <= told.end) return true;
+    const between = told.start >= end ? text.slice(end, told.start) : '-';
+    return /^(?: (?:from|in|with|at|on) [\p{Ll} ]{1,40})?(?:,| called| named) $/u.test(between);
+  });
+}
+
 function trimAge(age: string): string {
   const of = /^an? .*\b(?:of|aged) (.+)$/u.exec(age)?.[1];
   return (of ?? age)
@@ -106,12 +119,13 @@ const minors = new Set(small.slice(0, 18));
 /** True when an age as written means someone under 18: "9", "nine", "mid-teens", "18 months", "boy". */
 export function isUnderAge(age: string): boolean {
   if (partOfYear.test(age)) return true;
-  const figures = age.match(/\d+/g);
-  if (figures) return figures.some((one) => Number(one) < 18) && !/\d0['’]?s\b/.test(age);
-  const told = age
+  const [own = age] = age.split(' going on ');
+  const figures = own.match(/\d+/g);
+  if (figures) return figures.some((one) => Number(one) < 18) && !/\d0['’]?s\b/.test(own);
+  const told = own
     .toLowerCase()
     .replace(/ish\b/g, '')
     .split(/[^a-z]+/);
-  if (told.some((word) => grown.has(word))) return told.some((word) => minors.has(word)) && /\b(?:to|or)\b|–/.test(age);
-  return told.some((word) => minors.has(word)) || youngWord.test(age);
+  if (told.some((word) => grown.has(word))) return told.some((word) => minors.has(word)) && /\b(?:to|or)\b|–/.test(own);
+  return told.some((word) => minors.has(word)) || youngWord.test(own);
 }

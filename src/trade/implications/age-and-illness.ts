@@ -115,7 +115,7 @@ export const ageAndIllness: readonly Implication[] = [
     93,
     'tears',
     [
-      verb('cry sob weep', { subject: 'PERSON', notObject: 'out' }),
+      verb('cry sob weep', { subject: 'PERSON', notSubject: 'baby infant newborn', notObject: 'out' }),
       phrase('tears run|tears stream|tears roll|in tears|wipes away a tear'),
     ],
     {

@@ -130,12 +130,18 @@ export const costume: readonly Implication[] = [
     70,
     'jewellery-or-glasses',
     [
-      noun('necklace ring bracelet locket earring earrings brooch pendant wristwatch spectacles', {
-        notNear:
-          'kettle hob gas-ring boils boxing phone bell key keys circus bath smoke onion telephone doorbell tree stone gas stones fairy finger-food',
-        notNext: 'road binder main pull tone fingers',
-        notPrev: 'it boxing bullfighting a-the',
+      noun('necklace bracelet locket earring earrings brooch pendant wristwatch spectacles', {
+        notNear: 'key keys gas stones tree',
+        notPrev: 'it a-the',
       }),
+      noun('ring', {
+        near: 'finger fingers hand hands wedding engagement gold silver diamond ruby jewel jeweller wears wearing slides twists velvet box shines',
+        notNear:
+          'kettle hob gas-ring boils boxing phone bell key keys circus tent goat horse bath smoke onion telephone doorbell tree stone gas stones fairy finger-food',
+        notNext: 'road binder main pull tone fingers',
+        notPrev: 'boxing bullfighting across',
+      }),
+      noun('ring', { prev: 'his her my wedding engagement gold diamond', notNear: 'phone bell doorbell' }),
       noun('glasses', {
         near: 'nose wear wears wearing reading face eyes polish polishes pushes removes puts lens thick takes',
         notNear: 'wine champagne beer pint tray water drink drinks clink fill fills bar',

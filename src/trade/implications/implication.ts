@@ -36,6 +36,13 @@ export interface ImpliedQuestion {
   readonly once: boolean;
 }
 
+/** Rows whose verb holds a tool: cutting, writing, digging, and the work of every day. "With the lid" names it. */
+export const toolRows: readonly number[] = [17, 31, 65, 96, 97, 102, 103, 105];
+
+/** What one does a thing with that is no tool: "with a sigh". */
+export const noTools =
+  'sigh smile grin frown laugh sob look glance flourish nod shrug gesture sweep snort cry care effort groan grunt';
+
 /** A row, or a part of a row, of the table of implications. */
 export interface Implication {
   /** The row of the table; rows above 82 are additions. */

@@ -23,6 +23,7 @@ describe('an age that words tell', () => {
     ['ASA, a teenager, sits.', ['ASA teenager']],
     ['ASA, who is twelve and a king.', ['ASA twelve']],
     ['ASA, nearly nine, sits.', ['ASA nearly nine']],
+    ['ASA, twelve going on fifty, sits.', ['ASA twelve going on fifty']],
     ['Asa is ten.', ['Asa ten']],
     ['BABY LOU, six months, sleeps.', ['BABY LOU six months']],
     ['Nine paces off, ten-year-old MILO runs.', ['MILO ten']],
@@ -60,6 +61,7 @@ describe('an age that words tell', () => {
       '17 or 18',
       'boy',
       'eighteen months',
+      'twelve going on fifty',
     ])
       expect(isUnderAge(age), age).toBe(true);
     for (const age of ['18', 'eighteen', 'nineteen', 'twenty-nine', 'late twenties', '30s', 'sixty', 'about 40'])
