@@ -21,7 +21,9 @@ type SheetInput = Pick<RenderInput, 'breakdown' | 'production'>;
 
 /** One page for each shooting place: what stands there, where a scene departs from it, what is dangerous, the Sun, whom to ask. */
 export function placeSheetBlocks(input: SheetInput, index: SceneIndex): Block[] {
-  return listSites(input).flatMap((site) => siteBlocks(site, input, index));
+  return listSites(input)
+    .filter((site) => hasToTell(site, index))
+    .flatMap((site) => siteBlocks(site, input, index));
 }
 
 function listSites({ breakdown, production }: SheetInput): Site[] {
@@ -41,6 +43,12 @@ function listSites({ breakdown, production }: SheetInput): Site[] {
     }
   }
   return [...sites.values()];
+}
+
+/** A place of the story of which nothing is known but its name needs no page. */
+function hasToTell({ location, places, scenes }: Site, index: SceneIndex): boolean {
+  const isDangerous = pickScenes(scenes, index).some((scene) => scene.hazards.length > 0);
+  return location !== null || isDangerous || places.some((place) => place.dressing.length > 0);
 }
 
 function nameOf(place: PlaceEntry): string {

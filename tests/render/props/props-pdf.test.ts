@@ -67,6 +67,7 @@ describe('props.pdf', () => {
     const sheet = lines.slice(lines.indexOf('Place sheet: Bakery'));
     expect(sheet).toContain('Bakery - back room, wall clock (found) 1');
     expect(sheet.join(' ')).toContain('Whom to ask:');
+    expect(lines).not.toContain('Place sheet: Harbour road');
     expect(lines.slice(lines.indexOf('Place sheet: Yard')).join(' ')).toMatch(/Dangers here.*Rain and electricity 2/);
   });
 
