@@ -19,10 +19,18 @@ const switchedOff = [
   'labelEnd',
 ];
 
-const processor = unified()
-  .use(remarkParse)
-  .data({ micromarkExtensions: [{ disable: { null: switchedOff } }] })
-  .freeze();
+/** References are decoded where lines are printed; in the parser each of them costs time that grows with the paragraph. */
+const decodedLater = 'characterReference';
+
+const processor = makeProcessor([...switchedOff, decodedLater]);
+const decoder = makeProcessor(switchedOff);
+
+function makeProcessor(disabled: readonly string[]) {
+  return unified()
+    .use(remarkParse)
+    .data({ micromarkExtensions: [{ disable: { null: [...disabled] } }] })
+    .freeze();
+}
 
 /** A stretch of the source that parses by itself, and where it begins. */
 export interface MarkdownPiece {
@@ -70,7 +78,7 @@ const references = new Map<string, string>();
 export function decodeReference(text: string): string {
   const known = references.get(text);
   if (known !== undefined) return known;
-  const block = processor.parse(text).children[0];
+  const block = decoder.parse(text).children[0];
   const inline = block?.type === 'paragraph' ? block.children[0] : undefined;
   const decoded = inline?.type === 'text' ? inline.value : text;
   if (references.size < 4096) references.set(text, decoded);

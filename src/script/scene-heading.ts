@@ -91,10 +91,11 @@ export function readHeading(
   };
 }
 
-const secondSetting = /\s*(?:\/|&|\+|\s(?:AND|TO)\s)\s*((?:INT|EXT)(?:\.?\/(?:INT|EXT))?)(?:\.\s*|\s+)(?=\S)/i;
+const secondSetting = /(?:\/|&|\+|\s(?:AND|TO)\s)\s?((?:INT|EXT)(?:\.?\/(?:INT|EXT))?)(?:\.\s?|\s)(?=\S)/i;
 
 /** `H - DAY / EXT. G - DAY`: a second setting behind the place of the first; null when there is none. */
-function splitSecondSetting(rest: string): { first: string; second: string; setting: string } | null {
+function splitSecondSetting(written: string): { first: string; second: string; setting: string } | null {
+  const rest = written.replace(/\s+/g, ' ').trim();
   const found = secondSetting.exec(rest);
   if (!found || found.index === 0) return null;
   const setting = (found[1] as string).replace('.', '').toUpperCase();
