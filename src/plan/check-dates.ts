@@ -5,7 +5,7 @@ import { sayPlan } from '../messages/plan.js';
 import { quantityDefaults } from '../trade/quantity-defaults.js';
 import { findFirstScene } from './first-need.js';
 import { troubleWords } from './judge-time.js';
-import { isHere, isOpenAgain, isOwnShort } from './line-status.js';
+import { isHere, isOpenAgain, isOver, isOwnShort } from './line-status.js';
 import type { PlanLine } from './line-types.js';
 import { counted } from './per-take.js';
 import type { Plan } from './plan-types.js';
@@ -16,7 +16,11 @@ type SaidLine = PlanLine & { readonly element: BookElement };
 /** What speaks against the dates that the book gives to single things, and against two days on one date. */
 export function checkDates(plan: Plan, book: Book): Diagnostic[] {
   const lines = plan.lines.filter(
-    (line): line is SaidLine => line.element !== null && line.status !== 'done without' && line.status !== 'replaced',
+    (line): line is SaidLine =>
+      line.element !== null &&
+      line.status !== 'done without' &&
+      line.status !== 'replaced' &&
+      !isOver(line.need, plan.today),
   );
   const firstDay = plan.days.find((day) => day.scenes.length > 0)?.date ?? null;
   return [

@@ -2,7 +2,7 @@ import { addDays, type CalendarDate, formatDate, formatShortDate, latest } from 
 import type { BookElement } from '../book/types.js';
 import { quantityDefaults } from '../trade/quantity-defaults.js';
 import { findFirstScene } from './first-need.js';
-import { isHere, isOpenAgain, isOwnShort } from './line-status.js';
+import { isHere, isOpenAgain, isOver, isOwnShort } from './line-status.js';
 import type { LineDates, MaterialDates } from './line-types.js';
 import type { Need } from './need-types.js';
 import { counted } from './per-take.js';
@@ -39,7 +39,7 @@ export function judgeTime(
   today: CalendarDate,
 ): string | null {
   const { orderBy, inHand, needed } = timing;
-  if (inHand === null || needed === null || isHere(element)) return null;
+  if (inHand === null || needed === null || isHere(element) || isOver(need, today)) return null;
   const isMade = element?.source === 'make' && materials.length > 0;
   const late = materials.find((one) => one.late !== null);
   const own = orderBy === null || isMade ? null : judgeOrder(timing, element, today);

@@ -36,6 +36,11 @@ export function isOwnShort(need: Need, element: BookElement | null): boolean {
   return element?.source === 'own' && need.have > 0 && need.toGet > 0;
 }
 
+/** True when the last scene that wants it lies behind: nothing about getting it can be mended any more. */
+export function isOver(need: Need, today: CalendarDate): boolean {
+  return need.uses.length > 0 && need.uses.every(({ slot }) => slot.date !== null && slot.date < today);
+}
+
 /** Animals, vehicles and what stands in a room go in no box: they may come on the day itself. */
 export function comesByItself(need: Need, element: BookElement | null): boolean {
   const { category } = need;

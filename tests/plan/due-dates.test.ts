@@ -103,6 +103,12 @@ describe('what is ordered', () => {
     ).toEqual([]);
   });
 
+  it('is no concern once its last scene is shot', () => {
+    expect(codesOf(mask, ordered('ordered: 2027-03-15'), '2027-03-18')).toEqual(['plan-too-late']);
+    expect(codesOf(mask, ordered('ordered: 2027-03-15'), '2027-03-19')).toEqual([]);
+    expect(codesOf(mask, ordered('problem: wrong, promised: 2027-03-10'), '2027-03-19')).toEqual([]);
+  });
+
   it.each([
     ['wrong', 'it came wrong'],
     ['broken', 'it is broken'],
