@@ -6,6 +6,8 @@ import { wordUses } from './word-uses.js';
 
 /** Fewer words than this tell nothing of a language. */
 const enough = 30;
+/** So many tell all that can be told. */
+const plenty = 500;
 /** In English prose some 5 to 10 words in a hundred are unknown, in its neighbours some 85 (measured on eight texts of our own). */
 const most = 0.6;
 
@@ -15,6 +17,7 @@ export function tellForeignWords(sentences: readonly Sentence[], lexicon: Lexico
   let words = 0;
   let unknown = 0;
   for (const { kind, tokens } of sentences) {
+    if (words >= plenty) break;
     if (kind === 'heading') continue;
     for (const { lower, person } of tokens) {
       if (person !== null || !/^\p{L}/u.test(lower)) continue;
