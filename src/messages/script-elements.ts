@@ -14,6 +14,25 @@ export const elementMessages = {
     hint: categoryHint,
     actual: written,
   })),
+  'category-with-text': define<{ word: string; text: string; name: string }>(
+    'warning',
+    'More than a category behind a mark',
+    ({ word, text, name }) => ({
+      reason: `Expected only a category in the parentheses, found \`${text}\` behind \`${word}\`; the category is read, the rest is not.`,
+      hint: `Write \`[${name}](${word})\`, and put \`[${name}]: ${word} "${text}"\` in a line of its own at the end.`,
+      actual: text,
+    }),
+  ),
+  'category-short-for-two': define<{ written: string; read: string; other: string }>(
+    'info',
+    'A short word with two meanings',
+    ({ written, read, other }) => ({
+      reason: `Expected a category, found \`${written}\`, which is short for two; it is read as ${read}, done on set.`,
+      hint: `Write \`${read}\`, or \`${other}\` if it is a sound effect.`,
+      actual: written,
+      expected: [read, other],
+    }),
+  ),
   'definition-not-read': define<{ name: string; taken: string | null }>(
     'warning',
     'A definition that Markdown does not read',

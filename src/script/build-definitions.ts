@@ -2,6 +2,7 @@ import type { Diagnostic } from '../base/diagnostic.js';
 import { foldName } from '../base/slug.js';
 import { sayScript } from '../messages/script.js';
 import { findCategory } from '../trade/categories.js';
+import { checkShortWord } from './category-words.js';
 import { findPerson } from './people.js';
 import type { WrittenDefinition } from './read-definitions.js';
 import type { Definition, Person } from './types.js';
@@ -31,6 +32,7 @@ function buildOne(written: WrittenDefinition, people: readonly Person[], message
   const category = findCategory(written.category);
   const named = written.category !== '' && written.category !== '<>';
   if (named && !category) messages.push(sayScript('category-unknown', { written: written.category }, written.at));
+  checkShortWord(written.category, written.at, messages);
   const segments = written.text
     .split(';')
     .map((segment) => segment.trim())

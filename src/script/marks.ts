@@ -2,6 +2,7 @@ import type { Diagnostic } from '../base/diagnostic.js';
 import { foldName } from '../base/slug.js';
 import { sayScript } from '../messages/script.js';
 import { findCategory } from '../trade/categories.js';
+import { checkShortWord, partCategory } from './category-words.js';
 import { cutStretch, offsetIn, type RawLine, type Stretch } from './raw-line.js';
 import { rangeAt, type SourceText } from './source-text.js';
 import type { Line, Mark } from './types.js';
@@ -76,7 +77,7 @@ function printed(
       words: raw.text.slice(...mark.words),
       name: mark.name,
       form: mark.form,
-      category: mark.written === null ? null : (findCategory(mark.written)?.name ?? null),
+      category: mark.written === null ? null : (findCategory(partCategory(mark.written)?.word ?? '')?.name ?? null),
       at: placeOf(raw, mark.open, mark.end, context),
     };
   });
@@ -140,15 +141,22 @@ function matchReference(raw: RawLine, open: number, close: number, words: [numbe
 /** In speech a mark needs a definition or a category to count; elsewhere every mark does. */
 function counts(mark: RawMark, inSpeech: boolean, context: MarkContext): boolean {
   if (!inSpeech || context.defined.has(foldName(mark.name))) return true;
-  return mark.written !== null && findCategory(mark.written) !== null;
+  return mark.written !== null && partCategory(mark.written) !== null;
 }
 
 /** The brackets to take out; none when the category is unknown and all prints as typed. */
 function cutsOf(mark: RawMark, raw: RawLine, context: MarkContext): [number, number][] {
-  if (mark.written !== null && findCategory(mark.written) === null) {
+  if (mark.written !== null) {
     const place = placeOf(raw, mark.words[1] + 1, mark.end, context);
-    context.messages.push(sayScript('category-unknown', { written: mark.written }, place));
-    return [];
+    const parted = partCategory(mark.written);
+    if (parted === null) {
+      context.messages.push(sayScript('category-unknown', { written: mark.written }, place));
+      return [];
+    }
+    if (parted.text !== '') {
+      context.messages.push(sayScript('category-with-text', { ...parted, name: mark.name }, place));
+    }
+    checkShortWord(parted.word, place, context.messages);
   }
   return [
     [mark.open, mark.words[0]],

@@ -3,6 +3,7 @@ import { foldThing } from '../base/slug.js';
 import { sayScript } from '../messages/script.js';
 import { type CategoryName, findCategory } from '../trade/categories.js';
 import { saysNothing } from '../trade/quantities.js';
+import { checkShortWord } from './category-words.js';
 import { peopleOfNotes } from './gather-people.js';
 import { isTransition } from './line-kinds.js';
 import { type MarkContext, readMarks } from './marks.js';
@@ -63,6 +64,7 @@ export function readNotes(lines: readonly NoteLine[], context: NoteContext): Not
   const names: NamesInNotes = { elements: new Set(known.flat().flatMap(namesOf).map(foldThing)), wearers: new Set() };
   return planned.flatMap((note, index) => {
     const read = known[index] as readonly Note[];
+    if (note.category !== null && note.keyed) checkShortWord(note.keyed.key, note.line.at, context.messages);
     if (note.category !== null && !isContinued(planned, index)) checkList(note, read, context);
     return read.length > 0 ? read : readOther(note, context, names);
   });

@@ -59,7 +59,7 @@ export const categories: readonly Category[] = [
   },
   {
     name: 'extras',
-    written: ['extras', 'extra', 'background'],
+    written: ['extras', 'extra', 'background', 'bg', 'background actors', 'supporting artists'],
     label: 'Extras',
     department: 'cast',
     group: 'people',
@@ -69,7 +69,7 @@ export const categories: readonly Category[] = [
   },
   {
     name: 'props',
-    written: ['props', 'prop'],
+    written: ['props', 'prop', 'hand props', 'hand prop'],
     label: 'Props',
     department: 'props',
     group: 'in hand',
@@ -79,7 +79,7 @@ export const categories: readonly Category[] = [
   },
   {
     name: 'food',
-    written: ['food', 'foods'],
+    written: ['food', 'foods', 'food and drink'],
     label: 'Food and drink',
     department: 'props',
     group: 'in hand',
@@ -99,7 +99,7 @@ export const categories: readonly Category[] = [
   },
   {
     name: 'vehicles',
-    written: ['vehicles', 'vehicle'],
+    written: ['vehicles', 'vehicle', 'picture vehicles', 'picture vehicle', 'picture cars', 'picture car'],
     label: 'Vehicles',
     department: 'transport',
     group: 'in hand',
@@ -119,7 +119,7 @@ export const categories: readonly Category[] = [
   },
   {
     name: 'costumes',
-    written: ['costumes', 'costume', 'wardrobe'],
+    written: ['costumes', 'costume', 'wardrobe', 'wdr'],
     label: 'Costumes',
     department: 'costume',
     group: 'on the body',
@@ -137,6 +137,19 @@ export const categories: readonly Category[] = [
       'makeup and hair',
       'hair and make-up',
       'hair and makeup',
+      'make up',
+      'make-up/hair',
+      'makeup/hair',
+      'hair/make-up',
+      'hair/makeup',
+      'hair & makeup',
+      'hair & make-up',
+      'makeup & hair',
+      'make-up & hair',
+      'hmu',
+      'h/mu',
+      'mu/h',
+      'mu',
     ],
     label: 'Make-up and hair',
     department: 'make-up',
@@ -147,7 +160,7 @@ export const categories: readonly Category[] = [
   },
   {
     name: 'dressing',
-    written: ['dressing', 'set dressing'],
+    written: ['dressing', 'set dressing', 'set dec', 'set decoration'],
     label: 'Dressing',
     department: 'art',
     group: 'the place',
@@ -177,7 +190,7 @@ export const categories: readonly Category[] = [
   },
   {
     name: 'effects',
-    written: ['effects', 'effect'],
+    written: ['effects', 'effect', 'special effects', 'special effect', 'practical effects', 'sfx', 'spfx', 'fx'],
     label: 'Effects on set',
     department: 'effects',
     group: 'air, sound and picture',
@@ -187,7 +200,7 @@ export const categories: readonly Category[] = [
   },
   {
     name: 'visual-effects',
-    written: ['visual-effects', 'visual effects', 'visual-effect', 'visual effect', 'vfx'],
+    written: ['visual-effects', 'visual effects', 'visual-effect', 'visual effect', 'vfx', 'visual fx'],
     label: 'Visual effects',
     department: 'camera, light and sound',
     group: 'air, sound and picture',
@@ -197,7 +210,7 @@ export const categories: readonly Category[] = [
   },
   {
     name: 'sound',
-    written: ['sound', 'sounds'],
+    written: ['sound', 'sounds', 'sound effects', 'sound effect'],
     label: 'Sound',
     department: 'camera, light and sound',
     group: 'air, sound and picture',
@@ -217,7 +230,7 @@ export const categories: readonly Category[] = [
   },
   {
     name: 'gear',
-    written: ['gear', 'special equipment'],
+    written: ['gear', 'special gear', 'special equipment'],
     label: 'Special gear',
     department: 'camera, light and sound',
     group: 'air, sound and picture',
@@ -225,6 +238,11 @@ export const categories: readonly Category[] = [
     definition: 'Equipment that only this scene forces.',
     source: 'Wikipedia, Script breakdown: special equipment',
   },
+];
+
+/** Short words that departments use for two different things. Common practice: SFX on a picture's breakdown and in a sound log. */
+export const shortForTwo: readonly { readonly word: string; readonly read: string; readonly other: string }[] = [
+  { word: 'sfx', read: 'effects', other: 'sound' },
 ];
 
 const byWord = new Map(categories.flatMap((category) => category.written.map((word) => [word, category] as const)));
