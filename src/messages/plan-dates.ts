@@ -22,6 +22,21 @@ export const planDateMessages = {
       hint: 'Write a later "begin:", or an earlier "call:", or put fewer scenes before it; or write "setups:" and "takes:" where they are fewer.',
     }),
   ),
+  'plan-undecided-late': define<{
+    names: string;
+    count: number;
+    day: number;
+    from: string;
+    until: string | null;
+    town: string;
+  }>(
+    'warning',
+    'Things on which nobody has decided, too late to order',
+    ({ names, count, day, from, until, town }) => ({
+      reason: `Expected time enough to get ${count} things for shooting day ${day}, found that the last day to order them was ${from}${until === null ? '' : `, of some ${until}`}: ${names}. Ways out: borrow them, buy them in town by ${town}, pay for express delivery, do without them, move their scenes.`,
+      hint: 'Write under "elements" for each of them "get: own" with "have: 1" if it is here, "get: borrow", or "get: buy" with "delivery: 1" for express; "get: cut" if the film does without it.',
+    }),
+  ),
   'plan-hire-dates': define<{ name: string; words: string; write: string }>(
     'warning',
     'Fetched too late, or given back too early',

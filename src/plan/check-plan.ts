@@ -6,6 +6,7 @@ import type { Book } from '../book/types.js';
 import { sayPlan } from '../messages/plan.js';
 import { sumLooks } from './background.js';
 import { checkDates } from './check-dates.js';
+import { checkTime } from './check-time.js';
 import { lacksPack } from './line-money.js';
 import type { Plan } from './plan-types.js';
 
@@ -72,16 +73,6 @@ function checkHelpers(_: Plan, book: Book): Diagnostic[] {
   return named.flatMap(({ id, at }) =>
     id === null || known.includes(id) ? [] : [sayPlan('plan-helper-unknown', { id, near: findNearest(id, known) }, at)],
   );
-}
-
-function checkTime(plan: Plan, book: Book): Diagnostic[] {
-  return plan.lines.flatMap((line) => {
-    if (line.dates.tooLate === null) return [];
-    // Of what the book does not name, the day that wants it speaks.
-    const day = line.need.uses.find((use) => use.slot.day !== null)?.slot.day ?? null;
-    const at = line.element?.at ?? (day === null ? undefined : book.days[day - 1]?.at);
-    return [sayPlan('plan-too-late', { name: line.name, words: line.dates.tooLate }, at)];
-  });
 }
 
 function checkDays(plan: Plan, book: Book): Diagnostic[] {

@@ -132,6 +132,27 @@ describe('what is ordered', () => {
   });
 });
 
+describe('what nobody has decided on', () => {
+  it('is said once a shooting day, when it is too late for several', () => {
+    // Scene Thu 18 March, in hand Wed 17, 5 working days: Wed 10 March.
+    const scenes = { scenes: [{ things: { mask: {}, cup: {}, jug: {} } }] };
+    const book = `${day('2027-03-18')}elements:\n  jug: { get: buy }\n`;
+    const said = makePlan(sketch(scenes), bookOf(book), '2027-03-11').messages;
+    expect(said.map((one) => [one.code, one.place?.start.line])).toEqual([
+      ['plan-too-late', 4],
+      ['plan-undecided-late', 2],
+    ]);
+    expect(said[1]?.reason).toContain(
+      '2 things for shooting day 1, found that the last day to order them was Wed 10 March 2027: cup, mask. Ways out: borrow them, buy them in town by Wed 17 March',
+    );
+    expect(codesOf(scenes, book, '2027-03-10')).toEqual([]);
+  });
+
+  it('is said by itself when it is one', () => {
+    expect(codesOf(mask, day('2027-03-18'), '2027-03-11')).toEqual(['plan-too-late']);
+  });
+});
+
 describe('work that must be done first', () => {
   const work = (more: string, prep = '') => `${prep}${day('2027-03-18')}elements:\n  mask: { ${more} }\n`;
 
