@@ -34,6 +34,13 @@ const paragraph = fc.oneof(
     .tuple(person, fc.constantFrom('wears', 'changes to', 'puts on', 'takes off', 'without'), thing)
     .map(([who, verb, what]) => `> ${who}: ${verb} ${what}`),
   thing.map((what) => `> no: ${what}`),
+  person.map((who) => `${who} falls into the river.`),
+  fc
+    .tuple(
+      fc.constantFrom('wet-nora', 'wet-josef', 'clothes-nora', 'along-grey-coat'),
+      fc.constantFrom('all', 'no', 'coat', 'yes'),
+    )
+    .map(([id, said]) => `> answer: ${id}; ${said}`),
   fc.constantFrom(
     '> day: 2',
     '> day: flashback',
@@ -109,7 +116,20 @@ describe('any breakdown', () => {
           }
           const seen = one.cast.filter(({ presence }) => presence === 'seen').map(({ name }) => name);
           expect(one.wears.map(({ person: name }) => name).toSorted()).toEqual(seen.toSorted());
-          for (const wears of one.wears) expect(wears.changeOut).toBeGreaterThanOrEqual(wears.change);
+          for (const wears of one.wears) {
+            expect(wears.changeOut).toBeGreaterThanOrEqual(wears.change);
+            const keys = wears.garments.map(({ id, absent }) => `${absent} ${id}`);
+            expect(new Set(keys).size).toBe(keys.length);
+            for (const { id, absent, action } of wears.garments) {
+              const taken = wears.garments.some((other) => other.id === id && !other.absent && other.action !== null);
+              if (action === 'left off') expect(absent && (taken || wears.change !== wears.changeOut)).toBe(true);
+            }
+          }
+          for (const { person: who, garments, from } of one.perhapsWorn) {
+            expect(garments.length > 0 && ids.has(from) && seen.includes(who)).toBe(true);
+            const on = one.wears.find(({ person: name }) => name === who)?.garments ?? [];
+            expect(on.filter(({ name }) => garments.includes(name))).toEqual([]);
+          }
           expect(one.storyDay.number).toBeGreaterThan(0);
           expect(new Set(one.questions.map(({ id }) => id)).size).toBe(one.questions.length);
           for (const { scene: other, what } of one.comesFrom) {

@@ -5,6 +5,7 @@ import { type Block, blank, bold, danger, type Inline, type TableRow } from '../
 import type { RenderInput } from '../types.js';
 import { changedSection } from './changed-section.js';
 import { chargeWords } from './charge-words.js';
+import { concernOf } from './question-kinds.js';
 import { labelOf, listScenes, type SceneIndex } from './scene-list-words.js';
 import { draftWords } from './story-words.js';
 
@@ -108,7 +109,7 @@ function questionBlock(breakdown: Breakdown, index: SceneIndex, wanted: Readonly
   const kinds = new Map(
     breakdown.elements.flatMap(({ id, name, category }) => [id, name].map((key) => [key, category] as const)),
   );
-  const concerns = ({ element }: Question) => element !== null && wanted.has(kinds.get(element) ?? 'cast');
+  const concerns = (question: Question) => wanted.has(concernOf(question, kinds) ?? 'cast');
   const all = breakdown.scenes.flatMap((scene) =>
     scene.questions
       .filter(concerns)

@@ -6,8 +6,10 @@ import {
   makeCast,
   makeChange,
   makeElement,
+  makeEntry,
   makeGarment,
   makePerson,
+  makeQuestion,
   makeScene,
 } from '../../support/make-breakdown.js';
 import { pdfLines } from '../../support/pdf-lines.js';
@@ -19,6 +21,25 @@ const lines = await linesOf();
 const linesAfter = (start: string) => lines.slice(lines.findIndex((line) => line.startsWith(start)) + 1);
 
 describe('costumes.pdf', () => {
+  it('lists the open questions about clothes on its first page, and no others', async () => {
+    const question = (key: string, text: string) => makeQuestion({ id: `${key}-yard`, key, text });
+    const questions = [
+      question('clothes-bo', 'Still the same clothes?'),
+      question('wet-bo', 'Which are wet?'),
+      question('along-coat', 'Does the coat come along?'),
+      question('state-lamp', 'In which state is the lamp?'),
+      question('day', 'Is this still D1?'),
+    ];
+    const elements = [makeElement({ name: 'coat', category: 'costumes' }), makeElement({ name: 'lamp' })];
+    const scenes = [makeScene({ order: 1, place: 'Yard', elements, questions })];
+    const entries = elements.map((one) =>
+      makeEntry({ id: one.id, name: one.name, category: one.category, scenes: ['scene-1'] }),
+    );
+    const text = (await linesOf(makeBreakdown({ scenes, elements: entries }))).join(' ');
+    for (const asked of questions.slice(0, 3)) expect(text).toContain(`? sc 1: ${asked.text}`);
+    for (const other of questions.slice(3)) expect(text).not.toContain(other.text);
+  });
+
   it('opens with what to read first', () => {
     expect(lines[0]).toBe('Costumes: The Bread Van');
     expect(lines[1]).toContain('Read this first.');
