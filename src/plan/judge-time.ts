@@ -40,6 +40,8 @@ export function judgeTime(
 ): string | null {
   const { orderBy, inHand, needed } = timing;
   if (inHand === null || needed === null || isHere(element) || isOver(need, today)) return null;
+  // A spare beside one's own that comes too late stops no scene.
+  if (isOwnShort(need, element) && need.have >= (need.decided ?? need.minimum)) return null;
   const isMade = element?.source === 'make' && materials.length > 0;
   const late = materials.find((one) => one.late !== null);
   const own = orderBy === null || isMade ? null : judgeOrder(timing, element, today);

@@ -133,6 +133,14 @@ describe('one’s own', () => {
     expect(lineOf(planOf(mask, own('have: 1, copies: 9, price: 3')), 'mask').cost?.home.minor).toBe(2400);
   });
 
+  it('with enough for the scenes may lack the spare', () => {
+    // A cup breaks easily: at least 1, better 2. One is here; the spare has an order date, but no scene waits for it.
+    const cup: Sketch = { scenes: [{ things: { cup: {} } }] };
+    const book = `${day('2027-03-16')}elements:\n  cup: { get: own, have: 1 }\n`;
+    expect(lineOf(planOf(cup, book), 'cup').dates.orderBy).toBe('2027-03-08');
+    expect(codesOf(cup, book, '2027-03-10')).toEqual([]);
+  });
+
   it('with enough, or of which nobody says how many are here, is only put aside', () => {
     for (const more of ['have: 9, copies: 9', 'copies: 9']) {
       expect(codesOf(mask, own(more), '2027-02-15')).toEqual([]);
