@@ -35,8 +35,12 @@ export function sightNotes(
       sightings.push(sight(identity, 'noted', name, at, { by, count, description }));
     }
   }
-  for (const { element, at } of notesOf(scene.notes, 'state')) {
-    const identity = resolveState(element, register, [...marked, ...sightings], garments);
+  for (const { element, quoted, at } of notesOf(scene.notes, 'state')) {
+    // A quoted name is the thing of that very name.
+    const identity =
+      quoted && !garments.has(foldName(element))
+        ? register.declare(element, 'noted')
+        : resolveState(element, register, [...marked, ...sightings], garments);
     if (!identity) continue;
     sightings.push(sight(identity, 'noted', element, at));
     if (!isNamed(identity.names, element)) {

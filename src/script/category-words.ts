@@ -1,7 +1,8 @@
 import type { Diagnostic } from '../base/diagnostic.js';
 import type { Range } from '../base/text-range.js';
 import { sayScript } from '../messages/script.js';
-import { findCategory, shortForTwo } from '../trade/categories.js';
+import { findCategory } from '../trade/categories.js';
+import { shortForTwo } from '../trade/category-words.js';
 
 /** A category typed on the spot, and what stands behind it that belongs in a definition. */
 export interface WrittenCategory {

@@ -50,7 +50,9 @@ export function readSubject(
   const costume = isElement ? [] : readCostume(keyed.key, keyed, line, context);
   (costume.length > 0 ? names.wearers : names.elements).add(folded);
   if (costume.length > 0) return costume;
-  return [{ text: line.text, at: line.at, kind: 'state', element: keyed.key, state: keyed.value }];
+  return [
+    { text: line.text, at: line.at, kind: 'state', element: keyed.key, state: keyed.value, quoted: keyed.quoted },
+  ];
 }
 
 /** A key that opens a remark (`Remember:`) or reads like a sentence is no name. */

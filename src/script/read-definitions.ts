@@ -84,3 +84,10 @@ function retype({ name, category, text }: WrittenDefinition): string {
 export function definedNames(definitions: readonly WrittenDefinition[]): Set<string> {
   return new Set(definitions.map((definition) => foldName(definition.name)));
 }
+
+/** The earlier names that definitions give their elements: `was lamp`. */
+export function formerNames(definitions: readonly WrittenDefinition[]): string[] {
+  return definitions.flatMap(({ text }) =>
+    text.split(';').flatMap((segment) => /^\s*was\s+(\S.*)$/i.exec(segment)?.[1]?.trim() ?? []),
+  );
+}

@@ -17,7 +17,7 @@ import { parseMarkdown } from './parse-markdown.js';
 import { printLines } from './printed-lines.js';
 import { maskPrivateText } from './private-text.js';
 import { readBlocks } from './read-blocks.js';
-import { definedNames, sortOutDefinitions } from './read-definitions.js';
+import { definedNames, formerNames, sortOutDefinitions } from './read-definitions.js';
 import { readNotesAndPeople, toNoteLines } from './read-notes.js';
 import { makeSourceText, rangeAt } from './source-text.js';
 import type { Block, Script } from './types.js';
@@ -60,7 +60,7 @@ export function readScriptText(text: string, file: string): ReadScript {
   const { opening, scenes: bare, closing } = buildScenes(pieces, messages);
   // 4. People, then what speaks of them: notes and definitions.
   const marked = markNames(pieces);
-  const things = new Set([...marked, ...defined].map(foldThing));
+  const things = new Set([...marked, ...defined, ...formerNames(written)].map(foldThing));
   const isElement = (name: string) => things.has(foldThing(name));
   const speakers = gatherPeople(cast, blocks);
   const { notes, people } = readNotesAndPeople(toNoteLines(noteLines, context), speakers, isElement, messages);

@@ -154,7 +154,13 @@ interface NoteBase {
 export type Note = NoteBase &
   (
     | { readonly kind: 'items'; readonly category: CategoryName; readonly items: readonly NoteItem[] }
-    | { readonly kind: 'state'; readonly element: string; readonly state: string }
+    | {
+        readonly kind: 'state';
+        readonly element: string;
+        readonly state: string;
+        /** True for a name in quotes: it means the thing of that very name and no other. */
+        readonly quoted: boolean;
+      }
     | {
         readonly kind: 'costume';
         readonly person: string;

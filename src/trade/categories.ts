@@ -1,3 +1,5 @@
+import { departmentWords } from './category-words.js';
+
 /** The name of a category as the model and the JSON write it (plural). */
 export type CategoryName =
   | 'cast'
@@ -59,7 +61,7 @@ export const categories: readonly Category[] = [
   },
   {
     name: 'extras',
-    written: ['extras', 'extra', 'background', 'bg', 'background actors', 'supporting artists'],
+    written: ['extras', 'extra', 'background'],
     label: 'Extras',
     department: 'cast',
     group: 'people',
@@ -69,7 +71,7 @@ export const categories: readonly Category[] = [
   },
   {
     name: 'props',
-    written: ['props', 'prop', 'hand props', 'hand prop'],
+    written: ['props', 'prop'],
     label: 'Props',
     department: 'props',
     group: 'in hand',
@@ -79,7 +81,7 @@ export const categories: readonly Category[] = [
   },
   {
     name: 'food',
-    written: ['food', 'foods', 'food and drink'],
+    written: ['food', 'foods'],
     label: 'Food and drink',
     department: 'props',
     group: 'in hand',
@@ -99,7 +101,7 @@ export const categories: readonly Category[] = [
   },
   {
     name: 'vehicles',
-    written: ['vehicles', 'vehicle', 'picture vehicles', 'picture vehicle', 'picture cars', 'picture car'],
+    written: ['vehicles', 'vehicle'],
     label: 'Vehicles',
     department: 'transport',
     group: 'in hand',
@@ -119,7 +121,7 @@ export const categories: readonly Category[] = [
   },
   {
     name: 'costumes',
-    written: ['costumes', 'costume', 'wardrobe', 'wdr'],
+    written: ['costumes', 'costume', 'wardrobe'],
     label: 'Costumes',
     department: 'costume',
     group: 'on the body',
@@ -137,19 +139,6 @@ export const categories: readonly Category[] = [
       'makeup and hair',
       'hair and make-up',
       'hair and makeup',
-      'make up',
-      'make-up/hair',
-      'makeup/hair',
-      'hair/make-up',
-      'hair/makeup',
-      'hair & makeup',
-      'hair & make-up',
-      'makeup & hair',
-      'make-up & hair',
-      'hmu',
-      'h/mu',
-      'mu/h',
-      'mu',
     ],
     label: 'Make-up and hair',
     department: 'make-up',
@@ -160,7 +149,7 @@ export const categories: readonly Category[] = [
   },
   {
     name: 'dressing',
-    written: ['dressing', 'set dressing', 'set dec', 'set decoration'],
+    written: ['dressing', 'set dressing'],
     label: 'Dressing',
     department: 'art',
     group: 'the place',
@@ -190,7 +179,7 @@ export const categories: readonly Category[] = [
   },
   {
     name: 'effects',
-    written: ['effects', 'effect', 'special effects', 'special effect', 'practical effects', 'sfx', 'spfx', 'fx'],
+    written: ['effects', 'effect'],
     label: 'Effects on set',
     department: 'effects',
     group: 'air, sound and picture',
@@ -200,7 +189,7 @@ export const categories: readonly Category[] = [
   },
   {
     name: 'visual-effects',
-    written: ['visual-effects', 'visual effects', 'visual-effect', 'visual effect', 'vfx', 'visual fx'],
+    written: ['visual-effects', 'visual effects', 'visual-effect', 'visual effect', 'vfx'],
     label: 'Visual effects',
     department: 'camera, light and sound',
     group: 'air, sound and picture',
@@ -210,7 +199,7 @@ export const categories: readonly Category[] = [
   },
   {
     name: 'sound',
-    written: ['sound', 'sounds', 'sound effects', 'sound effect'],
+    written: ['sound', 'sounds'],
     label: 'Sound',
     department: 'camera, light and sound',
     group: 'air, sound and picture',
@@ -230,7 +219,7 @@ export const categories: readonly Category[] = [
   },
   {
     name: 'gear',
-    written: ['gear', 'special gear', 'special equipment'],
+    written: ['gear', 'special equipment'],
     label: 'Special gear',
     department: 'camera, light and sound',
     group: 'air, sound and picture',
@@ -240,12 +229,11 @@ export const categories: readonly Category[] = [
   },
 ];
 
-/** Short words that departments use for two different things. Common practice: SFX on a picture's breakdown and in a sound log. */
-export const shortForTwo: readonly { readonly word: string; readonly read: string; readonly other: string }[] = [
-  { word: 'sfx', read: 'effects', other: 'sound' },
-];
-
-const byWord = new Map(categories.flatMap((category) => category.written.map((word) => [word, category] as const)));
+const byWord = new Map(
+  categories.flatMap((category) =>
+    [...category.written, ...(departmentWords[category.name] ?? [])].map((word) => [word, category] as const),
+  ),
+);
 const byName = new Map(categories.map((category) => [category.name, category] as const));
 
 /** The category that a writer's word names, or null. Case does not matter. */
