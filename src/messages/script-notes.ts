@@ -3,7 +3,7 @@ import { define, type MessageTable } from './define.js';
 /** Messages about notes. */
 export const noteMessages = {
   'note-new-element': define<{ name: string }>('info', 'A note that makes a new element', ({ name }) => ({
-    reason: `Expected a category, a person or a known element before the colon, found \`${name}\`; it is noted as a new element.`,
+    reason: `Expected a category, a person or a thing of the script before the colon, found \`${name}\`; it is noted as a new element.`,
     hint: `If it is only a remark, leave the colon out; else nothing need be done.`,
   })),
   'note-day-unreadable': define<{ value: string }>('warning', 'A story day that cannot be read', ({ value }) => ({

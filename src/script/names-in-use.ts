@@ -1,4 +1,4 @@
-import { foldName } from '../base/slug.js';
+import { foldName, foldThing } from '../base/slug.js';
 import type { Piece } from './read-blocks.js';
 import type { Line, Note } from './types.js';
 
@@ -37,4 +37,28 @@ function namesOf(note: Note): readonly string[] {
   if (note.kind === 'costume') return [note.person, ...note.garments.map((item) => item.name)];
   if (note.kind === 'state') return [note.element];
   return note.kind === 'no' ? note.names : [];
+}
+
+/** Tells whether the action of a script holds the words of a name, whatever stands between them. */
+export function makeSpokenOf(pieces: readonly Piece[]): (name: string) => boolean {
+  let text: string | null = null;
+  const asked = new Map<string, boolean>();
+  return (name) => {
+    text ??= wordsOf(pieces.flatMap(actionOf).join(' '));
+    const words = wordsOf(foldThing(name));
+    const known = asked.get(words) ?? (words.trim() !== '' && text.includes(words));
+    asked.set(words, known);
+    return known;
+  };
+}
+
+function actionOf(piece: Piece): string[] {
+  return piece.kind === 'action' ? piece.lines.map((line) => line.text) : [];
+}
+
+/** The words of a text with one space around each. */
+function wordsOf(text: string): string {
+  return ` ${foldName(text)
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim()} `;
 }

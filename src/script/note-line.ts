@@ -17,6 +17,8 @@ export interface NoteContext {
   readonly people: readonly Person[];
   /** True for the name of a mark or a definition. */
   readonly isElement: (name: string) => boolean;
+  /** True for words that the action of the script holds. */
+  readonly isSpokenOf: (name: string) => boolean;
   readonly messages: Diagnostic[];
 }
 

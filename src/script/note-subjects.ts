@@ -46,7 +46,8 @@ export function readSubject(
     context.messages.push(sayScript('note-person-unclear', { person: keyed.key, value: keyed.value }, line.at));
     return [remark(line)];
   }
-  if (isNew) context.messages.push(sayScript('note-new-element', { name: keyed.key }, line.at));
+  if (isNew && !context.isSpokenOf(keyed.key))
+    context.messages.push(sayScript('note-new-element', { name: keyed.key }, line.at));
   const costume = isElement ? [] : readCostume(keyed.key, keyed, line, context);
   (costume.length > 0 ? names.wearers : names.elements).add(folded);
   if (costume.length > 0) return costume;

@@ -34,18 +34,18 @@ export function toNoteLines(lines: readonly RawLine[], context: MarkContext): No
 export function readNotesAndPeople(
   lines: readonly NoteLine[],
   known: readonly Person[],
-  isElement: NoteContext['isElement'],
+  names: Pick<NoteContext, 'isElement' | 'isSpokenOf'>,
   messages: Diagnostic[],
 ): { notes: Note[]; people: readonly Person[] } {
   const first: Diagnostic[] = [];
-  const notes = readNotes(lines, { people: known, isElement, messages: first });
+  const notes = readNotes(lines, { people: known, ...names, messages: first });
   const added = peopleOfNotes(known, notes);
   if (added.length === 0) {
     messages.push(...first);
     return { notes, people: known };
   }
   const people = [...known, ...added];
-  return { notes: readNotes(lines, { people, isElement, messages }), people };
+  return { notes: readNotes(lines, { people, ...names, messages }), people };
 }
 
 /** A note line with its key, and the category whose list it holds or goes on with. */

@@ -11,7 +11,7 @@ import { findFrontFence } from './front-fence.js';
 import { readFrontMatter } from './front-matter.js';
 import { gatherPeople } from './gather-people.js';
 import { collectCues } from './known-cues.js';
-import { markNames, noteNames } from './names-in-use.js';
+import { makeSpokenOf, markNames, noteNames } from './names-in-use.js';
 import { checkRawLines } from './odd-lines.js';
 import { parseMarkdown } from './parse-markdown.js';
 import { printLines } from './printed-lines.js';
@@ -61,9 +61,9 @@ export function readScriptText(text: string, file: string): ReadScript {
   // 4. People, then what speaks of them: notes and definitions.
   const marked = markNames(pieces);
   const things = new Set([...marked, ...defined, ...formerNames(written)].map(foldThing));
-  const isElement = (name: string) => things.has(foldThing(name));
+  const names = { isElement: (name: string) => things.has(foldThing(name)), isSpokenOf: makeSpokenOf(pieces) };
   const speakers = gatherPeople(cast, blocks);
-  const { notes, people } = readNotesAndPeople(toNoteLines(noteLines, context), speakers, isElement, messages);
+  const { notes, people } = readNotesAndPeople(toNoteLines(noteLines, context), speakers, names, messages);
   const definitions = buildDefinitions(written, people, messages);
   const { scenes: placed, script: scriptNotes } = placeNotes(bare, notes);
   const scenes = carryLights(placed, messages);
