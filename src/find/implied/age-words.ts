@@ -27,16 +27,16 @@ const youngNoun = `(?:${or(ageWords.young)})`;
 const figure = `(?:${before}(?:${span}|${decade})${unit}|an? (?:\\p{Ll}+ ){0,2}${youngNoun}(?: (?:of|aged) ${before}${span}${unit})?|an? ${span}(?:[- ]year[- ]old|${parts}[- ]old)(?: \\p{Ll}+)?|${youngNoun.replace('(?:', '(?:teenage |')})`;
 
 const name = "\\p{Lu}[\\p{L}\\p{N}.'’-]*(?: \\p{Lu}[\\p{L}\\p{N}.'’-]*){0,3}";
-const kin = `(?<=\\b(?:[Aa]|[Aa]n|[Tt]he|[Hh]er|[Hh]is|[Tt]heir|[Mm]y|[Oo]ur) (?:\\p{Ll}+ ){0,2})(?:son|daughter|brother|sister|cousin|niece|nephew|grandson|granddaughter|${youngNoun}|twins|man|woman)`;
+const kin = `(?:[Aa]|[Aa]n|[Tt]he|[Hh]er|[Hh]is|[Tt]heir|[Mm]y|[Oo]ur) (?:\\p{Ll}+ ){0,2}?(son|daughter|brother|sister|cousin|niece|nephew|grandson|granddaughter|${youngNoun}|twins|man|woman)`;
 const ends =
   '(?=\\s*(?:[.;:)!?—–]|$)|,(?! (?:(?:one|two|three|four|five|six|seven|eight|nine|ten) ?[,.]|\\d+ ?[,.]))|\\s+(?:and|in|with|but|who)\\b|\\s-\\s)';
 const words = `(?:(?!${numberWord}\\b)[\\p{Ll}’-]+(?: [\\p{Ll}’-]+){0,3}, )`;
 
-/** "TOMMY, nine", "PIP (9)", "POLLY — ten —", "GUS, muddy, fourteen", "her son, five". */
-const behindName = new RegExp(
-  `(?<![\\p{L}\\p{N}’'-])(${name}|${kin})(?:, ${words}{0,2}| ?\\((?:[^(),]{1,20}, )?| [—–-] )(${figure})${ends}`,
-  'gu',
-);
+const behind = `(?:, ${words}{0,2}| ?\\((?:[^(),]{1,20}, )?| [—–-] )(${figure})${ends}`;
+/** "TOMMY, nine", "PIP (9)", "POLLY — ten —", "GUS, muddy, fourteen". */
+const behindName = new RegExp(`(?<![\\p{L}\\p{N}’'-])(${name})${behind}`, 'gu');
+/** "her son, five". */
+const behindKin = new RegExp(`\\b${kin}${behind}`, 'gu');
 /** "Polly is ten.", "TOMMY is a boy of nine." */
 const saidOfName = new RegExp(
   `(?<![\\p{L}\\p{N}’'-])(${name}) (?:is|’s|turns|has just turned) (${before}${span}(?: years old| today| tomorrow)?|an? ${youngNoun} of ${span})(?=[.,;!])`,
@@ -51,10 +51,10 @@ const beforeName = new RegExp(
 const ofTwo = new RegExp(`(${name}) and (${name}), (?:both|each) (${before}${span})${ends}`, 'gu');
 /** Nobody is named: "a boy of ten", "a girl, 9,", "a six-year-old", "aged ten", "in her early teens". */
 const nameless = [
-  new RegExp(`\\b${youngNoun}(?:, | (?:of|aged) | ?\\()(${before}${span}${unit})(?=[\\s,.;:)!?—–]|$)`, 'giu'),
-  new RegExp(`(?<![\\p{L}\\p{N}-])(${span}[- ](?:years?|months?|weeks?)[- ]olds?)\\b`, 'giu'),
-  new RegExp(`\\baged? (${before}${span}${parts}?)(?=[\\s,.;:)!?—–]|$)`, 'giu'),
-  /\b(in (?:his|her|their) (?:early |mid-|mid |late )?teens|(?:early|mid|late)[- ]teens|teenaged?)\b/giu,
+  new RegExp(`\\b${youngNoun}(?:, | (?:of|aged) | ?\\()(${before}${span}${unit})(?=[\\s,.;:)!?—–]|$)`, 'gi'),
+  new RegExp(`(?<![\\w-])(${span}[- ](?:years?|months?|weeks?)[- ]olds?)\\b`, 'gi'),
+  new RegExp(`\\baged? (${before}${span}${parts}?)(?=[\\s,.;:)!?—–]|$)`, 'gi'),
+  /\b(in (?:his|her|their) (?:early |mid-|mid |late )?teens|(?:early|mid|late)[- ]teens|teenaged?)\b/gi,
 ];
 
 const rightBehind = new RegExp(`^(?:, ${words}{0,2}| ?\\((?:[^(),]{1,20}, )?| [—–] )${figure}${ends}`, 'u');
@@ -66,8 +66,8 @@ export function beginsWithAge(behind: string): boolean {
 
 /** Tried first, for speed: without one of these there is no age. */
 const mayTellAge = new RegExp(
-  `\\d|\\b(?:age[d]?|teen\\p{L}*|${or(ageWords.decades)}|${small.slice(1).join('|')}|${tens.join('|')}|${youngNoun})\\b`,
-  'iu',
+  `\\d|\\b(?:age[d]?|teen[a-z]*|${or(ageWords.decades)}|${small.slice(1).join('|')}|${tens.join('|')}|${youngNoun})\\b`,
+  'i',
 );
 
 /** All ages of people in a text, of whatever age, in the order of the patterns; nobody's age comes twice. */
@@ -78,11 +78,14 @@ export function readToldAges(text: string): ToldAge[] {
     if (!told.some((one) => start < one.end && one.start < end && (name === null || one.name === name)))
       told.push({ name, age: trimAge(age), start, end: text[end] === ')' ? end + 1 : end });
   };
-  for (const { 0: all, 1: one = '', 2: two = '', 3: age = '', index } of text.matchAll(ofTwo))
-    for (const each of [one, two]) add(each, age, index, index + all.length);
-  for (const pattern of [behindName, saidOfName])
+  if (/\b(?:both|each)\b/.test(text))
+    for (const { 0: all, 1: one = '', 2: two = '', 3: age = '', index } of text.matchAll(ofTwo))
+      for (const each of [one, two]) add(each, age, index, index + all.length);
+  const patterns = [behindName, behindKin, ...(/ (?:is|turns|has) |’s /.test(text) ? [saidOfName] : [])];
+  for (const pattern of patterns)
     for (const { 0: all, 1: owner = '', 2: age = '', index } of text.matchAll(pattern))
       add(owner, age, index, index + all.length);
+  if (!/old|age|teen|\b(?:baby|infant|child|kid|boy|girl|youngster|school)/i.test(text)) return told;
   for (const { 0: all, 1: years, 2: of, 3: owner = '', index } of text.matchAll(beforeName))
     add(owner, years ?? of ?? '', index, index + all.length);
   for (const pattern of nameless)

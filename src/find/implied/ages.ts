@@ -1,7 +1,8 @@
 import type { Script } from '../../script/types.js';
+import { ageWords } from '../../trade/age-words.js';
 import type { Sentence, Token } from '../reading.js';
 import { isUnderAge, readToldAges, type ToldAge } from './age-words.js';
-import { isPerson } from './word-list.js';
+import { isPerson, openWordList } from './word-list.js';
 
 /** Someone who is under 18 in the script. */
 export interface Minor {
@@ -49,13 +50,30 @@ export function readAgeOfCue(extensions: readonly string[]): string | null {
 
 /** The ages under 18 that a sentence of action gives: "TOM (12)", "a boy, 9", "a six-year-old", "aged ten", "mid-teens". */
 export function readAges(sentence: Sentence): AgeInWords[] {
-  if (sentence.kind !== 'action') return [];
+  if (sentence.kind !== 'action' || !sentence.tokens.some(mayBeAge)) return [];
   return readToldAges(sentence.text).flatMap((told) => {
     if (!isUnderAge(told.age) || !isSomeone(told, sentence)) return [];
     const name = told.name === null ? sentence.text.slice(told.start, told.end) : nameIn(told, sentence);
     const minor: Minor = { name, age: told.age, from: 'action' };
     return [{ minor, named: told.name !== null, sentence, start: told.start, end: told.end }];
   });
+}
+
+const wordsOfAge = openWordList(
+  [ageWords.small, ageWords.tens, ageWords.decades, ageWords.young, 'aged age teens twins'].join(' '),
+);
+
+/** Tried first, for speed. */
+function mayBeAge({ lower }: Token): boolean {
+  if (lower.length < 2) return isDigit(lower);
+  return (
+    wordsOfAge.words.has(lower) || isDigit(lower) || (lower.includes('-') && /teen|old|^[a-z]+ty-|ish$/.test(lower))
+  );
+}
+
+function isDigit(word: string): boolean {
+  const code = word.charCodeAt(0);
+  return code >= 48 && code <= 57;
 }
 
 /** The canonical name of whom the words name, else the words without an article. */

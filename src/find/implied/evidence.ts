@@ -159,7 +159,7 @@ function elementOfCategory(
 
 /** True when the words around a find keep it out, or when it is only pictured or a figure of speech. */
 function isGuarded(
-  { at, scene }: Find,
+  { at, scene, words }: Find,
   { notPrev, notNear, notObject }: Extract<Cue, { on: 'category' }>,
   sentences: readonly Sentence[],
 ): boolean {
@@ -170,7 +170,7 @@ function isGuarded(
   });
   if (!sentence) return false;
   const { tokens } = sentence;
-  const stretch = stretchOf(sentence, at);
+  const stretch = stretchOf(sentence, at, words);
   const inList = (list: string) => (token: Token) => holds(openWordList(list), token);
   const { first, core, last } = stretch;
   return (
@@ -182,15 +182,17 @@ function isGuarded(
 }
 
 /** The tokens of a find; an event turns on its verb, a thing on its last word. */
-function stretchOf({ tokens, place }: Sentence, at: Range): Stretch {
-  const offset = (index: number, edge: 'start' | 'end') => {
-    const token = tokens[index] as Token;
-    return place(token.start, token.end)[edge].offset;
-  };
-  let first = 0;
-  while (first < tokens.length - 1 && offset(first, 'end') <= at.start.offset) first++;
+function stretchOf({ text, tokens, place }: Sentence, at: Range, words: string): Stretch {
+  let start = text.indexOf(words);
+  while (start >= 0 && place(start, start + words.length).start.offset < at.start.offset)
+    start = text.indexOf(words, start + 1);
+  const from = Math.max(0, start);
+  const first = Math.max(
+    0,
+    tokens.findIndex(({ end }) => end > from),
+  );
   let last = first;
-  while (last < tokens.length - 1 && offset(last + 1, 'start') < at.end.offset) last++;
+  while (last < tokens.length - 1 && (tokens[last + 1] as Token).start < from + words.length) last++;
   const verb = tokens.findIndex(({ tag }, index) => index >= first && index <= last && tag === 'verb');
   return { first, core: verb < 0 ? last : verb, last };
 }

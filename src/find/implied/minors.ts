@@ -40,12 +40,12 @@ const noNames = new Set('mrs miss the old young little big baby master boy girl 
 function fromMentions(sentence: Sentence, minors: Minors): Reason[] {
   const reasons: Reason[] = [];
   let before: Minor | undefined;
-  sentence.tokens.forEach((token, at) => {
+  for (const [at, token] of sentence.tokens.entries()) {
     const named = minorOf(token, minors);
     if (named && named !== before)
       reasons.push(reason(sentence, token.start, endOfName(sentence, at, named, minors), sayAge(named), 0.9));
     before = named;
-  });
+  }
   return reasons;
 }
 
@@ -53,7 +53,7 @@ function fromMentions(sentence: Sentence, minors: Minors): Reason[] {
 function minorOf(token: Token | undefined, minors: Minors): Minor | undefined {
   if (!token) return undefined;
   if (token.person !== null) return minors.get(foldName(token.person));
-  return token.tag === 'noun' || /^\p{Lu}/u.test(token.text) ? minors.get(token.lower) : undefined;
+  return token.tag === 'noun' || token.text !== token.lower ? minors.get(token.lower) : undefined;
 }
 
 /** Where the name ends whose first word stands at `at`. */
