@@ -73,7 +73,8 @@ export function splitSentences(text: string): { readonly start: number; readonly
 function pushSentence(sentences: { start: number; text: string }[], text: string, start: number, end: number): void {
   const raw = text.slice(start, end);
   const trimmed = raw.trim();
-  if (trimmed !== '') sentences.push({ start: start + raw.indexOf(trimmed), text: trimmed });
+  // Signs alone, such as the fence of a quotation, say nothing.
+  if (/[\p{L}\p{N}]/u.test(trimmed)) sentences.push({ start: start + raw.indexOf(trimmed), text: trimmed });
 }
 
 /** Cuts a sentence at the last clause that ends in time, else at the last word, with dots. */

@@ -8,6 +8,10 @@ export const frontMessages = {
       : `Expected text in UTF-8, found bytes that are none in line ${line}.`,
     hint: 'Save the script again as “UTF-8” in your editor; names with accents may have to be typed again.',
   })),
+  'null-character': define('warning', 'A character that is no text', () => ({
+    reason: 'Expected text, found a NUL character; it prints as a sign for what cannot be read.',
+    hint: 'Delete it, or save the script anew as plain text: editors that show nothing there still write it.',
+  })),
   'front-matter-unreadable': define<{ found: string }>('error', 'Front matter that cannot be read', ({ found }) => ({
     reason: `Expected lines of the form \`title: The Ferry\` between the \`---\` lines, found ${found}.`,
     hint: 'Write one `key: value` a line, and put quotes round a value that holds a colon: `title: "Day One: Rain"`.',

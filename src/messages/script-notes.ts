@@ -37,6 +37,10 @@ export const noteMessages = {
     reason: `Expected something behind \`${key}:\`, found nothing.`,
     hint: 'Write it on the same line, or take the note out.',
   })),
+  'note-twice': define<{ key: string }>('warning', 'Two notes of which one counts', ({ key }) => ({
+    reason: `Expected one \`${key}:\` in a scene, found another further down; the last one counts.`,
+    hint: 'Take one of the two out.',
+  })),
   'note-none': define<{ key: string; written: string }>('info', 'A list that says it is empty', ({ key, written }) => ({
     reason: `Expected names behind \`${key}:\`, found \`${written}\`; nothing is listed.`,
     hint: 'Take the note out; what is found in the text and shall not be there is refused with `> no: lamp`.',

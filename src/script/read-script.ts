@@ -4,7 +4,7 @@ import { sayScript } from '../messages/script.js';
 import { buildDefinitions } from './build-definitions.js';
 import { buildScenes, placeNotes } from './build-scenes.js';
 import { carryLights } from './carried-lights.js';
-import { checkNearNames, checkNumbers, checkTitles, checkUnused } from './checks.js';
+import { checkNearNames, checkNumbers, checkRepeatedNotes, checkTitles, checkUnused } from './checks.js';
 import { groupLines } from './chunks.js';
 import { decodeText } from './decode.js';
 import { findFrontFence } from './front-fence.js';
@@ -19,7 +19,7 @@ import { maskPrivateText } from './private-text.js';
 import { readBlocks } from './read-blocks.js';
 import { definedNames, formerNames, sortOutDefinitions } from './read-definitions.js';
 import { readNotesAndPeople, toNoteLines } from './read-notes.js';
-import { makeSourceText, rangeAt } from './source-text.js';
+import { checkNull, makeSourceText, rangeAt } from './source-text.js';
 import type { Block, Script } from './types.js';
 
 /** A script as read, with all that is odd about it. */
@@ -45,7 +45,7 @@ export function readScriptText(text: string, file: string): ReadScript {
   const { fence, messages: fenceMessages } = findFrontFence(source);
   const { front, people: cast, messages: frontMessages } = readFrontMatter(source, fence);
   const masked = maskPrivateText(source, fence?.bodyStart ?? 0);
-  messages.push(...fenceMessages, ...frontMessages, ...masked.messages);
+  messages.push(...fenceMessages, ...frontMessages, ...masked.messages, ...checkNull(source));
   // 2. Markdown to lines, each with its place.
   const printed = printLines(parseMarkdown(masked.forParser), source, masked.forPrint);
   const { lines, definitions: written } = sortOutDefinitions(printed, messages);
@@ -73,6 +73,7 @@ export function readScriptText(text: string, file: string): ReadScript {
     ...checkNumbers(scenes, blocks, front),
     ...checkNearNames(people, blocks),
     ...checkTitles(people),
+    ...checkRepeatedNotes(scenes),
     ...checkUnused(definitions, new Set([...marked, ...noteNames(notes)])),
   );
   const script = {

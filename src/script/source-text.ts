@@ -1,4 +1,6 @@
+import type { Diagnostic } from '../base/diagnostic.js';
 import type { Point, Range } from '../base/text-range.js';
+import { sayScript } from '../messages/script.js';
 
 /** The source of a script with the table of its lines. */
 export interface SourceText {
@@ -62,4 +64,10 @@ export function rangeInLine(source: SourceText, line: number, start: number, end
     start: { line, column: start - first + 1, offset: start },
     end: { line, column: end - first + 1, offset: end },
   };
+}
+
+/** Says where the first NUL character stands: it prints as U+FFFD (CommonMark 0.31, insecure characters). */
+export function checkNull(source: SourceText): Diagnostic[] {
+  const at = source.text.indexOf('\0');
+  return at === -1 ? [] : [sayScript('null-character', undefined, rangeAt(source, at, at + 1))];
 }
