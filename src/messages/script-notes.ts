@@ -41,6 +41,10 @@ export const noteMessages = {
     reason: `Expected one \`${key}:\` in a scene, found another further down; the last one counts.`,
     hint: 'Take one of the two out.',
   })),
+  'note-wears-late': define<{ person: string }>('warning', 'A list of clothes behind a change', ({ person }) => ({
+    reason: `Expected what ${person} wears before what ${person} changes in the scene, found it behind; it is read as what ${person} comes in with.`,
+    hint: `Move the note up under the heading, or write \`> ${person}: changes to …\` for what is put on here.`,
+  })),
   'note-none': define<{ key: string; written: string }>('info', 'A list that says it is empty', ({ key, written }) => ({
     reason: `Expected names behind \`${key}:\`, found \`${written}\`; nothing is listed.`,
     hint: 'Take the note out; what is found in the text and shall not be there is refused with `> no: lamp`.',

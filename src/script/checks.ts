@@ -4,7 +4,7 @@ import type { Range } from '../base/text-range.js';
 import { sayScript } from '../messages/script.js';
 import { foldPerson, groupByUntitled } from './people.js';
 import { compareSceneNumbers } from './scene-number.js';
-import type { Block, Definition, FrontMatter, Note, Person, Scene } from './types.js';
+import type { Block, Definition, FrontMatter, Person, Scene } from './types.js';
 
 /** A number of the script, on a scene or kept by an omitted one. */
 interface Numbered {
@@ -147,23 +147,4 @@ export function checkUnused(definitions: readonly Definition[], used: ReadonlySe
   return definitions
     .filter((definition) => ![definition.name, ...definition.was].some((name) => used.has(foldName(name))))
     .map((definition) => sayScript('definition-unused', { name: definition.name }, definition.at));
-}
-
-/** What a scene has one of, by the kind of its note. */
-const onlyOne = new Map<Note['kind'], string>([
-  ['synopsis', 'synopsis'],
-  ['time', 'time'],
-  ['day', 'day'],
-]);
-
-/** Says when a scene has two notes of which only one can count. */
-export function checkRepeatedNotes(scenes: readonly Pick<Scene, 'notes'>[]): Diagnostic[] {
-  return scenes.flatMap(({ notes }) =>
-    notes.flatMap((note, index) => {
-      const key = onlyOne.get(note.kind);
-      const next = notes.slice(index + 1).find(({ kind }) => kind === note.kind);
-      if (key === undefined || !next) return [];
-      return [sayScript('note-twice', { key }, note.at, [{ place: next.at, reason: 'this one counts' }])];
-    }),
-  );
 }

@@ -4,7 +4,8 @@ import { sayScript } from '../messages/script.js';
 import { buildDefinitions } from './build-definitions.js';
 import { buildScenes, placeNotes } from './build-scenes.js';
 import { carryLights } from './carried-lights.js';
-import { checkNearNames, checkNumbers, checkRepeatedNotes, checkTitles, checkUnused } from './checks.js';
+import { checkLateLists, checkRepeatedNotes } from './check-notes.js';
+import { checkNearNames, checkNumbers, checkTitles, checkUnused } from './checks.js';
 import { groupLines } from './chunks.js';
 import { decodeText } from './decode.js';
 import { findFrontFence } from './front-fence.js';
@@ -74,6 +75,7 @@ export function readScriptText(text: string, file: string): ReadScript {
     ...checkNearNames(people, blocks),
     ...checkTitles(people),
     ...checkRepeatedNotes(scenes),
+    ...checkLateLists(scenes),
     ...checkUnused(definitions, new Set([...marked, ...noteNames(notes)])),
   );
   const script = {
