@@ -23,7 +23,7 @@ const intoWater = new RegExp(
 );
 /** Words that mean water only where there is some. */
 const inWater =
-  /\b(?:goes in|falls in|jumps in|dives in|goes over(?:board| the side)|falls overboard|comes up (?:spluttering|gasping|coughing|for air))\b(?! (?:the|a|an|his|her|with) (?!oar))/i;
+  /\b(?:(?:overbalances|slips|trips|stumbles|topples|tips|lunges|loses)\b[^.;:]* goes in|falls in|jumps in|dives in|goes over(?:board| the side)|falls overboard|comes up (?:spluttering|gasping|coughing|for air))\b(?! (?:the|a|an|his|her|with) (?!oar))/i;
 const byWater = new RegExp(`\\b(?:${waters}|boat|dinghy|canoe|punt|raft|oars?|quay|jetty|pier)\\b`, 'i');
 const wetThrough = /\b(?:soaked|drenched|sodden|wet through|dripping wet|soaking wet|dripping(?=\s*(?:[,.;]|and\b)))/i;
 const dirt = 'mud|plaster|dust|flour|paint|soot|oil|blood|slime|coal dust|ash';

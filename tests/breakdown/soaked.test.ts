@@ -25,6 +25,7 @@ describe('who gets wet or dirty', () => {
     ['EXT. QUAY - DAY', 'Nora comes up spluttering.', ['wet-nora']],
     ['EXT. AT SEA - DAY', 'Nora, dripping, climbs into the boat.', ['wet-nora']],
     ['INT. SHOP - DAY', 'Nora opens the door and goes in.', []],
+    ['EXT. BOAT SHED - DAY', 'Nora opens the door and goes in.', []],
     ['INT. SHOP - DAY', 'Nora falls in love.', []],
     ['INT. HALL - DAY', 'Nora, nine, muddy to the knees, slides in.', ['dirty-nora']],
     ['INT. HALL - DAY', 'Nora is covered in plaster.', ['dirty-nora']],

@@ -1,4 +1,4 @@
-import type { Breakdown, BreakdownScene, PersonEntry } from '../../breakdown/types.js';
+import type { Breakdown, BreakdownScene, CostumeChange, PersonEntry } from '../../breakdown/types.js';
 import { type Block, bold, type Inline } from '../layout/kit.js';
 import { pickScenes, type SceneIndex, scenesWords } from '../words/scene-list-words.js';
 
@@ -49,7 +49,7 @@ function fillRow(person: PersonEntry, index: SceneIndex): GridRow {
   for (const change of person.changes) {
     const scenes = scenesWords(change.scenes, index);
     const how = onCamera.has(change.number) ? ', put on in the scene' : '';
-    const known = change.garments.length > 0 ? '' : ': not told';
+    const known = change.garments.length > 0 ? '' : isAsked(person, change, index) ? ': ? as before' : ': not told';
     add(change.storyDay, [bold(`change ${change.number}`), `, ${scenes}${how}${known}`]);
   }
   const bare = new Set(person.changes.filter((one) => one.garments.length === 0).flatMap((change) => change.scenes));
@@ -59,6 +59,11 @@ function fillRow(person: PersonEntry, index: SceneIndex): GridRow {
     add(day, `? ${scenesWords(ids, index)}: not told`);
   }
   return { name: person.name, cells };
+}
+
+/** True for a change of which a question asks whether it is the one of the day before. */
+function isAsked(person: PersonEntry, change: CostumeChange, index: SceneIndex): boolean {
+  return pickScenes(change.scenes, index).some((scene) => scene.perhapsWorn.some((one) => one.person === person.name));
 }
 
 /** The numbers of a person's changes that begin while the camera runs. */

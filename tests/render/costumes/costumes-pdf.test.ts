@@ -21,6 +21,43 @@ const lines = await linesOf();
 const linesAfter = (start: string) => lines.slice(lines.findIndex((line) => line.startsWith(start)) + 1);
 
 describe('costumes.pdf', () => {
+  it('asks on every page what a new day leaves open, and says where nothing is told', async () => {
+    const day = (number: number) => ({
+      label: `D${number}`,
+      series: 'D' as const,
+      number,
+      reason: 'a test',
+      sure: true,
+    });
+    const scene = (order: number, garments: readonly string[], perhaps: readonly string[]) =>
+      makeScene({
+        order,
+        place: 'Yard',
+        storyDay: day(order),
+        cast: [makeCast({ name: 'Bo' })],
+        wears: [
+          { person: 'Bo', change: order, changeOut: order, garments: garments.map((name) => makeGarment({ name })) },
+        ],
+        perhapsWorn: perhaps.length > 0 ? [{ person: 'Bo', garments: perhaps, from: 'scene-1' }] : [],
+      });
+    const scenes = [scene(1, ['cap'], []), scene(2, [], ['cap']), scene(3, [], [])];
+    const changes = scenes.map(({ id, wears, storyDay }, i) =>
+      makeChange({
+        number: i + 1,
+        storyDay: storyDay.label,
+        scenes: [id],
+        garments: wears.flatMap(({ garments }) => garments.map((one) => ({ ...one, states: [] }))),
+      }),
+    );
+    const cast = [makePerson({ name: 'Bo', seen: scenes.map(({ id }) => id), changes })];
+    const text = (await linesOf(makeBreakdown({ scenes, cast }))).join(' ');
+    expect(text).toContain('change 2, sc 2: ? as before');
+    expect(text).toContain('change 3, sc 3: not told');
+    expect(text).toContain('Scene 2, a new day: ? still cap (as in sc 1)? Ask. Yes');
+    expect(text).toContain('Bo: ? still cap (as in sc 1): ask.');
+    expect(text).toContain('? In sc 3 the script does not tell what Bo wears. Ask, and write it here:');
+  });
+
   it('lists the open questions about clothes on its first page, and no others', async () => {
     const question = (key: string, text: string) => makeQuestion({ id: `${key}-yard`, key, text });
     const questions = [
