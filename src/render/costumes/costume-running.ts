@@ -1,4 +1,5 @@
-import type { Breakdown, BreakdownScene, SceneElement, Wears } from '../../breakdown/types.js';
+import type { Breakdown, BreakdownScene, Garment, SceneElement, Wears } from '../../breakdown/types.js';
+import { isOnAfter, isOnBefore } from '../../breakdown/worn-when.js';
 import { type Block, blank, bold, type Inline, knownWords, stateWords } from '../layout/kit.js';
 import { headingSentence } from '../sheets/sheet-words.js';
 import { dangerLines } from '../words/danger-words.js';
@@ -66,12 +67,13 @@ function personEntry(person: string, scene: BreakdownScene, firsts: Firsts, inde
   const perhaps = scene.perhapsWorn.find((one) => one.person === person);
   const asked = perhaps ? [` ${perhapsWords(perhaps, index.labels)}: ask. `, blank(60)] : [];
   if (!wears) return [bold(person), ...(perhaps ? [':', ...asked] : untold)];
+  const isFirst = (number: number) => firsts.get(`${person} ${number}`) === scene.id;
   const change =
     wears.change === wears.changeOut ? `${wears.change}` : `${wears.change} → ${wears.changeOut} in the scene`;
   return [
     bold(person),
     `, change ${change}: `,
-    wearsWords(wears, firsts.get(`${person} ${wears.changeOut}`) === scene.id),
+    wears.change === wears.changeOut ? wearsWords(wears.garments, isFirst(wears.change)) : twoChanges(wears, isFirst),
     ...asked,
   ];
 }
@@ -79,9 +81,8 @@ function personEntry(person: string, scene: BreakdownScene, firsts: Firsts, inde
 const untold = [': ? the script does not tell. ', blank(140)];
 
 /** The whole list where a change begins, later only what differs: states, actions, absences. */
-function wearsWords(wears: Wears, whole: boolean): string {
-  const garments = sortHeadToFoot(wears.garments);
-  const told = garments.filter((one) => whole || one.absent || lookWords(one) !== '');
+function wearsWords(garments: readonly Garment[], whole: boolean): string {
+  const told = sortHeadToFoot(garments).filter((one) => whole || one.absent || lookWords(one) !== '');
   const words = told.map((one) => {
     if (one.absent) return `${one.action === 'left off' ? 'from then on ' : ''}NO ${one.name}`;
     const look = lookWords(one);
@@ -89,6 +90,18 @@ function wearsWords(wears: Wears, whole: boolean): string {
   });
   if (whole) return `${words.join(', ')}.`;
   return words.length > 0 ? `as before; ${words.join(', ')}.` : 'as before.';
+}
+
+/** A change on camera: what is on first, and what after it; that all of the first comes off goes without saying. */
+function twoChanges({ change, garments }: Wears, isFirst: (number: number) => boolean): string {
+  const calm = garments.map((one) => (isPlain(one) ? { ...one, action: null } : one));
+  const before = calm.filter((_, i) => isOnBefore(garments[i] as Garment));
+  const after = calm.filter((_, i) => isOnAfter(garments[i] as Garment));
+  return `first ${wearsWords(before, isFirst(change)).replace(/\.$/, '')}; then ${wearsWords(after, true)}`;
+}
+
+function isPlain({ action }: Garment): boolean {
+  return action === 'put on' || action === 'taken off' || action === 'left off';
 }
 
 function extraEntries(scene: BreakdownScene): Inline[] {

@@ -138,7 +138,7 @@ describe('costumes.pdf', () => {
       wears: [{ person: 'Bo', change: 1, changeOut: 2, garments: [makeGarment({ name: 'jumper', action: 'put on' })] }],
     });
     const text = (await linesOf(makeBreakdown({ scenes: [scene] }))).join(' ');
-    expect(text).toContain('Bo, change 1 → 2 in the scene: as before; jumper (put on in the scene).');
+    expect(text).toContain('Bo, change 1 → 2 in the scene: first as before; then jumper.');
     expect(text).toContain('Not on anybody: wet suit, dripping');
     expect(text).toContain('Make-up: blood to the elbows, Bo');
   });
