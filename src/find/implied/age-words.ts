@@ -57,11 +57,17 @@ const nameless = [
   /\b(in (?:his|her|their) (?:early |mid-|mid |late )?teens|(?:early|mid|late)[- ]teens|teenaged?)\b/gi,
 ];
 
-const rightBehind = new RegExp(`^(?:, ${words}{0,2}| ?\\((?:[^(),]{1,20}, )?| [—–] )${figure}${ends}`, 'u');
+const rightBehind = new RegExp(`^${behind}`, 'u');
 
 /** True when a text, which follows a name, begins with an age. */
-export function beginsWithAge(behind: string): boolean {
-  return /^[, (]/.test(behind) && mayTellAge.test(behind) && rightBehind.test(behind);
+export function beginsWithAge(after: string): boolean {
+  return readAgeAtStart(after) !== null;
+}
+
+/** The age with which a text begins that follows somebody's name, and where it ends; null when there is none. */
+export function readAgeAtStart(after: string): { readonly age: string; readonly end: number } | null {
+  const match = /^[, (]/.test(after) && mayTellAge.test(after) ? rightBehind.exec(after) : null;
+  return match ? { age: trimAge(match[1] as string), end: match[0].length } : null;
 }
 
 /** Tried first, for speed: without one of these there is no age. */

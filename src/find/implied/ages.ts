@@ -1,7 +1,7 @@
 import type { Script } from '../../script/types.js';
 import { ageWords } from '../../trade/age-words.js';
 import type { Sentence, Token } from '../reading.js';
-import { isUnderAge, readToldAges, type ToldAge } from './age-words.js';
+import { isUnderAge, readAgeAtStart, readToldAges, type ToldAge } from './age-words.js';
 import { isPerson, openWordList } from './word-list.js';
 
 /** Someone who is under 18 in the script. */
@@ -51,11 +51,22 @@ export function readAgeOfCue(extensions: readonly string[]): string | null {
 /** The ages under 18 that a sentence of action gives: "TOM (12)", "a boy, 9", "a six-year-old", "aged ten", "mid-teens". */
 export function readAges(sentence: Sentence): AgeInWords[] {
   if (sentence.kind !== 'action' || !sentence.tokens.some(mayBeAge)) return [];
-  return readToldAges(sentence.text).flatMap((told) => {
-    if (!isUnderAge(told.age) || !isSomeone(told, sentence)) return [];
-    const name = told.name === null ? sentence.text.slice(told.start, told.end) : nameIn(told, sentence);
-    const minor: Minor = { name, age: told.age, from: 'action' };
-    return [{ minor, named: told.name !== null, sentence, start: told.start, end: told.end }];
+  const told = readToldAges(sentence.text);
+  return [...told, ...readOthers(sentence, told)].flatMap((one) => {
+    if (!isUnderAge(one.age) || !isSomeone(one, sentence)) return [];
+    const name = one.name === null ? sentence.text.slice(one.start, one.end) : nameIn(one, sentence);
+    const minor: Minor = { name, age: one.age, from: 'action' };
+    return [{ minor, named: one.name !== null, sentence, start: one.start, end: one.end }];
+  });
+}
+
+/** Ages behind words that only the sentence knows for people: "felix, 7", "the waiter, sixteen". */
+function readOthers({ text, tokens }: Sentence, told: readonly ToldAge[]): ToldAge[] {
+  return tokens.flatMap((token): ToldAge[] => {
+    const { start, end, tag } = token;
+    if (tag === 'pronoun' || !isPerson(token) || told.some((one) => start < one.end && one.start < end)) return [];
+    const behind = readAgeAtStart(text.slice(end, end + 80));
+    return behind ? [{ name: token.text, age: behind.age, start, end: end + behind.end }] : [];
   });
 }
 

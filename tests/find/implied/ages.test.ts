@@ -98,6 +98,10 @@ describe('children', () => {
     };
     expect(ids('A ten-year-old car.')).not.toContain('H15');
     expect(ids('A wheel of cheese aged nine months.')).not.toContain('H15');
+    expect(ids('A waiter, sixteen, bows.')).toContain('H15');
+    expect(ids('nora, twelve, bows.')).toContain('H15');
+    expect(ids('A waiter, sixty, bows.')).not.toContain('H15');
+    expect(ids('A tray, sixteen cups.')).not.toContain('H15');
     expect(ids('A ten-year-old reads.')).toContain('H15');
     expect(ids('Two children aged nine read.')).toContain('H15');
   });
