@@ -15,7 +15,7 @@ interface Sentence {
 
 /**
  * Says in one line what happens: the note, else the first action sentence with a known person as its subject, shortened at a clause, else
- * the first action sentence, else the first line of speech, else the heading.
+ * the first action sentence, else the first line of speech; nothing for a scene in which nothing is written yet.
  */
 export function writeSynopsis(ground: SceneGround, matcher: NameMatcher): string {
   const note = notesOf(ground.scene.notes, 'synopsis').at(-1);
@@ -31,7 +31,7 @@ export function writeSynopsis(ground: SceneGround, matcher: NameMatcher): string
     const line = block.lines.find(({ kind }) => kind === 'dialogue');
     if (line) return shorten(`${block.cue.name}: ${line.line.text}`);
   }
-  return ground.scene.heading.text;
+  return '';
 }
 
 function* readSentences(ground: SceneGround, matcher: NameMatcher): Generator<Sentence> {

@@ -15,7 +15,7 @@ describe('a synopsis', () => {
     ['Then NORA, 40, comes in.', 'Then NORA, 40, comes in.'],
     ['Rain. A dog barks.', 'Rain.'],
     ['NORA\nIs it raining?', 'NORA: Is it raining?'],
-    ['', 'INT. BAR - NIGHT'],
+    ['', ''],
     ['Mr. Hale is out. Nora waits.', 'Nora waits.'],
   ])('of %j is %j', (body, expected) => {
     expect(synopsisOf(body)).toBe(expected);
