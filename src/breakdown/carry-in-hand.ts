@@ -1,6 +1,7 @@
 import type { Move } from '../find/types.js';
+import { stillOnBody } from '../trade/outer-garments.js';
 import { categoryOfIdentity } from './element-register.js';
-import type { SceneGround } from './ground.js';
+import { notesOf, type SceneGround } from './ground.js';
 import type { Thing } from './merge-sightings.js';
 import { sameThing } from './same-thing.js';
 
@@ -80,7 +81,10 @@ function leaveWith(thing: Thing, before: HandInput, input: HandInput, inHand: bo
 /** True for a garment taken off in a place that its wearer leaves, with no word that it goes along. */
 function isLeftBehind(thing: Thing, before: HandInput, input: HandInput): boolean {
   if (!before.takenOff.has(thing.identity) || before.set === input.set) return false;
-  return lastMove(before.ground.finds.moves, thing)?.kind !== 'carried off';
+  const { scene, finds } = before.ground;
+  const states = notesOf(scene.notes, 'state').filter(({ element }) => sameThing(element, thing.identity.name));
+  if (states.some(({ state }) => stillOnBody.test(state))) return false;
+  return lastMove(finds.moves, thing)?.kind !== 'carried off';
 }
 
 function lastMove(moves: readonly Move[], thing: Thing): Move | undefined {

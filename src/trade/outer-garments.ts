@@ -11,3 +11,7 @@ export const nightWear: ReadonlySet<string> = new Set(
 
 /** Clothes that are kept ready and not worn in the picture. Common practice of costume departments. */
 export const spareClothes = /\b(?:doubles?|duplicates?|spares?|back-?ups?|stand-?bys?|second set)\b/i;
+
+/** States of a garment taken off that say that its wearer still has it: hung over a shoulder, under an arm. Common practice. */
+export const stillOnBody =
+  /\b(?:over|on|under|round|around|across|in|about) (?:(?:his|her|their|the|one|a|an) )?(?:(?:left|right) )?(?:arms?|shoulders?|hands?|waist|neck|bag|pocket|bundle)\b|\bcarried\b/i;

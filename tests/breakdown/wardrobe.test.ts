@@ -126,6 +126,14 @@ describe('a garment taken off', () => {
     expect(told.flatMap(({ questions }) => questions)).toEqual([]);
   });
 
+  it.each([
+    ['over her arm', 1],
+    ['on the hook', 0],
+  ])('%s says whether it comes along', (state, count) => {
+    const told = scenes(`${off}\n\n> green coat: ${state}`, '## 2. EXT. STREET - CONTINUOUS\n\nNora walks.');
+    expect(coats(told)[1]).toHaveLength(count);
+  });
+
   it('is still there when the scene goes on in the same place', () => {
     expect(coats(scenes(off, '## 2. INT. FLAT - CONTINUOUS\n\nNora stands.'))).toEqual([['NORA'], ['NORA']]);
   });
