@@ -79,7 +79,7 @@ function stateOf(part: string, name: string): string {
 /** Gives the clothes that the writer answered are wet or dirty their state, from the words on that say so. */
 export function soakClothes(dress: SceneDress, soakings: readonly Soaking[], answers: Answers): void {
   for (const soaking of soakings) {
-    const { person, at, begins } = soaking;
+    const { person, at, begins, words } = soaking;
     const answer = answers.get(soakingId(soaking, dress.input.ground.id));
     if (answer === null || !dress.hasSeen(person)) continue;
     const worn = dress.wornPieces().filter(([wearer]) => wearer === person);
@@ -90,7 +90,7 @@ export function soakClothes(dress: SceneDress, soakings: readonly Soaking[], ans
       if (known) dress.mention(person, identity, at);
       else dress.wear(person, { name, at, by: person, count: null, description: null });
       dress.input.sightings.push(
-        sight(identity, 'noted', name, at, { by: person, worn: true, state, stateBegins: begins }),
+        sight(identity, 'noted', words, at, { by: person, worn: true, state, stateBegins: begins }),
       );
     }
   }
