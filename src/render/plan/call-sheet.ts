@@ -1,4 +1,5 @@
 import { formatClockTime } from '../../base/clock-time.js';
+import type { Book } from '../../book/types.js';
 import type { BreakdownScene } from '../../breakdown/types.js';
 import type { PlanDay } from '../../plan/day-types.js';
 import { helperFor } from '../../plan/helper-for.js';
@@ -164,17 +165,25 @@ function noteBlocks(
     .map((line): Inline => [bold(line.name), `: ${line.note}`]);
   const section = (label: string, entries: readonly Inline[]): Block[] =>
     entries.length === 0 ? [] : [{ kind: 'section', label, labelWidth: 60, blocks: [{ kind: 'entries', entries }] }];
-  const props = helperFor('props', book);
   return [
     ...section('Gets spoilt', changing.slice(0, 5)),
     ...section('Going back', returns),
     ...section('Watch', warnings.slice(0, 5)),
     ...section('Things', folding === 'places in short' || noted.length === 0 ? [] : [joinNotes(noted)]),
-    ...section('Note', [
-      ...(day.note ? [day.note] : []),
-      ...(props ? [`Things and clothes: ${helperWords(props, book)} has the pull list of day ${day.number}.`] : []),
-    ]),
+    ...section('Note', [...(day.note ? [day.note] : []), ...pullListWords(day, book)]),
   ];
+}
+
+/** Who has the pull lists of the day. */
+function pullListWords({ number }: PlanDay, book: Book): string[] {
+  const [props, costume] = [helperFor('props', book), helperFor('costume', book)];
+  if (props !== null && props === costume)
+    return [`Things and clothes: ${helperWords(props, book)} has the pull lists of day ${number}.`];
+  const lists = [
+    ...(props ? [`things, ${helperWords(props, book)}`] : []),
+    ...(costume ? [`clothes, ${helperWords(costume, book)}`] : []),
+  ];
+  return lists.length === 0 ? [] : [`Pull lists of day ${number}: ${lists.join('; ')}.`];
 }
 
 /** Whether the day of return leaves time for it: a wrap past midnight does not. */

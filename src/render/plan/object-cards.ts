@@ -2,8 +2,8 @@ import type { PlanLine } from '../../plan/line-types.js';
 import type { Plan } from '../../plan/plan-types.js';
 import { listRoughCopies } from '../../plan/rough-copies.js';
 import { type Block, blank, bold, type Inline, stateWords } from '../layout/kit.js';
-import { sourceWords } from './plan-words.js';
-import { copyWords } from './pull-lists.js';
+import { amountWords, sourceWords } from './plan-words.js';
+import { copyWords, countSpares } from './pull-lists.js';
 
 /** Common practice of prop departments. */
 const handling =
@@ -46,9 +46,8 @@ function card(line: PlanLine): Block[] {
     ];
   });
   const rough = listRoughCopies(line);
-  const good = [...new Set(need.copies.flat())];
   const facts: Inline[] = [
-    [bold('Hero and spares: '), good.length > 1 ? copyWords(good) : (good[0] ?? blank(60))],
+    [bold('Hero and spares: '), need.uncounted ? blank(60) : goodWords(need)],
     [bold('Stand-in: '), rough && rough.standIns.length > 0 ? copyWords(rough.standIns) : blank(60)],
     ...(rough && rough.background.length > 0 ? [[bold('Background: '), copyWords(rough.background)]] : []),
     [
@@ -76,4 +75,13 @@ function card(line: PlanLine): Block[] {
       ],
     },
   ];
+}
+
+/** The labels of the copies, and how many stand beside them as spares. */
+function goodWords(need: PlanLine['need']): string {
+  const labelled = [...new Set(need.copies.flat())];
+  const wanted = need.decided ?? need.recommended;
+  if (labelled.length === 0) return `${amountWords(wanted, need.unit)}, all alike`;
+  const spares = countSpares(need);
+  return `${copyWords(labelled)}${spares > 0 ? ` and ${spares} to spare` : ''}`;
 }

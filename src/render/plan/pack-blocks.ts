@@ -70,7 +70,7 @@ export function costumePackParts({ production, breakdown }: RenderInput, index: 
       ...fittingBlocks(plan, (line) => line.need.category === 'costumes'),
       ...backgroundBlocks(plan, index),
       ...comfortBlocks(production, index),
-      ...taskBlocks(plan, book, 'Your calendar', isTaskOf(production, isWorn), true),
+      ...taskBlocks(plan, book, 'Your calendar', isCostumeTask(production), true),
       ...hireBlocks(
         plan,
         isWorn,
@@ -84,10 +84,16 @@ export function costumePackParts({ production, breakdown }: RenderInput, index: 
   };
 }
 
-/** Tasks about a pack's own things, and those of nobody's thing that its helpers do. */
+/** Tasks about a pack's own things, and the shooting days. */
 function isTaskOf({ plan }: Production, isMine: (line: PlanLine) => boolean) {
   const mine = new Set(plan.lines.filter(isMine).map((line) => line.id));
   return (task: Task) => (task.kind === 'shoot' ? true : task.elements.some((id) => mine.has(id)));
+}
+
+/** Tasks about clothes and make-up, and the asking for sizes. */
+function isCostumeTask(production: Production) {
+  const isAboutWorn = isTaskOf(production, isWorn);
+  return (task: Task) => isAboutWorn(task) || (task.kind === 'ask' && task.elements.length === 0);
 }
 
 /** The first page of a pack with the book's front in place of its blanks to fill in by hand. */

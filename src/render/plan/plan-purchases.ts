@@ -1,7 +1,7 @@
 import { formatDate } from '../../base/calendar-date.js';
 import { formatAmount, formatMoney, plainAmount } from '../../base/money.js';
 import { formatPercent, formatRatio } from '../../base/ratio.js';
-import { rateWords } from '../../plan/line-money.js';
+import { lacksPack, rateWords } from '../../plan/line-money.js';
 import { isHere } from '../../plan/line-status.js';
 import type { PlanLine } from '../../plan/line-types.js';
 import type { MoneyLine } from '../../plan/money-types.js';
@@ -202,7 +202,7 @@ function purchaseCells(line: PlanLine, book: Production['book']): Cell[] {
     need.uncounted ? null : isHere(line.element) ? 0 : need.toGet,
     need.unit,
     line.packText,
-    line.packs,
+    arePacksKnown(line) ? line.packs : null,
     line.source.value,
     line.from ?? line.owner,
     line.secondSource,
@@ -231,4 +231,10 @@ function purchaseCells(line: PlanLine, book: Production['book']): Cell[] {
     joinCell([...(line.note ? [line.note] : []), ...line.remarks]),
     need.uncounted ? (need.questions[0] ?? null) : need.recommendedReason,
   ];
+}
+
+/** False while nobody says how many there are, or what one bottle, bag or roll holds. */
+function arePacksKnown({ need, element, packText }: PlanLine): boolean {
+  if (need.uncounted) return false;
+  return packText !== null || (need.unit === 'piece' && !(element && lacksPack(element)));
 }

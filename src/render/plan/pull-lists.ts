@@ -5,7 +5,7 @@ import type { Plan } from '../../plan/plan-types.js';
 import { listRoughCopies } from '../../plan/rough-copies.js';
 import { listEating } from '../../plan/used-up.js';
 import { type Block, bold, stateWords, type TableRow, tick } from '../layout/kit.js';
-import { dayHead } from './plan-words.js';
+import { amountWords, dayHead } from './plan-words.js';
 import { thingNotes } from './thing-notes.js';
 
 const columns = [
@@ -62,7 +62,7 @@ function rowsOf(line: PlanLine, scenes: ReadonlySet<string>, plan: Plan): TableR
           whatWords(
             line,
             count,
-            looks.length,
+            place === 0,
             same.map(({ use }) => use),
           ),
         ),
@@ -83,13 +83,23 @@ function roughWords(line: PlanLine): string[] {
   return rough === null ? [] : [`and ${rough.words} (${copyWords([...rough.standIns, ...rough.background])})`];
 }
 
-/** How many go: of what is used up, how many a take; of what has one look, all that were decided, for nobody knows which take needs them. */
-function whatWords({ name, need, element }: PlanLine, count: number, looks: number, uses: readonly Use[]): string {
+/** How many go: of what is used up, how many a take and in all; of all else the spares go too, for nobody knows which take needs them. */
+function whatWords({ name, need, element }: PlanLine, count: number, isFirst: boolean, uses: readonly Use[]): string {
   if (need.uncounted) return `${name} (how many?)`;
+  const wanted = need.decided ?? need.recommended;
   const eating = need.usedUp ? listEating(need.uses, element) : [];
-  if (uses.some((use) => eating.includes(use))) return count > 1 ? `${name}, ${count} a take` : name;
-  const all = looks === 1 && need.states.length < 2 ? Math.max(count, need.decided ?? 0) : count;
+  if (uses.some((use) => eating.includes(use))) {
+    const each = element?.perTake?.text ?? String(count);
+    return `${name}, ${each} a take; ${amountWords(wanted, need.unit)} in all`;
+  }
+  const spares = isFirst && !need.usedUp ? countSpares(need) : 0;
+  const all = Math.max(count, Math.min(wanted, count + spares));
   return all > 1 ? `${all} × ${name}` : name;
+}
+
+/** How many are wanted beside the copies that the scenes name. */
+export function countSpares({ copies, decided, recommended }: PlanLine['need']): number {
+  return Math.max(0, (decided ?? recommended) - new Set(copies.flat()).size);
 }
 
 /** `LOG-1`, `LOG-1, LOG-2`, `LETTER-1 to LETTER-11`. */

@@ -1,4 +1,5 @@
 import type { PlanLine } from '../../plan/line-types.js';
+import { counted } from '../../plan/per-take.js';
 import type { Plan } from '../../plan/plan-types.js';
 import { type Block, bold, type Inline } from '../layout/kit.js';
 
@@ -38,5 +39,5 @@ function kitEntry({ need, packs, packText, status }: PlanLine): Inline {
   const what = `${need.decided ?? need.recommended} × ${need.name}`;
   return packText === null || packs === 0
     ? `${what} (${status})`
-    : `${what}: ${packs} packs of ${packText} (${status})`;
+    : `${what}: ${counted(packs, 'pack')} of ${packText} (${status})`;
 }
