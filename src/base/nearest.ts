@@ -4,7 +4,7 @@ export function findNearest(word: string, known: readonly string[]): string | nu
   let best: string | null = null;
   let bestDistance = Math.max(2, Math.floor(typed.length / 3)) + 1;
   for (const candidate of known) {
-    const distance = editDistance(typed, candidate.toLowerCase());
+    const distance = editDistance(typed, candidate.toLowerCase(), bestDistance);
     if (distance < bestDistance) {
       best = candidate;
       bestDistance = distance;
@@ -13,8 +13,9 @@ export function findNearest(word: string, known: readonly string[]): string | nu
   return best;
 }
 
-/** How many letters must be added, dropped or changed to make one word the other (Levenshtein 1965). */
-export function editDistance(a: string, b: string): number {
+/** How many letters must be added, dropped or changed to make one word the other (Levenshtein 1965); no more than `limit` are counted. */
+export function editDistance(a: string, b: string, limit = Number.POSITIVE_INFINITY): number {
+  if (Math.abs(a.length - b.length) >= limit) return limit;
   let row = Array.from({ length: b.length + 1 }, (_, index) => index);
   for (let i = 1; i <= a.length; i++) {
     const next = [i];
@@ -23,6 +24,7 @@ export function editDistance(a: string, b: string): number {
       next.push(Math.min(change, (row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1));
     }
     row = next;
+    if (Math.min(...row) >= limit) return limit;
   }
-  return row[b.length] ?? 0;
+  return Math.min(row[b.length] ?? 0, limit);
 }
