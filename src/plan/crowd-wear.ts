@@ -1,17 +1,22 @@
 import type { BreakdownScene, ElementEntry, SceneElement, SceneExtra } from '../breakdown/types.js';
-import { looksPlural } from '../trade/plural-words.js';
+import { looksPlural, singularWord } from '../trade/plural-words.js';
 
 /**
- * The people in the background who seem to wear a garment: several of it, on nobody with a name, told in one breath with one group
- * of people. Null when nothing speaks for it.
+ * The people in the background who wear a garment: several of it, on a group of them as the words say, or on nobody and told in one
+ * breath with one group. Null when nothing speaks for it.
  */
 export function crowdWearing(scene: BreakdownScene, element: SceneElement): SceneExtra | null {
-  if (element.category !== 'costumes' || element.by !== null || !looksPlural(element.name)) return null;
+  if (element.category !== 'costumes' || !looksPlural(element.name)) return null;
   if (scene.wears.some((wears) => wears.garments.some((one) => one.id === element.id))) return null;
+  const groups = scene.extras.filter((extra) => extra.count === null || extra.count > 1);
+  if (element.by !== null) return groups.find((one) => one.name === element.by && isSeveral(one)) ?? null;
   const lines = new Set(element.mentions.map((mention) => mention.line));
-  const groups = scene.extras.filter((extra) => lines.has(extra.line) && (extra.count === null || extra.count > 1));
-  return groups.length === 1 ? (groups[0] as SceneExtra) : null;
+  const near = groups.filter((extra) => lines.has(extra.line));
+  return near.length === 1 ? (near[0] as SceneExtra) : null;
 }
+
+/** Without a count, `girl` is one and `policemen` are several. */
+const isSeveral = ({ name, count }: SceneExtra) => count !== null || singularWord(name) !== name;
 
 /** The largest group that seems to wear a thing in any scene: its name and count, null when nobody says how many they are. */
 export function largestCrowd(

@@ -83,7 +83,7 @@ describe('soaked paper', () => {
 });
 
 describe('what a crowd wears', () => {
-  const plan = (count: number | null, book = '') => {
+  const plan = (count: number | null, book = '', by: string | null = null) => {
     const scenes: Sketch = { scenes: [{ things: { helmets: {} } }], categories: { helmets: 'costumes' } };
     const made = sketch(scenes);
     const [scene] = made.scenes;
@@ -94,7 +94,7 @@ describe('what a crowd wears', () => {
     const told = {
       ...scene,
       extras,
-      elements: [{ ...element, by: null, mentions: [{ words: 'helmets', line: 3, at }] }],
+      elements: [{ ...element, by, mentions: [{ words: 'helmets', line: 3, at }] }],
     };
     return makePlan({ ...made, scenes: [told] }, bookOf(book), '2027-02-01').plan;
   };
@@ -104,6 +104,11 @@ describe('what a crowd wears', () => {
     const need = needOf(plan(6), 'helmets');
     expect([need.minimum, need.recommended]).toEqual([6, 8]);
     expect(need.questions).toEqual(['does each of the 6 soldiers wear one? It is counted so']);
+  });
+
+  it('is counted so too where the words put it on the group, and never on one person', () => {
+    expect(needOf(plan(6, '', 'soldiers'), 'helmets').minimum).toBe(6);
+    expect(needOf(plan(6, '', 'girl'), 'helmets').minimum).toBe(1);
   });
 
   it('is asked where nobody counts the crowd, and settled by the book', () => {
