@@ -13,6 +13,7 @@ import { trackContinuity } from './continuity.js';
 import { listDefaults } from './defaults.js';
 import { findMessFirst } from './mess-first.js';
 import { planMoney } from './money-plan.js';
+import { tellNamesakesApart } from './namesakes.js';
 import { listOvernight } from './overnight.js';
 import { countAllBatteries, makePlanLines, type NeededThing } from './plan-lines.js';
 import type { Plan } from './plan-types.js';
@@ -109,7 +110,7 @@ function listThings(breakdown: Breakdown, book: Book, order: ShootingOrder): Nee
   const kit = book.kit
     .filter((one) => !isBatteries(one.id))
     .map((one): NeededThing => ({ need: countKit(one), element: one, entry: null }));
-  return [...elements, ...kit];
+  return tellNamesakesApart([...elements, ...kit]);
 }
 
 /** An entry accepts what the words imply; of what is asked about, the book lists every name, so that only a decision accepts it. */

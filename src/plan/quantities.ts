@@ -152,8 +152,9 @@ function listSpares(
   return found;
 }
 
-/** Cheap: at most one hundredth of the budget, when both are known and in one currency. */
+/** Cheap: at most one hundredth of the budget, when both are known and in one currency. The price of a hire is not that of a second piece. */
 function isCheap(element: BookElement | null, book: Book): boolean {
+  if (element?.source === 'hire') return false;
   const [price, budget] = [element?.price ?? null, book.money.budget];
   return price !== null && budget !== null && price.currency === budget.currency && price.minor * 100 <= budget.minor;
 }

@@ -10,6 +10,7 @@ import type { PlanLine } from './line-types.js';
 import { counted } from './per-take.js';
 import type { Task } from './plan-types.js';
 import { layPrep } from './prep-steps.js';
+import { listReadyStates, readyBy } from './ready-states.js';
 import { listRoughCopies } from './rough-copies.js';
 
 /** Everything that someone must do on a day, in order of date; what has no date comes last. */
@@ -24,6 +25,7 @@ export function listTasks(
   const single = [
     ...lines.flatMap((line) => lineTasks(line, lines, book)),
     ...overnight.map((one, index) => convertTask(one, countBefore(overnight, index), lines, book)),
+    ...readyTasks(lines, days, book),
     ...days.map((day) => shootTask(day, book)),
     ...askSizes(breakdown, book),
   ];
@@ -103,6 +105,22 @@ function convertTask(one: Overnight, index: number, lines: readonly PlanLine[], 
     elements: [one.element],
     done: false,
   };
+}
+
+/** What must look as the story leaves it later is brought there by hand, when it is shot first. */
+function readyTasks(lines: readonly PlanLine[], days: readonly PlanDay[], book: Book): TaskDraft[] {
+  return lines.filter(isWanted).flatMap((line) =>
+    listReadyStates([line.need]).map((one, index) => ({
+      id: `${line.id}/ready-${index + 1}`,
+      kind: 'work' as const,
+      date: readyBy(one),
+      until: null,
+      what: one.words,
+      who: line.who ?? helperFor(line.department, book),
+      elements: [line.id],
+      done: Boolean(line.element?.ready) || days.some((day) => day.shot && day.number === one.slot.day),
+    })),
+  );
 }
 
 function shootTask(day: PlanDay, book: Book): TaskDraft {
