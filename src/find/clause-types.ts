@@ -1,6 +1,6 @@
 import type { Kind } from './kinds.js';
 import type { Phrase } from './phrases.js';
-import type { Sentence } from './reading.js';
+import type { Sentence, Token } from './reading.js';
 
 /** What does something in a clause. */
 export interface Subject {
@@ -9,6 +9,8 @@ export interface Subject {
   readonly person: string | null;
   /** The pronoun in lower case, when it is one. */
   readonly pronoun: string | null;
+  /** The head word of the nameless people whom a pronoun means: "A guard nods. He ...". */
+  readonly stranger?: Token | null;
 }
 
 /** A verb with what belongs to it. */
@@ -48,6 +50,8 @@ export interface Clauses {
   readonly colon: number | null;
   /** The person that a pronoun at a place means. */
   readonly resolve: Resolve;
+  /** The head word of the nameless people that a pronoun at a place means. */
+  readonly stranger: StrangerAt;
   /** True in a script that writes most of its nouns in capitals: then capitals say nothing. */
   readonly shouting: boolean;
   /** What the words of a phrase make of it; kept once asked. */
@@ -56,6 +60,15 @@ export interface Clauses {
 
 /** Gives the person that a pronoun at a place of a sentence means, or null. */
 export type Resolve = (at: number) => string | null;
+
+/** Gives the head word of the nameless people that a pronoun at a place of a sentence means, or null. */
+export type StrangerAt = (at: number) => Token | null;
+
+/** Tells whom the pronouns of a sentence mean; at most one of the two answers for a place. */
+export interface Meant {
+  readonly resolve: Resolve;
+  readonly stranger: StrangerAt;
+}
 
 /** Where the reader of a sentence stands. */
 export interface State {

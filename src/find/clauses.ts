@@ -1,4 +1,4 @@
-import type { Clauses, Deed, Part, Resolve, State, Subject } from './clause-types.js';
+import type { Clauses, Deed, Meant, Part, State, Subject } from './clause-types.js';
 import { kindFinder } from './kinds.js';
 import type { Lexicon } from './lexicon.js';
 import { findPhrases } from './phrases.js';
@@ -6,7 +6,7 @@ import { addPhrase, verbAfter } from './place-phrase.js';
 import type { Sentence, Token } from './reading.js';
 
 /** Takes a sentence apart: its verbs with their subjects, its noun phrases with their parts in the clause. */
-export function readClauses(sentence: Sentence, resolve: Resolve, lexicon: Lexicon, shouting = false): Clauses {
+export function readClauses(sentence: Sentence, meant: Meant, lexicon: Lexicon, shouting = false): Clauses {
   const { tokens } = sentence;
   const phrases = new Map(findPhrases(tokens, lexicon).map((phrase) => [phrase.start, phrase]));
   const parts: Part[] = [];
@@ -28,7 +28,7 @@ export function readClauses(sentence: Sentence, resolve: Resolve, lexicon: Lexic
       addPhrase(phrase, tokens, state, parts);
       at = phrase.end;
     } else {
-      addWord(tokens, at, state, deeds, { resolve, lexicon });
+      addWord(tokens, at, state, deeds, { meant, lexicon });
       at++;
     }
   }
@@ -38,20 +38,21 @@ export function readClauses(sentence: Sentence, resolve: Resolve, lexicon: Lexic
     parts,
     deeds,
     colon: colon < 0 ? null : colon,
-    resolve,
+    resolve: meant.resolve,
+    stranger: meant.stranger,
     shouting,
     kindOf: kindFinder(tokens, lexicon),
   };
 }
 
 interface Help {
-  readonly resolve: Resolve;
+  readonly meant: Meant;
   readonly lexicon: Lexicon;
 }
 
 function addWord(tokens: readonly Token[], at: number, state: State, deeds: Deed[], help: Help): void {
   const token = tokens[at] as Token;
-  if (token.tag === 'name' || token.tag === 'pronoun') addPerson(tokens, at, state, help.resolve);
+  if (token.tag === 'name' || token.tag === 'pronoun') addPerson(tokens, at, state, help.meant);
   else if (token.tag === 'verb' || token.tag === 'participle') addDeed(tokens, at, state, deeds);
   else if (token.tag === 'auxiliary') addAuxiliary(token, state);
   else if (token.tag === 'preposition') addPreposition(tokens, at, state, help.lexicon);
@@ -71,15 +72,16 @@ function addPreposition(tokens: readonly Token[], at: number, state: State, lexi
   state.preposition = token.lower === 'of' && !measured ? `${before?.lower ?? ''} of` : token.lower;
 }
 
-function addPerson(tokens: readonly Token[], at: number, state: State, resolve: Resolve): void {
+function addPerson(tokens: readonly Token[], at: number, state: State, meant: Meant): void {
   const token = tokens[at] as Token;
   const tail = tokens[at + 1];
   if (tail?.tag === 'possessive' && /^['’]s?$/i.test(tail.lower)) return;
   if (token.tag === 'name' && token.person === null && !/^\p{Lu}/u.test(token.text)) return;
   const subject = {
     phrase: null,
-    person: token.person ?? resolve(at),
+    person: token.person ?? meant.resolve(at),
     pronoun: token.tag === 'pronoun' ? token.lower : null,
+    stranger: token.tag === 'pronoun' ? meant.stranger(at) : null,
   };
   if (/^(?:who|which|that)$/.test(token.lower) && state.last) {
     state.subject = { phrase: state.last.phrase, person: null, pronoun: null };

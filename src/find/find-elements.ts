@@ -15,7 +15,9 @@ import { findPeople } from './people-finds.js';
 import { readSentences } from './read-sentences.js';
 import type { Sentence } from './reading.js';
 import { learnReferents } from './referents.js';
+import { nameElements } from './same-element.js';
 import { changeStates } from './state-changes.js';
+import { giveToStrangers, nameStrangers } from './strangers.js';
 import { type Find, type Finds, noFinds } from './types.js';
 import { gatherElements } from './whole-script.js';
 
@@ -46,11 +48,14 @@ export function findElements(script: Script, lexicon: Lexicon): FoundElements {
   const { mentions, events } = readAll(clauses, placeWords(sentences), lexicon);
 
   // 4. The whole script: one element under several names, evidence from anywhere.
-  const { finds: things, named } = gatherElements(mentions, markedPlaces(script), lexicon);
+  const extras = nameElements(mentions.filter((one) => one.category === 'extras'));
+  const strangers = nameStrangers(extras);
+  const given = giveToStrangers(mentions, strangers);
+  const { finds: things, named } = gatherElements(given, markedPlaces(script), lexicon);
   const elements = [...changeStates(clauses, named, things), ...events].sort(
     (a, b) => a.at.start.offset - b.at.start.offset,
   );
-  const people = findPeople(clauses, mentions, script, lexicon);
+  const people = findPeople(clauses, extras, script, lexicon);
   const moves = findMoves(clauses, named);
 
   // 5. What the words imply, and what may hurt somebody.

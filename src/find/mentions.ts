@@ -27,6 +27,8 @@ export interface Mention {
   /** In hand of somebody here. */
   readonly inHand: boolean;
   readonly by: string | null;
+  /** The head word of the nameless person who has it, when nobody of a name does. */
+  readonly stranger: Token | null;
   readonly worn: boolean;
   /** Its words in the sentence's text. */
   readonly start: number;
@@ -74,7 +76,7 @@ function describe(
   const { sentence } = clauses;
   const { category, why } = categoryByUse(candidate, clauses, lexicon);
   const { start, end } = wordsOf(part, signals, sentence.tokens);
-  const by = whoHas(part, signals, category, clauses, lexicon);
+  const { person: by, stranger } = whoHas(part, signals, category, clauses, lexicon);
   return {
     sentence,
     part,
@@ -82,10 +84,11 @@ function describe(
     signals,
     category,
     by,
+    stranger,
     confidence,
     name: readName(sentence.tokens, part.phrase, kind.from, lexicon),
     inHand: signals.use.handled || signals.use.instrument || (signals.use.held && !signals.use.worn),
-    worn: category === 'costumes' && by !== null && (signals.use.worn || !signals.use.handled),
+    worn: category === 'costumes' && (by !== null || stranger !== null) && (signals.use.worn || !signals.use.handled),
     start,
     end,
     rules: why ? [...rules, why] : rules,

@@ -1,24 +1,22 @@
 import type { Script } from '../script/types.js';
+import { personBefore } from './appositions.js';
 import type { Clauses } from './clause-types.js';
 import { readCount } from './element-count.js';
 import type { Lexicon } from './lexicon.js';
 import type { Mention } from './mentions.js';
 import type { Sentence, Token } from './reading.js';
 import type { Named } from './same-element.js';
-import { nameElements } from './same-element.js';
+import { cutOfPeople } from './strangers.js';
 import type { PersonFind } from './types.js';
-
-const cut = 0.5;
 
 /** People whom the action shows and no cue or `cast:` knows: named ones are cast, the rest extras with their counts. */
 export function findPeople(
   clauses: readonly Clauses[],
-  mentions: readonly Mention[],
+  extras: readonly Named[],
   script: Script,
   lexicon: Lexicon,
 ): PersonFind[] {
-  const extras = nameElements(mentions.filter((one) => one.category === 'extras')).flatMap(asExtras);
-  const people = [...extras, ...named(clauses, script), ...introduced(clauses, lexicon)];
+  const people = [...extras.flatMap(asExtras), ...named(clauses, script), ...introduced(clauses, lexicon)];
   return people.sort((a, b) => a.at.start.offset - b.at.start.offset);
 }
 
@@ -45,7 +43,7 @@ function asCast(sentence: Sentence, name: string, start: number, end: number): P
 }
 
 function asExtras({ mention, name }: Named): PersonFind[] {
-  if (mention.confidence < cut || isApposition(mention)) return [];
+  if (mention.confidence < cutOfPeople || personBefore(mention) !== null) return [];
   const { sentence, part, start, end, confidence } = mention;
   if (sentence.tokens[part.phrase.end]?.person) return [];
   const count = readCount(part, sentence.tokens) ?? (isOne(mention) ? 1 : null);
@@ -64,18 +62,6 @@ function isOne({ part, kind, name, sentence }: Mention): boolean {
 
 const groups =
   /^(?:crowd|group|gang|band|party|squad|team|crew|congregation|audience|choir|mob|posse|class|queue|family|couple|pair|police|staff|public|people|procession|orchestra|jury|cast|troop|company|traffic)$/;
-
-/** "Nora, a tall woman in a coat, ..." is Nora; "Nora, a nurse and a porter" are three. */
-function isApposition({ sentence, start, end }: Mention): boolean {
-  const { text, tokens } = sentence;
-  const after = text.slice(end);
-  if (!/^an? /i.test(text.slice(start, end)) || /^ (?:and|or) |^, (?:and|or) (?:an?|the|his|her|two) /.test(after))
-    return false;
-  const before = text.slice(0, start).trimEnd();
-  if (!before.endsWith(',')) return false;
-  const head = before.slice(0, -1).replace(/\s*\([^)]*\)$|,\s*\d+s?$/, '');
-  return tokens.some((token) => token.person !== null && token.end === head.length);
-}
 
 /** Names in capitals, or given names that do something, that no cue and no `cast:` knows. */
 function introduced(clauses: readonly Clauses[], lexicon: Lexicon): PersonFind[] {

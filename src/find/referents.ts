@@ -1,9 +1,10 @@
-import type { Resolve } from './clause-types.js';
+import type { Meant } from './clause-types.js';
 import { isPerson } from './implied/word-list.js';
 import type { Lexicon } from './lexicon.js';
+import { findNameless, type Nameless } from './nameless.js';
 import type { Sentence, Token } from './reading.js';
 
-type Gender = 'f' | 'm';
+export type Gender = 'f' | 'm';
 
 const genders: Readonly<Record<string, Gender>> = {
   he: 'm',
@@ -15,25 +16,44 @@ const genders: Readonly<Record<string, Gender>> = {
   hers: 'f',
   herself: 'f',
 };
+const several = /^(?:they|them|their|theirs|themselves)$/;
 
 /** Tells whom the pronouns of a script mean, sentence by sentence, in the order of the text. */
 export interface Referents {
-  /** Moves on to a sentence and gives its resolver. */
-  readonly enter: (sentence: Sentence) => Resolve;
+  /** Moves on to a sentence and tells whom its pronouns mean. */
+  readonly enter: (sentence: Sentence) => Meant;
 }
+
+/** What the text has said up to a sentence of the scene. */
+interface Before {
+  /** People of a name, those named last first. */
+  readonly people: readonly string[];
+  /** Nameless people of the action, those named last first. */
+  readonly nameless: readonly Nameless[];
+  /** Who stands in the last sentence of action that tells of anybody. */
+  readonly lastNamed: readonly string[];
+  readonly lastNameless: readonly Nameless[];
+}
+
+const nothingBefore: Before = { people: [], nameless: [], lastNamed: [], lastNameless: [] };
 
 /** Learns who is a woman and who a man from names, titles and the pronouns near them. */
 export function learnReferents(sentences: readonly Sentence[], lexicon: Lexicon): Referents {
   const gender = learnGenders(sentences, lexicon);
   let scene = -1;
-  let recent: readonly string[] = [];
+  let said = nothingBefore;
   return {
     enter: (sentence) => {
-      if (sentence.scene !== scene) recent = [];
+      if (sentence.scene !== scene) said = nothingBefore;
       scene = sentence.scene;
-      const before = recent;
-      recent = remember(recent, sentence);
-      return (at) => resolve(sentence, at, before, gender);
+      const before = said;
+      const here = sentence.kind === 'action' ? findNameless(sentence, lexicon) : [];
+      const whom = { sentence, before, here, gender };
+      said = remember(whom);
+      return {
+        resolve: (at) => resolve(at, whom),
+        stranger: (at) => (resolve(at, whom) === null ? resolveNameless(at, whom) : null),
+      };
     },
   };
 }
@@ -49,7 +69,9 @@ function learnGenders(sentences: readonly Sentence[], lexicon: Lexicon): Map<str
     const [person] = people;
     const named = sentence.tokens.findIndex((token) => token.person !== null);
     const pronoun = sentence.tokens.slice(named).find((token) => genders[token.lower]);
-    if (pronoun && person) vote(person, genders[pronoun.lower] === 'f' ? 1 : -1);
+    // "The girl in Clem's pullover hugs her doll" tells nothing of Clem.
+    if (pronoun && person && findNameless(sentence, lexicon).length === 0)
+      vote(person, genders[pronoun.lower] === 'f' ? 1 : -1);
   }
   return new Map([...votes].filter(([, sum]) => sum !== 0).map(([person, sum]) => [person, sum > 0 ? 'f' : 'm']));
 }
@@ -74,33 +96,104 @@ function genderOfName(name: string, lexicon: Lexicon): number {
   return 0;
 }
 
-/** The people named last come first. */
-function remember(recent: readonly string[], sentence: Sentence): readonly string[] {
-  const named = peopleNamed(sentence.tokens, sentence.tokens.length);
+function remember(whom: Whom): Before {
+  const { before, sentence, here } = whom;
   if (sentence.kind === 'speech' && sentence.speaker)
-    return [sentence.speaker, ...recent.filter((one) => one !== sentence.speaker)];
-  if (named.length === 0) return recent;
-  return [...named, ...recent.filter((one) => !named.includes(one))];
+    return { ...before, people: toFront([sentence.speaker], before.people) };
+  if (sentence.kind !== 'action') return before;
+  const named = peopleNamed(sentence.tokens, sentence.tokens.length);
+  const words = new Set(here.map(({ head }) => head.lemma));
+  return {
+    people: toFront(named, before.people),
+    nameless:
+      here.length === 0 ? before.nameless : [...here, ...before.nameless.filter((one) => !words.has(one.head.lemma))],
+    ...lastTold(named, whom),
+  };
+}
+
+/** Whom the sentence names or means by pronouns; those of the sentence before when it tells of nobody. */
+function lastTold(named: readonly string[], whom: Whom): Pick<Before, 'lastNamed' | 'lastNameless'> {
+  const { before, sentence, here } = whom;
+  const pronouns = sentence.tokens.flatMap(({ lower }, at) => (genders[lower] ? [at] : []));
+  const meant = pronouns.flatMap((at) => resolve(at, whom) ?? []);
+  const heads = new Set(
+    pronouns.flatMap((at) => (resolve(at, whom) === null ? (resolveNameless(at, whom) ?? []) : [])),
+  );
+  const again = before.nameless.filter(({ head }) => heads.has(head));
+  const lastNamed = [...new Set([...named, ...meant])];
+  const lastNameless = [...here, ...again.map((one) => ({ ...one, paragraph: sentence.paragraph }))];
+  return lastNamed.length + lastNameless.length > 0
+    ? { lastNamed, lastNameless }
+    : { lastNamed: before.lastNamed, lastNameless: before.lastNameless };
+}
+
+const toFront = (named: readonly string[], people: readonly string[]) =>
+  named.length === 0 ? people : [...named, ...people.filter((one) => !named.includes(one))];
+
+/** What is known where a pronoun stands. */
+interface Whom {
+  readonly sentence: Sentence;
+  readonly before: Before;
+  readonly here: readonly Nameless[];
+  readonly gender: ReadonlyMap<string, Gender>;
 }
 
 /** People named before the pronoun in its sentence come first, then those named last before it. */
-function resolve(
-  sentence: Sentence,
-  at: number,
-  recent: readonly string[],
-  gender: ReadonlyMap<string, Gender>,
-): string | null {
+function resolve(at: number, whom: Whom): string | null {
+  const { sentence, before, gender } = whom;
   const token = sentence.tokens[at] as Token;
   if (token.person) return token.person;
   if (sentence.kind !== 'action') return /^(?:i|me|my|mine|myself)$/.test(token.lower) ? sentence.speaker : null;
   const wanted = genders[token.lower];
   if (!wanted) return null;
   const fits = (person: string) => (gender.get(person) ?? wanted) === wanted;
-  for (let before = 0; before < at; before++) {
-    const named = sentence.tokens[before]?.person;
-    if (named && fits(named)) return named;
+  const opening = namelessSubject(at, wanted, whom) !== null;
+  for (let place = 0; place < at; place++) {
+    const named = sentence.tokens[place]?.person;
+    // "The girl in Clem's pullover lifts her doll": the owner of what she wears is not meant.
+    if (named && fits(named) && !(opening && sentence.tokens[place + 1]?.tag === 'possessive')) return named;
   }
-  return strangerBefore(sentence, at) ? null : (recent.find(fits) ?? null);
+  if (opening) return null;
+  if (strangerBefore(sentence, at) || namelessJustBefore(wanted, fits, whom)) return null;
+  return before.people.find(fits) ?? null;
+}
+
+/** The nameless person who opens the sentence. */
+function namelessSubject(at: number, wanted: Gender, { sentence, here }: Whom): Nameless | null {
+  const first = here.find((one) => !one.oblique && one.at < at && isOne(one, wanted));
+  if (!first) return null;
+  return sentence.tokens.slice(0, first.at).some(({ person }) => person !== null) ? null : first;
+}
+
+/** "Marisol argues with the cashier. He ...": of the sentence before, when nobody of a name there fits. */
+function namelessJustBefore(
+  wanted: Gender,
+  fits: (person: string) => boolean,
+  { before: { lastNamed, lastNameless }, sentence }: Whom,
+): Nameless | null {
+  if (lastNamed.some(fits)) return null;
+  const fitting = lastNameless.filter((one) => isOne(one, wanted) && sentence.paragraph - one.paragraph <= 1);
+  return fitting.find(({ oblique }) => !oblique) ?? fitting[0] ?? null;
+}
+
+const isOne = (one: Nameless, wanted: Gender) => !one.several && (one.gender ?? wanted) === wanted;
+
+/** The nameless people whom a pronoun means that means nobody of a name: those of its sentence, then those named last. */
+function resolveNameless(at: number, whom: Whom): Token | null {
+  const { sentence, here, before } = whom;
+  if (sentence.kind !== 'action') return null;
+  const { lower } = sentence.tokens[at] as Token;
+  const wanted = genders[lower];
+  if (wanted) {
+    const earlier = here.filter((one) => one.at < at && isOne(one, wanted));
+    const fit =
+      namelessSubject(at, wanted, whom) ?? earlier.at(-1) ?? before.nameless.find((one) => isOne(one, wanted));
+    return fit?.head ?? null;
+  }
+  if (!several.test(lower)) return null;
+  const groups = here.some((one) => one.at < at) ? here.filter((one) => one.at < at) : before.nameless;
+  const named = peopleNamed(sentence.tokens, at).length + (groups === here ? 0 : before.lastNamed.length);
+  return named === 0 ? (groups.find((one) => one.several)?.head ?? null) : null;
 }
 
 /** "a stranger stands there, a bundle in his arms": the pronoun means the nameless one. */

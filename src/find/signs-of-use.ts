@@ -113,7 +113,8 @@ function isWorn(part: Part, root: Part, verb: string | null, tokens: readonly To
   const dressing = /^(?:dress|clothe|clad|wrap|button|muffle|swathe|bundle|sweat)$/.test(verb ?? '');
   if (dressing && /^(?:in|into|through)$/.test(root.preposition ?? '')) return true;
   if (root.preposition === 'in' && root.phrase.determiner?.lower !== 'the') {
-    const before = tokens[root.phrase.start - 2];
+    const now = /^(?:now|still|already|again)$/.test(tokens[root.phrase.start - 2]?.lower ?? '') ? 1 : 0;
+    const before = tokens[root.phrase.start - 2 - now];
     return before === undefined || /^(?:punctuation|name|noun|verb|participle|pronoun)$/.test(before.tag);
   }
   return (

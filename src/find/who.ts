@@ -1,6 +1,7 @@
 import type { CategoryName } from '../trade/categories.js';
 import type { Clauses, Part, Subject } from './clause-types.js';
 import type { Lexicon } from './lexicon.js';
+import type { Phrase } from './phrases.js';
 import type { Token } from './reading.js';
 import { peopleNamed } from './referents.js';
 import type { Signals } from './signals.js';
@@ -8,37 +9,64 @@ import { rootPart } from './signs-of-use.js';
 
 const inHandOrOnBody = /^(?:props|food|costumes|makeup)$/;
 
-/** The person who handles or wears what a phrase names, or null. */
+/** Who has a thing: somebody of a name, or the head word of nameless people; both null when nobody has it. */
+export interface Holder {
+  readonly person: string | null;
+  readonly stranger: Token | null;
+}
+
+const nobody: Holder = { person: null, stranger: null };
+const isSomebody = ({ person, stranger }: Holder) => person !== null || stranger !== null;
+const named = (person: string | null): Holder => ({ person, stranger: null });
+
+/** Who handles or wears what a phrase names. */
 export function whoHas(
   part: Part,
   signals: Signals,
   category: CategoryName,
   clauses: Clauses,
   lexicon: Lexicon,
-): string | null {
+): Holder {
+  if (category === 'extras') return nobody;
+  const owner = () => ownerOf(part, clauses);
+  const agent = () => agentOf(part, clauses, lexicon);
   const inHand = signals.use.handled || signals.use.instrument || signals.use.held || signals.use.worn;
-  if (
-    category === 'dressing' ||
-    category === 'plants' ||
-    category === 'graphics' ||
-    category === 'vehicles' ||
-    category === 'animals' ||
-    category === 'extras'
-  ) {
-    return inHand || signals.words.owned ? (agentOf(part, clauses, lexicon) ?? ownerOf(part, clauses)) : null;
-  }
+  if (keptStill.test(category)) return inHand || signals.words.owned ? first(agent, owner) : nobody;
   const head = clauses.sentence.tokens[part.phrase.head]?.lemma ?? '';
-  if (category === 'effects' && atmosphere.test(head)) return null;
-  const owner = ownerOf(part, clauses);
-  if (isFallenOn(part, signals)) return owner;
-  if (owner !== null && (category === 'costumes' || category === 'makeup')) return owner;
-  if (part.role === 'subject' && part.ofPart === null && !signals.use.held) return owner;
-  const agent = agentOf(part, clauses, lexicon);
-  if (agent !== null) return agent;
-  if (owner !== null) return owner;
-  if (category === 'makeup') return nearBody(part, clauses) ?? onlyPersonSoFar(part, clauses);
-  if (!inHandOrOnBody.test(category) || hasOtherSubject(part)) return null;
-  return nearBody(part, clauses) ?? onlyPersonSoFar(part, clauses);
+  if (category === 'effects' && atmosphere.test(head)) return nobody;
+  if (isFallenOn(part, signals)) return owner();
+  const near = () =>
+    first(
+      () => nearBody(part, clauses),
+      () => onlyPersonSoFar(part, clauses),
+    );
+  if (category === 'costumes' || category === 'makeup') {
+    const worn = putsOnOneself(part, signals) ? first(agent, owner) : owner();
+    if (isSomebody(worn)) return worn;
+  }
+  if (part.role === 'subject' && part.ofPart === null && !signals.use.held) return owner();
+  const known = first(agent, owner);
+  if (isSomebody(known) || category === 'makeup') return isSomebody(known) ? known : near();
+  return inHandOrOnBody.test(category) && !hasOtherSubject(part) ? near() : nobody;
+}
+
+const keptStill = /^(?:dressing|plants|graphics|vehicles|animals)$/;
+
+/** The first of several ways to tell who has it that tells somebody. */
+function first(...ways: readonly (() => Holder)[]): Holder {
+  for (const way of ways) {
+    const holder = way();
+    if (isSomebody(holder)) return holder;
+  }
+  return nobody;
+}
+
+/** "Anna wears Bill's jacket", "shivers in his jersey": the one who has it on is the one who does it, whosever it is. */
+function putsOnOneself(part: Part, { use }: Signals): boolean {
+  if (!use.worn) return false;
+  const root = rootPart(part);
+  if (root.role === 'preposition') return root.preposition === 'in' || root.preposition === 'into';
+  return root.role === 'object' && /^(?:wear|don|sport)$/.test(use.verb ?? '');
 }
 
 /** Nobody has the weather and the air. */
@@ -55,47 +83,72 @@ function isFallenOn(part: Part, { use }: Signals): boolean {
 }
 
 /** Who does what the clause tells: its subject, or the owner of the hand that does it. */
-function agentOf(part: Part, clauses: Clauses, lexicon: Lexicon): string | null {
+function agentOf(part: Part, clauses: Clauses, lexicon: Lexicon): Holder {
   const subject = rootPart(part).deed?.subject ?? null;
-  if (subject === null) return null;
-  return subject.person ?? handOf(subject, clauses, lexicon);
+  if (subject === null) return nobody;
+  if (subject.person !== null) return named(subject.person);
+  const hand = handOf(subject, clauses, lexicon);
+  return isSomebody(hand) ? hand : { person: null, stranger: strangerIn(subject, clauses) };
+}
+
+/** The head word of the nameless people who are a subject, or whom its pronoun means. */
+export function strangerIn({ phrase, stranger }: Subject, clauses: Clauses): Token | null {
+  return phrase ? strangerOf(phrase, clauses) : (stranger ?? null);
+}
+
+function strangerOf(phrase: Phrase, clauses: Clauses): Token | null {
+  const { letters, classes, source } = clauses.kindOf(phrase);
+  const isPeople = letters.startsWith('x') || (classes.includes('person-nouns') && source !== 'unknown');
+  return isPeople ? (clauses.sentence.tokens[phrase.head] as Token) : null;
 }
 
 /** "Nora's fingers fly over the laptop". */
-function handOf({ phrase }: Subject, clauses: Clauses, lexicon: Lexicon): string | null {
-  const owner = phrase?.owner;
-  if (!phrase || !owner) return null;
+function handOf({ phrase }: Subject, clauses: Clauses, lexicon: Lexicon): Holder {
+  if (!phrase?.owner) return nobody;
   const head = clauses.sentence.tokens[phrase.head] as Token;
-  if (!lexicon.find(head.lemma)?.classes.includes('body')) return null;
-  return owner.person ?? (owner.pronoun ? clauses.resolve(phrase.start) : null);
+  return lexicon.find(head.lemma)?.classes.includes('body') ? ownerOfPhrase(phrase, clauses) : nobody;
 }
 
-function ownerOf(part: Part, clauses: Clauses): string | null {
-  const { owner } = part.phrase;
-  if (!owner) return null;
-  return owner.person ?? (owner.pronoun ? clauses.resolve(part.phrase.start) : null);
+const ownerOf = (part: Part, clauses: Clauses) => ownerOfPhrase(part.phrase, clauses, part.role !== 'subject');
+
+/** "Nora's", "her", "the boy's"; "a nurse's tunic" may only tell which kind it is. */
+function ownerOfPhrase({ owner, start }: Phrase, clauses: Clauses, isKindOnly = false): Holder {
+  if (!owner) return nobody;
+  if (owner.person !== null) return named(owner.person);
+  if (owner.phrase && /^(?:an?)?$/.test(owner.phrase.determiner?.lower ?? '') && isKindOnly) return nobody;
+  if (owner.phrase) return { person: null, stranger: strangerOf(owner.phrase, clauses) };
+  return owner.pronoun ? meantAt(start, clauses) : nobody;
 }
 
-/** A thing or a nameless person does it. */
+const meantAt = (at: number, clauses: Clauses): Holder => ({
+  person: clauses.resolve(at),
+  stranger: clauses.stranger(at),
+});
+
+/** A thing does it, or somebody who cannot be told. */
 function hasOtherSubject(part: Part): boolean {
   const subject = part.deed?.subject;
   return part.role === 'object' && subject !== null && subject !== undefined && subject.person === null;
 }
 
 /** "a cap low over his ears": the body near it is the wearer's. */
-function nearBody(part: Part, clauses: Clauses): string | null {
+function nearBody(part: Part, clauses: Clauses): Holder {
   const { tokens } = clauses.sentence;
   for (let at = part.phrase.end; at < Math.min(tokens.length, part.phrase.end + 6); at++) {
     const token = tokens[at] as Token;
-    if (/^[.;:,]/.test(token.text)) return null;
-    if (token.tag === 'possessive' && !/^['’]/.test(token.lower)) return clauses.resolve(at);
-    if (token.person !== null && tokens[at + 1]?.tag === 'possessive') return token.person;
+    if (/^[.;:,]/.test(token.text)) return nobody;
+    if (token.tag === 'possessive' && !/^['’]/.test(token.lower)) return meantAt(at, clauses);
+    if (token.person !== null && tokens[at + 1]?.tag === 'possessive') return named(token.person);
   }
-  return null;
+  return nobody;
 }
 
-/** The only person named in the sentence up to the phrase. */
-function onlyPersonSoFar(part: Part, clauses: Clauses): string | null {
-  const named = peopleNamed(clauses.sentence.tokens, part.phrase.start);
-  return named.length === 1 ? (named[0] ?? null) : null;
+/** The only one told of in the sentence up to the phrase, of a name or without. */
+function onlyPersonSoFar(part: Part, clauses: Clauses): Holder {
+  const [person, ...others] = peopleNamed(clauses.sentence.tokens, part.phrase.start);
+  if (person !== undefined) return others.length === 0 ? named(person) : nobody;
+  const strangers = clauses.parts.flatMap(({ phrase }) =>
+    phrase.end <= part.phrase.start ? (strangerOf(phrase, clauses) ?? []) : [],
+  );
+  return strangers.length === 1 ? { person: null, stranger: strangers[0] as Token } : nobody;
 }
