@@ -3,8 +3,7 @@ import type { PlanLine } from '../../plan/line-types.js';
 import type { Plan } from '../../plan/plan-types.js';
 import { listRoughCopies } from '../../plan/rough-copies.js';
 import { type Block, bold, type Inline, type TableRow } from '../layout/kit.js';
-import { amountWords, getWords, needWords, slotWords } from './plan-words.js';
-import { copyWords } from './pull-lists.js';
+import { amountWords, getWords, needWords } from './plan-words.js';
 import { stateChainBlocks } from './state-chains.js';
 
 const columns = [
@@ -17,11 +16,10 @@ const columns = [
   { head: 'Get', width: 30 },
 ];
 
-/** How many copies of each thing, with the reason, and what each copy turns into. */
+/** How many copies of each thing, with the reason, and how its states begin and end. */
 export function multiplesBlocks(plan: Plan, book: Book, isMine: (line: PlanLine) => boolean): Block[] {
   const lines = plan.lines.filter((line) => isMine(line) && line.department !== 'kit' && isWorthSaying(line));
   const rows = lines.map(multipleRow);
-  const conversions = lines.flatMap((line) => conversionRows(line));
   return [
     { kind: 'heading', level: 2, text: 'How many of each, and why', bookmark: 'How many' },
     {
@@ -38,7 +36,6 @@ export function multiplesBlocks(plan: Plan, book: Book, isMine: (line: PlanLine)
       ? { kind: 'table', columns, rows }
       : { kind: 'paragraph', text: 'One of each is enough, as far as the script tells.' },
     ...stateChainBlocks(lines, book),
-    ...(conversions.length > 0 ? conversionBlocks(conversions) : []),
   ];
 }
 
@@ -78,33 +75,4 @@ function decidedWords({ decided, recommended, unit, usedUp, states }: PlanLine['
   const words = amountWords(decided ?? 0, unit);
   const isMore = (decided ?? 0) > recommended && !usedUp && states.length < 2;
   return isMore ? `${words}; the script tells of no change that needs so many` : words;
-}
-
-function conversionRows({ need }: PlanLine): TableRow[] {
-  return need.conversions
-    .filter((one) => one.hoursNeeded.high >= 0.25 || !one.wayBack)
-    .map((one) => ({
-      cells: [
-        copyWords(one.copies),
-        `${one.from} → ${one.to}`,
-        `after ${slotWords(one.after)}, for ${slotWords(one.before)}`,
-        one.wayBack ? 'can be undone' : bold('no way back'),
-      ],
-    }));
-}
-
-function conversionBlocks(rows: readonly TableRow[]): Block[] {
-  return [
-    { kind: 'heading', level: 3, text: 'What turns into what' },
-    {
-      kind: 'table',
-      columns: [
-        { head: 'Copy', share: 1 },
-        { head: 'From → to', share: 2 },
-        { head: 'When', share: 2 },
-        { head: 'And then', share: 1 },
-      ],
-      rows,
-    },
-  ];
 }

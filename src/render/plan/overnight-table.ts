@@ -33,7 +33,7 @@ export function overnightBlocks(
         tick,
         dateWords(conversion.after.date),
         [bold(one.name), ' ', copyWords(conversion.copies)],
-        `${conversion.from} → ${conversion.to}`,
+        `${conversion.from} → ${conversion.to}${conversion.wayBack ? '' : '; no way back'}`,
         slotWords(conversion.before),
         needed,
         one.short ? bold(`${there}: too short`) : there,

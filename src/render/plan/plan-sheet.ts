@@ -2,6 +2,7 @@ import { formatClockTime, formatMinutes } from '../../base/clock-time.js';
 import { formatDuration } from '../../base/duration.js';
 import { formatEighths } from '../../base/eighths.js';
 import type { ContinuityTrack, TrackEntry } from '../../plan/continuity-types.js';
+import type { CostumeRush } from '../../plan/day-types.js';
 import type { Plan } from '../../plan/plan-types.js';
 import { type Block, bold, type Inline, joinInline, stateWords, type TableRow } from '../layout/kit.js';
 import { dayHead, slotWords } from './plan-words.js';
@@ -37,6 +38,7 @@ export function dayLoadBlocks(plan: Plan): Block[] {
       ...day.warnings,
       ...plan.messes.filter((one) => one.scene.day === day.number).map((one) => `${one.sure ? '' : '? '}${one.words}.`),
       ...day.sun.flatMap((sun) => sun.clashes),
+      ...day.changes.flatMap((one) => (one.from === null ? [] : [rushWords(one, one.from.label)])),
       ...day.minors.map((minor) => `? ${minor.question}`),
     ].map((words): Inline => [bold(`Day ${day.number}: `), words]),
   );
@@ -169,4 +171,8 @@ function entryWords(entry: TrackEntry): Inline {
   const state = stateWords(entry);
   const words = [state, who, entry.action === null ? '' : bold(entry.action)];
   return joinInline([`sc ${entry.slot.label}, ${entry.storyDay}`, ...words]);
+}
+
+function rushWords({ person, to, minutesNeeded, minutesThere }: CostumeRush, from: string): string {
+  return `${person} changes between sc ${from} and sc ${to.label}: ${minutesNeeded} min needed, ${minutesThere} there.`;
 }

@@ -1,25 +1,28 @@
 import { formatDate } from '../../base/calendar-date.js';
+import type { Task } from '../../plan/plan-types.js';
+import type { Block } from '../layout/kit.js';
 import { renderDocument } from '../pdf/render-document.js';
-import type { Render } from '../types.js';
+import type { Production, Render } from '../types.js';
 import { moneyBlocks } from './money-sheet.js';
 import { continuityBlocks, dayLoadBlocks, defaultBlocks, trackBlocks } from './plan-sheet.js';
 import { taskBlocks } from './work-calendar.js';
+
+/** A list for each person, and what nobody does yet; none when one list would say all of the calendar again. */
+function personBlocks({ plan, book }: Production): Block[] {
+  const open = plan.tasks.filter((task) => !task.done && task.kind !== 'shoot');
+  if (new Set(open.map((task) => task.who)).size < 2) return [];
+  const isFor = (who: string | null) => (task: Task) => task.who === who && task.kind !== 'shoot';
+  return [
+    ...book.helpers.flatMap(({ id, name }) => taskBlocks(plan, book, `To do: ${name}`, isFor(id), false)),
+    ...taskBlocks(plan, book, 'To do: nobody named yet', isFor(null), false),
+  ];
+}
 
 /** Writes `plan.pdf`, for whoever makes the film: days, everything to do, money and cash, continuity in both orders, what was assumed. */
 export const renderPlan: Render = async (input) => {
   const { production } = input;
   if (production === null) return { files: [], messages: [] };
   const { plan, book } = production;
-  const byPerson = book.helpers.flatMap((helper) =>
-    taskBlocks(plan, book, `To do: ${helper.name}`, (task) => task.who === helper.id, false),
-  );
-  const nobody = taskBlocks(
-    plan,
-    book,
-    'To do: nobody named yet',
-    (task) => task.who === null && task.kind !== 'shoot',
-    false,
-  );
   return renderDocument(input, {
     file: 'plan.pdf',
     name: 'Plan',
@@ -30,8 +33,7 @@ export const renderPlan: Render = async (input) => {
       ...dayLoadBlocks(plan),
       ...moneyBlocks(plan.money),
       ...taskBlocks(plan, book, 'Everything to do, by date', () => true, true),
-      ...byPerson,
-      ...nobody,
+      ...personBlocks(production),
       ...continuityBlocks(plan),
       ...trackBlocks(plan),
       ...defaultBlocks(plan),
