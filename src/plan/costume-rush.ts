@@ -46,8 +46,9 @@ function isMessy(state: string | null): boolean {
   return state !== null && findStateChanges(state).some((row) => row.kind === 'wet' || row.kind === 'bloody');
 }
 
-/** Minutes to dress a person from the end of one scene for the start of another: none when nothing differs. */
+/** Minutes to dress a person from the end of one scene for the start of another: none when nothing differs, or when one of the two looks is not told. */
 export function minutesBetween(from: Wears, to: Wears): number {
+  if (from.garments.length === 0 || to.garments.length === 0) return 0;
   const left = new Map(from.garments.filter((one) => !one.absent).map((one) => [one.id, one.stateOut ?? one.stateIn]));
   const next = to.garments.filter((one) => !one.absent);
   const newOnes = next.filter((one) => !left.has(one.id));

@@ -1,5 +1,6 @@
 import { addDays } from '../base/calendar-date.js';
 import { findStateChanges } from '../trade/state-changes.js';
+import { copyWords } from './copy-words.js';
 import type { Need } from './need-types.js';
 import { nameSlot } from './shooting-order.js';
 import type { Slot } from './slot-types.js';
@@ -28,7 +29,7 @@ function readyStatesOf({ id, name, uses, copies }: Need): ReadyState[] {
     for (const copy of fresh) known.add(copy);
     const { slot, stateIn: state } = use;
     if (fresh.length === 0 || state === null || state === begins || slot.date === null || isQuick(state)) return [];
-    const words = `${name}: have ${fresh.join(', ')} ready ${state} for ${nameSlot(slot)}: no scene shot before leaves it so`;
+    const words = `${name}: have ${copyWords(fresh)} ready ${state} for ${nameSlot(slot)}: no scene shot before leaves it so`;
     return [{ element: id, copies: fresh, state, slot, words }];
   });
 }

@@ -1,9 +1,10 @@
+import { copyWords } from '../../plan/copy-words.js';
 import type { PlanLine } from '../../plan/line-types.js';
 import type { Plan } from '../../plan/plan-types.js';
 import { listRoughCopies } from '../../plan/rough-copies.js';
 import { type Block, blank, bold, type Inline, stateWords } from '../layout/kit.js';
 import { amountWords, sourceWords } from './plan-words.js';
-import { copyWords, countSpares } from './pull-lists.js';
+import { countSpares } from './pull-lists.js';
 
 /** Common practice of prop departments. */
 const handling =

@@ -1,9 +1,9 @@
+import { copyWords } from '../../plan/copy-words.js';
 import type { Overnight } from '../../plan/day-types.js';
 import type { Plan } from '../../plan/plan-types.js';
 import { type Block, bold, type Inline, type TableRow, tick } from '../layout/kit.js';
 import type { Production } from '../types.js';
 import { dateWords, slotWords } from './plan-words.js';
-import { copyWords } from './pull-lists.js';
 
 const columns = [
   { head: '', width: 12 },

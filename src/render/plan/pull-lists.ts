@@ -1,3 +1,4 @@
+import { copyWords } from '../../plan/copy-words.js';
 import type { PlanDay } from '../../plan/day-types.js';
 import type { PlanLine } from '../../plan/line-types.js';
 import type { Use } from '../../plan/need-types.js';
@@ -100,12 +101,4 @@ function whatWords({ name, need, element }: PlanLine, count: number, isFirst: bo
 /** How many are wanted beside the copies that the scenes name. */
 export function countSpares({ copies, decided, recommended }: PlanLine['need']): number {
   return Math.max(0, (decided ?? recommended) - new Set(copies.flat()).size);
-}
-
-/** `LOG-1`, `LOG-1, LOG-2`, `LETTER-1 to LETTER-11`. */
-export function copyWords(copies: readonly string[]): string {
-  if (copies.length < 3) return copies.join(', ');
-  const numbers = copies.map((name) => Number(/(\d+)$/.exec(name)?.[1]));
-  const inRow = numbers.every((one, index) => index === 0 || one === (numbers[index - 1] as number) + 1);
-  return inRow ? `${copies[0]} to ${copies.at(-1)}` : copies.join(', ');
 }

@@ -1,8 +1,8 @@
 import type { Book } from '../../book/types.js';
+import { copyWords } from '../../plan/copy-words.js';
 import type { PlanLine } from '../../plan/line-types.js';
 import { chainStates } from '../../plan/state-chain.js';
 import { type Block, blank, bold, type TableRow } from '../layout/kit.js';
-import { copyWords } from './pull-lists.js';
 
 const columns = [
   { head: 'What', share: 1.3 },
