@@ -39,6 +39,8 @@ export interface Part {
   readonly ofPart: Part | null;
   /** What stands in front of the phrase: start, comma, colon, conjunction, word. */
   readonly opens: 'start' | 'comma' | 'colon' | 'conjunction' | 'word';
+  /** The subject so far where no verb stands yet: "Nora, with a lamp, ...". */
+  readonly about: Subject | null;
 }
 
 /** A sentence taken apart. */

@@ -1,9 +1,11 @@
 import type { Clauses, Deed, Meant, Part, State, Subject } from './clause-types.js';
 import { kindFinder } from './kinds.js';
 import type { Lexicon } from './lexicon.js';
-import { findPhrases } from './phrases.js';
-import { addPhrase, verbAfter } from './place-phrase.js';
+import { isPersonNoun } from './nameless.js';
+import { findPhrases, type Phrase } from './phrases.js';
+import { addPhrase } from './place-phrase.js';
 import type { Sentence, Token } from './reading.js';
+import { antecedentOf, giveSubject, isDoer, verbAwaiting } from './subjects.js';
 
 /** Takes a sentence apart: its verbs with their subjects, its noun phrases with their parts in the clause. */
 export function readClauses(sentence: Sentence, meant: Meant, lexicon: Lexicon, shouting = false): Clauses {
@@ -21,14 +23,16 @@ export function readClauses(sentence: Sentence, meant: Meant, lexicon: Lexicon, 
     modal: false,
     be: false,
   };
+  const help: Help = { meant, lexicon, parts, deeds };
+  const isBehindVerb = (phrase: Phrase) => subjectBehindVerb(tokens, phrase, state, help);
   let at = 0;
   while (at < tokens.length) {
     const phrase = phrases.get(at);
     if (phrase) {
-      addPhrase(phrase, tokens, state, parts);
+      addPhrase(phrase, tokens, state, parts, isBehindVerb);
       at = phrase.end;
     } else {
-      addWord(tokens, at, state, deeds, { meant, lexicon });
+      addWord(tokens, at, state, help);
       at++;
     }
   }
@@ -48,16 +52,26 @@ export function readClauses(sentence: Sentence, meant: Meant, lexicon: Lexicon, 
 interface Help {
   readonly meant: Meant;
   readonly lexicon: Lexicon;
+  readonly parts: readonly Part[];
+  readonly deeds: Deed[];
 }
 
-function addWord(tokens: readonly Token[], at: number, state: State, deeds: Deed[], help: Help): void {
+/** "Out of it climbs a delivery man": gives the verb before the phrase its subject, and tells the verb. */
+function subjectBehindVerb(tokens: readonly Token[], phrase: Phrase, state: State, help: Help): Deed | null {
+  const deed = verbAwaiting(tokens, phrase.start, state);
+  if (!deed || !isPersonNoun(tokens[phrase.head] as Token, help.lexicon)) return null;
+  giveSubject(help.deeds, deed, { phrase, person: null, pronoun: null });
+  return deed;
+}
+
+function addWord(tokens: readonly Token[], at: number, state: State, help: Help): void {
   const token = tokens[at] as Token;
-  if (token.tag === 'name' || token.tag === 'pronoun') addPerson(tokens, at, state, help.meant);
-  else if (token.tag === 'verb' || token.tag === 'participle') addDeed(tokens, at, state, deeds);
-  else if (token.tag === 'auxiliary') addAuxiliary(token, state);
+  if (token.tag === 'name' || token.tag === 'pronoun') addPerson(tokens, at, state, help);
+  else if (token.tag === 'verb' || token.tag === 'participle') addDeed(tokens, at, state, help.deeds, token.lemma);
+  else if (token.tag === 'auxiliary') addAuxiliary(tokens, at, state, help.deeds);
   else if (token.tag === 'preposition') addPreposition(tokens, at, state, help.lexicon);
   else if (token.tag === 'punctuation') addSign(token, state);
-  else if (token.tag === 'conjunction') addConjunction(token, state);
+  else if (token.tag === 'conjunction') addConjunction(tokens, at, state);
   else if (token.tag === 'particle') state.opens = 'word';
 }
 
@@ -66,13 +80,15 @@ function addPreposition(tokens: readonly Token[], at: number, state: State, lexi
   const token = tokens[at] as Token;
   const before = tokens[at - 1] as Token | undefined;
   state.opens = 'word';
+  if (token.lower === 'on' && before?.tag === 'auxiliary' && state.deed?.at === at - 1) return;
   const afterVerb = before?.tag === 'verb' || before?.tag === 'participle';
   if (afterVerb && lexicon.find(`${before.lemma} ${token.lower}`)?.classes.includes('phrasal')) return;
   const measured = before && /^(?:noun|name|pronoun|number|determiner)$/.test(before.tag);
   state.preposition = token.lower === 'of' && !measured ? `${before?.lower ?? ''} of` : token.lower;
 }
 
-function addPerson(tokens: readonly Token[], at: number, state: State, meant: Meant): void {
+function addPerson(tokens: readonly Token[], at: number, state: State, help: Help): void {
+  const { meant } = help;
   const token = tokens[at] as Token;
   const tail = tokens[at + 1];
   if (tail?.tag === 'possessive' && /^['’]s?$/i.test(tail.lower)) return;
@@ -83,12 +99,20 @@ function addPerson(tokens: readonly Token[], at: number, state: State, meant: Me
     pronoun: token.tag === 'pronoun' ? token.lower : null,
     stranger: token.tag === 'pronoun' ? meant.stranger(at) : null,
   };
-  if (/^(?:who|which|that)$/.test(token.lower) && state.last) {
+  const awaiting = token.tag === 'name' || /^(?:he|she)$/.test(token.lower) ? verbAwaiting(tokens, at, state) : null;
+  if (awaiting) {
+    giveSubject(help.deeds, awaiting, subject);
+    state.subject = subject;
+    state.main = subject;
+  } else if (token.lower === 'who' && at > 0) {
+    state.subject = antecedentOf(tokens, at, state, help.parts, help.lexicon);
+    state.deed = null;
+  } else if (/^(?:which|that)$/.test(token.lower) && state.last) {
     state.subject = { phrase: state.last.phrase, person: null, pronoun: null };
     state.deed = null;
   } else if (
     !state.preposition &&
-    (!state.deed || ((state.opens === 'comma' || state.opens === 'conjunction') && verbAfter(tokens, at + 1)))
+    (!state.deed || ((state.opens === 'comma' || state.opens === 'conjunction') && isDoer(tokens, at + 1)))
   ) {
     state.subject = subject;
     state.deed = null;
@@ -98,7 +122,7 @@ function addPerson(tokens: readonly Token[], at: number, state: State, meant: Me
   state.opens = 'word';
 }
 
-function addDeed(tokens: readonly Token[], at: number, state: State, deeds: Deed[]): void {
+function addDeed(tokens: readonly Token[], at: number, state: State, deeds: Deed[], lemma: string): void {
   const token = tokens[at] as Token;
   const afterComma = state.opens === 'comma' && token.tag === 'participle';
   const subject = afterComma
@@ -108,7 +132,7 @@ function addDeed(tokens: readonly Token[], at: number, state: State, deeds: Deed
       : state.subject;
   const deed: Deed = {
     at,
-    lemma: token.lemma,
+    lemma,
     participle: token.tag === 'participle',
     passive: token.tag === 'participle' && !token.lower.endsWith('ing'),
     unreal: state.modal,
@@ -142,7 +166,13 @@ function particleAfter(tokens: readonly Token[], at: number): string | null {
   return null;
 }
 
-function addAuxiliary(token: Token, state: State): void {
+function addAuxiliary(tokens: readonly Token[], at: number, state: State, deeds: Deed[]): void {
+  const token = tokens[at] as Token;
+  // "She has on a blue frock": the verb is to wear.
+  if (/^(?:has|have|had)$/.test(token.lower) && tokens[at + 1]?.lower === 'on') {
+    addDeed(tokens, at, state, deeds, 'wear');
+    return;
+  }
   if (
     /^(?:would|could|might|may|should|must|can|cannot|will|shall|'ll|'d|can't|won't|couldn't|wouldn't|didn't|don't|doesn't)$/.test(
       token.lower,
@@ -152,6 +182,12 @@ function addAuxiliary(token: Token, state: State): void {
   if (/^(?:is|are|was|were|be|been|being|'s|'re|'m)$/.test(token.lower)) state.be = true;
   if (!state.deed || state.opens === 'conjunction') state.deed = null;
   state.opens = 'word';
+}
+
+/** "quick as a wink": no clause of its own. */
+function comparesThing(tokens: readonly Token[], from: number): boolean {
+  const end = tokens.findIndex(({ tag }, at) => at >= from && /^(?:punctuation|verb|auxiliary|participle)$/.test(tag));
+  return tokens[from]?.tag === 'determiner' && tokens[end]?.tag === 'punctuation';
 }
 
 function addSign(token: Token, state: State): void {
@@ -173,7 +209,13 @@ function addSign(token: Token, state: State): void {
   }
 }
 
-function addConjunction(token: Token, state: State): void {
+function addConjunction(tokens: readonly Token[], at: number, state: State): void {
+  const token = tokens[at] as Token;
+  if (token.lower === 'as' && comparesThing(tokens, at + 1)) {
+    state.preposition = 'as';
+    state.opens = 'word';
+    return;
+  }
   state.preposition = null;
   state.be = false;
   if (/^(?:and|or|then|but|nor)$/.test(token.lower)) {

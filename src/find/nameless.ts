@@ -25,7 +25,7 @@ const open = /^(?:noun|adjective|number|determiner|possessive|participle|adverb)
 /** The nameless people of a sentence, in order; those that only describe somebody of a name left out. */
 export function findNameless({ tokens, paragraph }: Sentence, lexicon: Lexicon): Nameless[] {
   return tokens.flatMap((head, at): Nameless[] => {
-    if (head.tag !== 'noun' || tokens[at + 1]?.tag === 'noun' || !isSomebody(head, lexicon)) return [];
+    if (head.tag !== 'noun' || tokens[at + 1]?.tag === 'noun' || !isPersonNoun(head, lexicon)) return [];
     let start = at;
     while (start > 0 && open.test((tokens[start - 1] as Token).tag)) start--;
     if (describesNamed(tokens, start, at)) return [];
@@ -43,7 +43,8 @@ export function findNameless({ tokens, paragraph }: Sentence, lexicon: Lexicon):
   });
 }
 
-function isSomebody(token: Token, lexicon: Lexicon): boolean {
+/** True for a noun that means people: ours, those of the lists of extras, and what ends like one. */
+export function isPersonNoun(token: Token, lexicon: Lexicon): boolean {
   if (token.person !== null) return false;
   return isPerson(token) || (lexicon.find(token.lemma)?.core.startsWith('x') ?? false);
 }

@@ -1,9 +1,15 @@
-import type { Part, State } from './clause-types.js';
+import type { Deed, Part, State } from './clause-types.js';
 import type { Phrase } from './phrases.js';
 import type { Token } from './reading.js';
 
 /** Adds a noun phrase with its part in the clause, and makes it the subject when it is one. */
-export function addPhrase(phrase: Phrase, tokens: readonly Token[], state: State, parts: Part[]): void {
+export function addPhrase(
+  phrase: Phrase,
+  tokens: readonly Token[],
+  state: State,
+  parts: Part[],
+  isBehindVerb: (phrase: Phrase) => Deed | null,
+): void {
   if (isOwner(tokens, phrase)) {
     parts.push({
       phrase,
@@ -13,11 +19,13 @@ export function addPhrase(phrase: Phrase, tokens: readonly Token[], state: State
       listedWith: null,
       ofPart: null,
       opens: state.opens,
+      about: null,
     });
     state.preposition = state.preposition ?? null;
     return;
   }
-  const part = placePhrase(phrase, tokens, state);
+  const verb = isBehindVerb(phrase);
+  const part = verb ? makePart(phrase, state, 'subject', null, null) : placePhrase(phrase, tokens, state);
   parts.push(part);
   if (part.role === 'subject') {
     // "rain hammering on the roof" is an aside: the clause keeps its subject.
@@ -61,12 +69,13 @@ function makePart(
   listedWith: Part | null,
   ofPart: Part | null,
 ): Part {
-  return { phrase, role, preposition: state.preposition, deed: state.deed, listedWith, ofPart, opens: state.opens };
+  const { preposition, deed, opens, subject } = state;
+  return { phrase, role, preposition, deed, listedWith, ofPart, opens, about: deed ? null : subject };
 }
 
 function inherit(phrase: Phrase, state: State, last: Part): Part {
-  const { role, preposition, deed } = last;
-  return { phrase, role, preposition, deed, listedWith: last, ofPart: null, opens: state.opens };
+  const { role, preposition, deed, about } = last;
+  return { phrase, role, preposition, deed, listedWith: last, ofPart: null, opens: state.opens, about };
 }
 
 /** True when a comma or conjunction after the phrase shows that it is one of a list. */

@@ -84,7 +84,9 @@ function isFallenOn(part: Part, { use }: Signals): boolean {
 
 /** Who does what the clause tells: its subject, or the owner of the hand that does it. */
 function agentOf(part: Part, clauses: Clauses, lexicon: Lexicon): Holder {
-  const subject = rootPart(part).deed?.subject ?? null;
+  const root = rootPart(part);
+  const verbless = root.role === 'preposition' && /^(?:with|in)$/.test(root.preposition ?? '') ? root.about : null;
+  const subject = root.deed ? root.deed.subject : verbless;
   if (subject === null) return nobody;
   if (subject.person !== null) return named(subject.person);
   const hand = handOf(subject, clauses, lexicon);

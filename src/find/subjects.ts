@@ -1,0 +1,55 @@
+import type { Deed, Part, State, Subject } from './clause-types.js';
+import type { Lexicon } from './lexicon.js';
+import { isPersonNoun } from './nameless.js';
+import { verbAfter } from './place-phrase.js';
+import type { Token } from './reading.js';
+
+/** Whom a "who" goes on about: the nearest person before it, whatever else stands between: "a boy in headphones, who ...". */
+export function antecedentOf(
+  tokens: readonly Token[],
+  at: number,
+  { last }: State,
+  parts: readonly Part[],
+  lexicon: Lexicon,
+): Subject | null {
+  for (let here = at - 1; here >= Math.max(0, at - 12); here--) {
+    const token = tokens[here] as Token;
+    if (/^[.;:!?]$/.test(token.text) && token.tag === 'punctuation' && tokens[here - 1]?.tag !== 'name') break;
+    if (tokens[here + 1]?.tag === 'possessive') continue;
+    if (token.person !== null) return { phrase: null, person: token.person, pronoun: null };
+    if (token.tag !== 'noun' || !isPersonNoun(token, lexicon)) continue;
+    const part = parts.findLast(({ phrase }) => phrase.head === here);
+    if (part) return { phrase: part.phrase, person: null, pronoun: null };
+  }
+  return last ? { phrase: last.phrase, person: null, pronoun: null } : null;
+}
+
+/** True before a verb of its own, or before an aside between commas and a verb: "the boy, after some thought, takes". */
+export function isDoer(tokens: readonly Token[], end: number): boolean {
+  if (verbAfter(tokens, end)) return true;
+  if (tokens[end]?.text !== ',' || tokens[end + 1]?.tag !== 'preposition') return false;
+  for (let at = end + 2; at < Math.min(tokens.length, end + 12); at++) {
+    const { text, tag } = tokens[at] as Token;
+    if (text === ',') return verbAfter(tokens, at + 1) === 'verb';
+    if (tag === 'verb' || /^[.;:!?]$/.test(text)) return false;
+  }
+  return false;
+}
+
+const posture =
+  /^(?:come|go|sit|stand|lie|kneel|crouch|wait|hang|climb|step|walk|run|ride|follow|appear|emerge|lean|squat|perch|stride|hurry|burst)$/;
+
+/** The verb that the next words may be the subject of, as in "Opposite sits Nora"; null when it has one, or something stands between. */
+export function verbAwaiting(tokens: readonly Token[], at: number, { deed, preposition }: State): Deed | null {
+  if (!deed || deed.subject !== null || deed.participle || preposition || !posture.test(deed.lemma)) return null;
+  const between = tokens.slice(deed.at + 1, at);
+  return between.every(({ tag }) => /^(?:adverb|determiner|adjective|number)$/.test(tag)) ? deed : null;
+}
+
+/** Gives a verb the subject that stands behind it, and with it the participles before: "Holding the roller stands the girl". */
+export function giveSubject(deeds: readonly Deed[], deed: Deed, subject: Subject): void {
+  for (const one of deeds) {
+    if (one === deed || (one.subject === null && one.participle))
+      (one as { subject: Subject | null }).subject = subject;
+  }
+}
