@@ -6,7 +6,7 @@ import { splitSentences } from './synopsis.js';
 export type SaidChange = 'all' | 'one';
 
 const otherClothes =
-  /\b(?:now (?:dressed |wearing )?in|now we(?:ars|aring)|(?:has|have|had) changed (?:in)?to|changed (?:in)?to|(?:is|are) dressed in)\b[^;:]*$/i;
+  /\b(?:now (?:dressed |wearing )?in|now we(?:ars|aring)|chang(?:ed|es|ing) (?:in)?to|(?:is|are) dressed in)\b[^;:]*$/i;
 const saysNow = /\bnow\b/i;
 const freshOne =
   /\b(?:in|wearing|wears) (?:a |an |his |her |their )?(?:fresh|clean|new|different|other|another)\b[^,;:]*$/i;

@@ -12,6 +12,8 @@ import { markedPlaces } from './marked-places.js';
 import { type Mention, readMentions } from './mentions.js';
 import { findMoves } from './moves.js';
 import { findPeople } from './people-finds.js';
+import { holdersByPronoun } from './pronoun-holders.js';
+import { type Listed, readPronounThings } from './pronoun-things.js';
 import { readSentences } from './read-sentences.js';
 import type { Sentence } from './reading.js';
 import { learnReferents } from './referents.js';
@@ -52,11 +54,14 @@ export function findElements(script: Script, lexicon: Lexicon): FoundElements {
   const strangers = nameStrangers(extras);
   const given = giveToStrangers(mentions, strangers);
   const { finds: things, named } = gatherElements(given, markedPlaces(script), lexicon);
-  const elements = [...changeStates(clauses, named, things), ...events].sort(
+  const listed = named.map((one, at): Listed => ({ named: one, find: things[at] as Find }));
+  const pronouns = readPronounThings(clauses, listed, script);
+  const handled = holdersByPronoun(pronouns.things, strangers, lexicon);
+  const elements = [...changeStates(clauses, listed, pronouns.things), ...handled, ...events].sort(
     (a, b) => a.at.start.offset - b.at.start.offset,
   );
   const people = findPeople(clauses, extras, script, lexicon);
-  const moves = findMoves(clauses, named);
+  const moves = findMoves(clauses, named, pronouns.things, strangers);
 
   // 5. What the words imply, and what may hurt somebody.
   const implied = imply(sentences, script, elements);
@@ -64,7 +69,14 @@ export function findElements(script: Script, lexicon: Lexicon): FoundElements {
   const hazards = raiseHazards(sentences, script, all);
 
   return {
-    finds: { elements: all, people, moves, tasks: implied.tasks, hazards, questions: implied.questions },
+    finds: {
+      elements: all,
+      people,
+      moves,
+      tasks: implied.tasks,
+      hazards,
+      questions: [...pronouns.questions, ...implied.questions],
+    },
     messages: language === null ? tellForeignWords(sentences, lexicon) : [],
   };
 }

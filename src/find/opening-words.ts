@@ -2,12 +2,14 @@ import { afterVerb, canBeNoun, type Draft } from './word-neighbours.js';
 
 /**
  * True for the verb of a sentence that leaves out its subject, where the word could be a plural noun too: "Leaves horse standing",
- * "Creeps forward", "Swings into the saddle and rides off". A plural noun would be the subject of a verb.
+ * "Pockets it", "Creeps forward", "Swings into the saddle and rides off". A plural noun would be the subject of a verb.
  */
 export function opensAsVerb(drafts: readonly Draft[], at: number): boolean {
   const { verb } = (drafts[at] as Draft).uses;
   const next = drafts[at + 1];
-  if (verb?.form !== 's' || verb.share < 3 || next === undefined || !followsSign(drafts, at)) return false;
+  if (verb?.form !== 's' || next === undefined || !followsSign(drafts, at)) return false;
+  if (/^(?:it|them|him)$/.test(next.lower)) return true;
+  if (verb.share < 3) return false;
   if (/^(?:determiner|possessive)$/.test(next.uses.closed ?? '')) return true;
   if (/^(?:adverb)?$/.test(next.uses.closed ?? '') && next.uses.adverb && (!next.uses.particle || verb.share >= 5))
     return true;

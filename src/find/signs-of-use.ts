@@ -112,10 +112,11 @@ function isWorn(part: Part, root: Part, verb: string | null, tokens: readonly To
   if (root.role === 'object' && verb !== null && has(lexicon, verb, 'wearing')) return true;
   const dressing = /^(?:dress|clothe|clad|wrap|button|muffle|swathe|bundle|sweat)$/.test(verb ?? '');
   if (dressing && /^(?:in|into|through)$/.test(root.preposition ?? '')) return true;
+  if (verb === 'change' && root.preposition === 'into') return true;
   if (root.preposition === 'in' && root.phrase.determiner?.lower !== 'the') {
     const now = /^(?:now|still|already|again)$/.test(tokens[root.phrase.start - 2]?.lower ?? '') ? 1 : 0;
     const before = tokens[root.phrase.start - 2 - now];
-    return before === undefined || /^(?:punctuation|name|noun|verb|participle|pronoun)$/.test(before.tag);
+    return before === undefined || /^(?:punctuation|name|noun|verb|participle|pronoun|auxiliary)$/.test(before.tag);
   }
   return (
     isHeld(tokens, part.phrase.end, lexicon) && !/^(?:in|between|under)$/.test(tokens[part.phrase.end]?.lower ?? '')

@@ -1,21 +1,18 @@
 import { openingVerbs, sealedThings, stateVerbs } from '../trade/state-verbs.js';
 import type { Clauses, Deed } from './clause-types.js';
+import type { Listed, PronounThing } from './pronoun-things.js';
 import type { Token } from './reading.js';
-import type { Named } from './same-element.js';
 import type { Find } from './types.js';
 
-/** A listed mention with the find that was made of it. */
-interface Listed {
-  readonly named: Named;
-  readonly find: Find;
-}
-
 /**
- * Gives finds the states into which verbs bring them on camera ("tears the letter in two"), and adds a find where a
- * pronoun means the thing last in hand ("tears it in two"). `named` and `finds` stand in the same order.
+ * Gives finds the states into which verbs bring them on camera ("tears the letter in two"), and adds a find where a pronoun means the
+ * thing last in hand ("tears it in two").
  */
-export function changeStates(clauses: readonly Clauses[], named: readonly Named[], finds: readonly Find[]): Find[] {
-  const listed = named.map((one, at): Listed => ({ named: one, find: finds[at] as Find }));
+export function changeStates(
+  clauses: readonly Clauses[],
+  listed: readonly Listed[],
+  pronouns: readonly PronounThing[],
+): Find[] {
   const bySentence = new Map<Clauses['sentence'], Listed[]>();
   for (const one of listed) {
     const { sentence } = one.named.mention;
@@ -23,26 +20,24 @@ export function changeStates(clauses: readonly Clauses[], named: readonly Named[
     if (group) group.push(one);
     else bySentence.set(sentence, [one]);
   }
+  const meant = new Map(pronouns.map((one) => [one.deed, one]));
   const changed = new Map<Find, Find>();
   const added: Find[] = [];
-  let last: Listed[] = [];
   for (const clause of clauses) {
-    const here = bySentence.get(clause.sentence) ?? [];
-    if (clause.sentence.kind === 'action') {
-      for (const { deed, state, byItself } of changesOf(clause)) {
-        const things = here.filter((one) => isHit(one, deed, byItself, clause));
-        for (const { find } of things) {
-          const after = stateAfter(deed, find.name, state);
-          if (after) changed.set(find, { ...find, state: after, stateBegins: true });
-        }
-        const meant = things.length === 0 ? pronounThing(deed, clause, here, last) : null;
-        const after = meant && stateAfter(deed, meant.find.name, state);
-        if (meant && after) added.push(findOfPronoun(meant.find, after, deed, clause));
+    if (clause.sentence.kind !== 'action') continue;
+    for (const { deed, state, byItself } of changesOf(clause)) {
+      const here = bySentence.get(clause.sentence) ?? [];
+      for (const { find } of here.filter((one) => isHit(one, deed, byItself, clause))) {
+        const after = stateAfter(deed, find.name, state);
+        if (after) changed.set(find, { ...find, state: after, stateBegins: true });
       }
+      const pronoun = meant.get(deed);
+      const after =
+        pronoun && lasting.test(pronoun.meant.find.category) && stateAfter(deed, pronoun.meant.find.name, state);
+      if (pronoun && after) added.push(findOfPronoun(pronoun, after));
     }
-    if (here.length > 0) last = here;
   }
-  return [...finds.map((find) => changed.get(find) ?? find), ...added];
+  return [...listed.map(({ find }) => changed.get(find) ?? find), ...added];
 }
 
 interface Change {
@@ -84,31 +79,13 @@ function isHit({ named, find }: Listed, deed: Deed, byItself: boolean, clause: C
   return byItself && !hasObject && deed.subject?.phrase === part.phrase;
 }
 
-/** "it" right behind the verb means the only thing in hand of the sentence before or of this one. */
-function pronounThing(deed: Deed, clause: Clauses, here: readonly Listed[], last: readonly Listed[]): Listed | null {
-  const { tokens, scene, paragraph } = clause.sentence;
-  if (tokens[deed.at + 1]?.lower !== 'it') return null;
-  const before = here.filter(
-    ({ named }) => (tokens[named.mention.part.phrase.head] as Token).end <= (tokens[deed.at] as Token).start,
-  );
-  const near = last.filter(
-    ({ named: { mention } }) => mention.sentence.scene === scene && paragraph - mention.sentence.paragraph <= 1,
-  );
-  const held = (before.length > 0 ? before : near).filter(
-    ({ find, named }) => lasting.test(find.category) && named.mention.inHand,
-  );
-  const names = new Set(held.map(({ find }) => find.name));
-  return names.size === 1 ? (held.at(-1) as Listed) : null;
-}
-
-function findOfPronoun(meant: Find, state: string, deed: Deed, { sentence }: Clauses): Find {
-  const { tokens } = sentence;
-  const start = (tokens[deed.at] as Token).start;
-  const end = (tokens[deed.at + 1] as Token).end;
+function findOfPronoun({ meant: { find }, deed, clause: { sentence }, at }: PronounThing, state: string): Find {
+  const start = (sentence.tokens[deed.at] as Token).start;
+  const end = (sentence.tokens[at] as Token).end;
   return {
-    ...meant,
+    ...find,
     scene: sentence.scene,
-    by: deed.subject?.person ?? meant.by,
+    by: deed.subject?.person ?? find.by,
     count: null,
     state,
     stateBegins: true,
