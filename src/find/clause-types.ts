@@ -39,7 +39,7 @@ export interface Part {
   readonly ofPart: Part | null;
   /** What stands in front of the phrase: start, comma, colon, conjunction, word. */
   readonly opens: 'start' | 'comma' | 'colon' | 'conjunction' | 'word';
-  /** The subject so far where no verb stands yet: "Nora, with a lamp, ...". */
+  /** The subject so far where no verb stands yet, or where a comma sets the phrase apart: "Nora, with a lamp, ...", "Nora runs, coat flying". */
   readonly about: Subject | null;
 }
 

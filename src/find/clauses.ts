@@ -112,7 +112,8 @@ function addPerson(tokens: readonly Token[], at: number, state: State, help: Hel
     state.deed = null;
   } else if (
     !state.preposition &&
-    (!state.deed || ((state.opens === 'comma' || state.opens === 'conjunction') && isDoer(tokens, at + 1)))
+    (!state.deed ||
+      ((state.opens === 'comma' || state.opens === 'conjunction') && isDoer(tokens, endOfName(tokens, at))))
   ) {
     state.subject = subject;
     state.deed = null;
@@ -120,6 +121,14 @@ function addPerson(tokens: readonly Token[], at: number, state: State, help: Hel
   }
   state.preposition = null;
   state.opens = 'word';
+}
+
+/** "Mr. Tredwell" is of three words. */
+function endOfName(tokens: readonly Token[], at: number): number {
+  const { person } = tokens[at] as Token;
+  let end = at + 1;
+  while (person !== null && tokens[end]?.person === person) end++;
+  return end;
 }
 
 function addDeed(tokens: readonly Token[], at: number, state: State, deeds: Deed[], lemma: string): void {

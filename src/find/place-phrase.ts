@@ -52,7 +52,8 @@ function placePhrase(phrase: Phrase, tokens: readonly Token[], state: State): Pa
     const bent = next === 'participle' && !tokens[phrase.end]?.lower.endsWith('ing');
     if (next && !(bent && last && joins)) {
       const partner = joins && !state.deed && last?.role === 'subject' ? last : null;
-      return { ...makePart(phrase, state, 'subject', partner, null), deed: null };
+      const about = opens === 'comma' ? (state.main ?? state.subject) : null;
+      return { ...makePart(phrase, state, 'subject', partner, null), deed: null, about };
     }
     const listed =
       joins || continuesList(tokens, phrase.end) || (state.deed && last?.role === 'object' && !phrase.owner);

@@ -31,6 +31,11 @@ export function whoHas(
   const owner = () => ownerOf(part, clauses);
   const agent = () => agentOf(part, clauses, lexicon);
   const inHand = signals.use.handled || signals.use.instrument || signals.use.held || signals.use.worn;
+  if (category === 'vehicles' && isRidden(part)) return first(agent, owner);
+  if (signals.use.worn) {
+    const wearer = personJustBefore(part, clauses);
+    if (isSomebody(wearer)) return wearer;
+  }
   if (keptStill.test(category)) return inHand || signals.words.owned ? first(agent, owner) : nobody;
   const head = clauses.sentence.tokens[part.phrase.head]?.lemma ?? '';
   if (category === 'effects' && atmosphere.test(head)) return nobody;
@@ -44,7 +49,8 @@ export function whoHas(
     const worn = putsOnOneself(part, signals) ? first(agent, owner) : owner();
     if (isSomebody(worn)) return worn;
   }
-  if (part.role === 'subject' && part.ofPart === null && !signals.use.held) return owner();
+  if (part.role === 'subject' && part.ofPart === null && !signals.use.held)
+    return isSetApart(part, category, clauses) ? first(owner, agent) : owner();
   const known = first(agent, owner);
   if (isSomebody(known) || category === 'makeup') return isSomebody(known) ? known : near();
   return inHandOrOnBody.test(category) && !hasOtherSubject(part) ? near() : nobody;
@@ -61,12 +67,42 @@ function first(...ways: readonly (() => Holder)[]): Holder {
   return nobody;
 }
 
+/** "pedals past on a bicycle", "rides a scooter". */
+function isRidden(part: Part): boolean {
+  const { deed, preposition } = rootPart(part);
+  return (
+    /^(?:ride|drive|pedal|cycle|steer|paddle|row|push|wheel|park)$/.test(deed?.lemma ?? '') &&
+    (preposition === null || /^(?:on|upon|in|astride)$/.test(preposition))
+  );
+}
+
+/** "beside a boy in headphones": the one right before "in" has it on. */
+function personJustBefore(part: Part, clauses: Clauses): Holder {
+  const root = rootPart(part);
+  const at = root.phrase.start - 2;
+  const token = clauses.sentence.tokens[at];
+  if (root.preposition !== 'in' || !token) return nobody;
+  if (token.person !== null) return named(token.person);
+  const before = clauses.parts.find(({ phrase }) => phrase.head === at);
+  // "is a tiny old lady in tweed" goes on about the subject.
+  const isTold = /^(?:be|is|are|was|were)$/.test(clauses.sentence.tokens[(before?.phrase.start ?? 0) - 1]?.lower ?? '');
+  return before && !isTold ? { person: null, stranger: strangerOf(before.phrase, clauses) } : nobody;
+}
+
 /** "Anna wears Bill's jacket", "shivers in his jersey": the one who has it on is the one who does it, whosever it is. */
 function putsOnOneself(part: Part, { use }: Signals): boolean {
   if (!use.worn) return false;
   const root = rootPart(part);
   if (root.role === 'preposition') return root.preposition === 'in' || root.preposition === 'into';
   return root.role === 'object' && /^(?:wear|don|sport)$/.test(use.verb ?? '');
+}
+
+/** "Rufus swings out of the saddle, boots hitting the dust": what is on the one who does it. */
+function isSetApart({ opens, phrase }: Part, category: CategoryName, { sentence }: Clauses): boolean {
+  if (opens !== 'comma' || !/^(?:costumes|makeup)$/.test(category)) return false;
+  return (
+    sentence.tokens[phrase.end]?.tag === 'participle' && !/^(?:the|this|that)$/.test(phrase.determiner?.lower ?? '')
+  );
 }
 
 /** Nobody has the weather and the air. */
@@ -85,12 +121,16 @@ function isFallenOn(part: Part, { use }: Signals): boolean {
 /** Who does what the clause tells: its subject, or the owner of the hand that does it. */
 function agentOf(part: Part, clauses: Clauses, lexicon: Lexicon): Holder {
   const root = rootPart(part);
-  const verbless = root.role === 'preposition' && /^(?:with|in)$/.test(root.preposition ?? '') ? root.about : null;
-  const subject = root.deed ? root.deed.subject : verbless;
+  const subject = root.deed ? root.deed.subject : aboutOf(root);
   if (subject === null) return nobody;
   if (subject.person !== null) return named(subject.person);
   const hand = handOf(subject, clauses, lexicon);
   return isSomebody(hand) ? hand : { person: null, stranger: strangerIn(subject, clauses) };
+}
+
+/** Whom a phrase without a verb goes with: "Nora, with a lamp, ...", "Nora runs, phone under her chin". */
+function aboutOf({ role, preposition, about }: Part): Subject | null {
+  return role === 'subject' || (role === 'preposition' && /^(?:with|in)$/.test(preposition ?? '')) ? about : null;
 }
 
 /** The head word of the nameless people who are a subject, or whom its pronoun means. */
