@@ -82,7 +82,7 @@ function checkOccasions(line: SaidLine, firstDay: CalendarDate | null): Diagnost
   const before = scene === null ? '' : addDays(scene.date, -1);
   return [
     ...(fitting !== null && !element.checked
-      ? checkFitting(fitting, scene?.date ?? null, dates.prepStarts, firstDay)
+      ? checkFitting(fitting, scene?.date ?? null, dates.finishStarts, firstDay)
       : []
     ).flatMap(({ words, by }) =>
       say(`the fitting is on ${formatDate(fitting as CalendarDate)}, ${words}`, `Write "fitting: ${by}" or earlier.`),
@@ -100,15 +100,15 @@ function checkOccasions(line: SaidLine, firstDay: CalendarDate | null): Diagnost
 function checkFitting(
   fitting: CalendarDate,
   scene: CalendarDate | null,
-  prepStarts: CalendarDate | null,
+  finishStarts: CalendarDate | null,
   firstDay: CalendarDate | null,
 ): { words: string; by: CalendarDate }[] {
   if (firstDay === null) return [];
   const limit = addDays(firstDay, -quantityDefaults.lastFitting.value);
-  const by = earliest(limit, prepStarts) as CalendarDate;
+  const by = earliest(limit, finishStarts) as CalendarDate;
   if (scene !== null && fitting >= scene) return [{ words: `and it is played on ${formatDate(scene)}`, by }];
-  if (prepStarts !== null && fitting > prepStarts)
-    return [{ words: `after the work on it begins on ${formatDate(prepStarts)}`, by }];
+  if (finishStarts !== null && fitting > finishStarts)
+    return [{ words: `after the work on it begins on ${formatDate(finishStarts)}`, by }];
   const days = counted(quantityDefaults.lastFitting.value, 'day');
   return fitting > limit
     ? [{ words: `less than ${days} before the first shooting day, ${formatDate(firstDay)}`, by }]

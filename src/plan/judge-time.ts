@@ -1,4 +1,4 @@
-import { addDays, type CalendarDate, formatDate, formatShortDate, latest } from '../base/calendar-date.js';
+import { addDays, type CalendarDate, daysBetween, formatDate, formatShortDate, latest } from '../base/calendar-date.js';
 import type { BookElement } from '../book/types.js';
 import { quantityDefaults } from '../trade/quantity-defaults.js';
 import { findFirstScene } from './first-need.js';
@@ -109,13 +109,16 @@ function expectedWords(
 
 /** Work that no longer fits before the thing is packed, in words; null while it fits, or is done. What is still to come is judged by its order. */
 export function judgeWork(
-  dates: Pick<LineDates, 'packed' | 'prepStarts' | 'prepDays' | 'needed'>,
+  dates: Pick<
+    LineDates,
+    'packed' | 'prepStarts' | 'finishStarts' | 'makingTasks' | 'prepDays' | 'needed' | 'neededFor'
+  >,
   need: Need,
   element: BookElement | null,
   prepBegins: CalendarDate | null,
   today: CalendarDate,
 ): string | null {
-  const { packed, prepStarts, prepDays } = dates;
+  const { packed, prepStarts, prepDays, makingTasks } = dates;
   if (packed === null || prepStarts === null || element === null || element.ready || element.source === 'cut')
     return null;
   // What was shot yesterday needs no work today.
@@ -125,13 +128,21 @@ export function judgeWork(
   const move = scene === null ? '' : `, move ${scene.label} from ${formatShortDate(scene.date)}`;
   const ways = `Ways out: more hands, fewer hours of it, one that needs no work${move}`;
   const isThere = isHere(element) || (!isOpenAgain(element) && (need.toGet === 0 || isOwnOnly(need, element)));
-  if (isThere && prepStarts < today) {
-    const ends = formatDate(addDays(today, prepDays - 1));
-    return `${work} was to begin on ${formatDate(prepStarts)}; begun today it ends on ${ends}, and it is packed on ${formatDate(packed)}. ${ways}.`;
+  // What is here is made already.
+  const starts = makingTasks > 0 ? dates.finishStarts : prepStarts;
+  if (isThere && starts === null) return null;
+  if (isThere && starts !== null && starts < today) {
+    const days = daysBetween(starts, packed);
+    const ends = formatDate(addDays(today, days - 1));
+    return `work of ${counted(days, 'day')} was to begin on ${formatDate(starts)}; begun today it ends on ${ends}, and it is packed on ${formatDate(packed)}. ${ways}.`;
   }
   if (prepBegins !== null && prepStarts < prepBegins) {
     const begins = `begin on ${formatDate(prepStarts)}, and preparation begins on ${formatDate(prepBegins)}`;
-    return `${work} would have to ${begins}. ${ways}, begin to prepare earlier.`;
+    const fitted =
+      makingTasks > 0 && dates.neededFor.startsWith('fitting') && dates.needed !== null
+        ? `, made for the fitting on ${formatDate(dates.needed)},`
+        : '';
+    return `${work}${fitted} would have to ${begins}. ${ways}, begin to prepare earlier.`;
   }
   return null;
 }

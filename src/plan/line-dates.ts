@@ -8,7 +8,7 @@ import { comesByItself, isOpenAgain, isOwnShort } from './line-status.js';
 import type { LineDates, MaterialDates } from './line-types.js';
 import { countMaterials } from './material-dates.js';
 import type { Need } from './need-types.js';
-import { layPrep } from './prep-steps.js';
+import { dateWork } from './work-dates.js';
 import { lastWorkingDay, subtractWorkingDays } from './working-days.js';
 
 /** One thing whose dates are counted. */
@@ -34,26 +34,31 @@ export function countDates(thing: DatedThing, ground: DateGround): LineDates {
   const fitting = findFitting(need, element, ground.firstShootingDate);
   const first = findFirstNeed(need, use, fitting);
   const needed = first.date ?? (need.uses.length === 0 ? ground.firstShootingDate : null);
-  const prep = layPrep(element?.prep ?? [], ground.book.prepHoursADay.value);
+  // Packed the day before it is used.
+  const packed = addDays(use?.date ?? needed ?? ground.today, -1);
+  const work = dateWork(element, ground.book.prepHoursADay.value, packed, fitting?.date ?? null);
   const base = {
     needed,
     fittingAssumed: first === fitting && fitting !== null && !fitting.given,
     neededFor: needed !== null && first.date === null ? 'first shooting day' : first.words,
-    prepDays: prep.days,
+    prepDays: work.prepDays,
+    makingTasks: work.makingTasks,
     deliveryDays: countDelivery(thing),
   };
   if (needed === null) return { ...base, ...undated };
-  // A fitting comes before any dyeing or breaking down: it wants the thing in hand, not the work done.
-  const packed = addDays(use?.date ?? needed, -1);
-  const prepStarts = prep.days > 0 ? addDays(packed, -prep.days) : null;
+  const { prepStarts, finishStarts } = work;
   const forWork = prepStarts === null ? packed : addDays(prepStarts, -1);
-  const days = { packed, prepStarts, forWork, forFitting: fitting ? addDays(fitting.date, -1) : null };
+  const forScene = work.makingTasks > 0 ? addDays(packed, -work.prepDays - 1) : forWork;
+  // Before a fitting it must be in hand; what is made for it is made by then.
+  const forFitting = fitting && work.makingTasks === 0 ? addDays(fitting.date, -1) : null;
+  const days = { packed, prepStarts, finishStarts, forWork, forScene, forFitting };
   return { ...base, ...countBackward(thing, ground, base, days) };
 }
 
 const undated = {
   packed: null,
   prepStarts: null,
+  finishStarts: null,
   inHand: null,
   orderBy: null,
   recommended: null,
@@ -67,20 +72,25 @@ const undated = {
 interface Milestones {
   readonly packed: CalendarDate;
   readonly prepStarts: CalendarDate | null;
+  readonly finishStarts: CalendarDate | null;
+  /** The last day it could come if there were no fitting. */
+  readonly forScene: CalendarDate;
   /** The last day it can come before the work on it, and before its fitting. */
   readonly forWork: CalendarDate;
   readonly forFitting: CalendarDate | null;
 }
 
+type BaseDates = 'needed' | 'neededFor' | 'fittingAssumed' | 'prepDays' | 'makingTasks';
+
 function countBackward(
   thing: DatedThing,
   ground: DateGround,
-  base: Pick<LineDates, 'needed' | 'neededFor' | 'fittingAssumed' | 'prepDays' | 'deliveryDays'>,
+  base: Pick<LineDates, BaseDates | 'deliveryDays'>,
   days: Milestones,
-): Omit<LineDates, 'needed' | 'neededFor' | 'fittingAssumed' | 'prepDays'> {
+): Omit<LineDates, BaseDates> {
   const { need, element, supplier } = thing;
   const { book, today } = ground;
-  const { packed, prepStarts } = days;
+  const { packed, prepStarts, finishStarts } = days;
   const calendar = calendarOf(book, supplier);
   const delivered = (date: CalendarDate) => (isDelivered(thing) ? lastWorkingDay(date, calendar) : date);
   const forWork = delivered(days.forWork);
@@ -91,9 +101,10 @@ function countBackward(
   const back = (date: CalendarDate) => subtractWorkingDays(date, base.deliveryDays.value, calendar);
   const orderBy = isGotHere(thing) ? null : (orderByOf(thing, materials) ?? back(inHand));
   const recommended = orderBy === null ? null : subtractWorkingDays(addDays(orderBy, -1), 0, calendar);
-  const dates = { ...base, packed, prepStarts, inHand, orderBy, recommended };
+  const dates = { ...base, packed, prepStarts, finishStarts, inHand, orderBy, recommended };
   const expected = findExpected(element, base.deliveryDays.value, calendar);
-  const timing = { ...dates, expected, forScene: { inHand: forWork, orderBy: back(forWork) } };
+  const forScene = delivered(days.forScene);
+  const timing = { ...dates, expected, forScene: { inHand: forScene, orderBy: back(forScene) } };
   // What is made is delivered as the first of its raw material is.
   const deliveryDays = element?.source === 'make' ? (firstMaterial(materials)?.deliveryDays ?? null) : null;
   return {

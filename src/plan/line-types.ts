@@ -14,6 +14,10 @@ export interface LineDates {
   readonly packed: CalendarDate | null;
   readonly prepStarts: CalendarDate | null;
   readonly prepDays: number;
+  /** How many tasks of preparation, from the first, must be done before the fitting. */
+  readonly makingTasks: number;
+  /** First day of the work that may follow a fitting; null when there is none. */
+  readonly finishStarts: CalendarDate | null;
   readonly inHand: CalendarDate | null;
   readonly orderBy: CalendarDate | null;
   readonly recommended: CalendarDate | null;

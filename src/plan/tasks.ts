@@ -71,9 +71,13 @@ function omitId({ id: _, ...rest }: Partial<TaskDraft>): Partial<TaskDraft> {
 }
 
 function addPrep(line: PlanLine, book: Book, add: Add): void {
-  const start = line.dates.prepStarts;
-  const { steps } = layPrep(line.element?.prep ?? [], book.prepHoursADay.value);
-  for (const [index, step] of steps.entries()) {
+  const prep = line.element?.prep ?? [];
+  const { makingTasks, prepStarts, finishStarts } = line.dates;
+  const lay = (tasks: typeof prep, start: CalendarDate | null) =>
+    layPrep(tasks, book.prepHoursADay.value).steps.map((step) => ({ step, start }));
+  const making = lay(prep.slice(0, makingTasks), prepStarts);
+  const finishing = lay(prep.slice(makingTasks), finishStarts);
+  for (const [index, { step, start }] of [...making, ...finishing].entries()) {
     const wait = step.waitDays > 0 ? `, then ${counted(step.waitDays, 'day')} to dry or settle` : '';
     const hours = step.hours === null || step.hours === 0 ? '' : ` (${step.hours} h)`;
     const done = line.element?.ready !== null;

@@ -1,4 +1,4 @@
-/** Work on a thing before the shoot: hands and waiting. */
+/** Work on a thing before the shoot: hands and waiting. None of it makes the thing: a garment is fitted before all of it, or by it. */
 export interface PrepTime {
   readonly task: string;
   /** Words in a task of the book that mean this row. */
