@@ -14,50 +14,67 @@ const or = (words: string) => words.split(' ').join('|');
 const small = ageWords.small.split(' ');
 const tens = ageWords.tens.split(' ');
 
-const numberWord = `(?:(?:${tens.join('|')})(?:[- ](?:${small.slice(1, 10).join('|')}))?|${small.slice(1).join('|')})(?:[- ]?ish)?`;
+/**
+ * Words that stand in many places of the patterns are written as runs of one sign before these look at a text, each as long as its
+ * word: the patterns stay small, and every place holds. With the words themselves in them they took longer than all the rest.
+ */
+const signs = { number: '\uE000', young: '\uE001' } as const;
+const aNumber = `${signs.number}+`;
+const youngNoun = `${signs.young}+`;
+const numberWords = `\\b(?:${[...tens, ...small.slice(1)].join('|')})(?=ish\\b|\\b)`;
+const youngWords = `\\b(?:${or(ageWords.young)})\\b`;
+const inSmallLetters = [new RegExp(numberWords, 'g'), new RegExp(youngWords, 'g')] as const;
+const inAnyLetters = [new RegExp(numberWords, 'gi'), new RegExp(youngWords, 'gi')] as const;
+
+function withSigns(text: string, [numbers, young]: readonly [RegExp, RegExp]): string {
+  return text
+    .replace(numbers, (word) => signs.number.repeat(word.length))
+    .replace(young, (word) => signs.young.repeat(word.length));
+}
+
+const numberWord = `(?:${aNumber}(?:[- ]${aNumber})?(?:[- ]?ish)?)`;
 const digits = "\\d{1,3}(?:½|\\.5)?(?:['’]?s|[- ]?ish)?";
 const span = `(?:${digits}|${numberWord})(?:(?: (?:or|to) | ?[-–] ?)(?:${digits}|${numberWord}))?(?: and a half)?(?: going on (?:${digits}|${numberWord}))?`;
-const decade = `(?:early |mid[ -]?|late )?(?:teens|${or(ageWords.decades)})`;
+const decade = `(?:early |mid[ -]?|late )?(?:teens|${youngNoun}|${or(ageWords.decades)})`;
 const before = `(?:(?:${ageWords.before.replaceAll("'", "['’]")})[ -])*`;
 const parts = `(?:[ -](?:${or(ageWords.parts)}))`;
 const unit = `(?:${parts}|[ -]years?)?(?:[ -]old)?`;
-const youngNoun = `(?:${or(ageWords.young)})`;
+const smallWord = `[\\p{Ll}${signs.number}${signs.young}]+ `;
 
 /** An age behind a name, as in an introduction: "nine", "about 9", "mid-teens", "a boy of ten", "a five-year-old". */
-const figure = `(?:${before}(?:${span}|${decade})${unit}|an? (?:\\p{Ll}+ ){0,2}${youngNoun}(?: (?:of|aged) ${before}${span}${unit})?|an? ${span}(?:[- ]year[- ]old|${parts}[- ]old)(?: \\p{Ll}+)?|${youngNoun.replace('(?:', '(?:teenage |')})`;
+const figure = `(?:${before}(?:${span}|${decade})${unit}|an? (?:${smallWord}){0,2}${youngNoun}(?: (?:of|aged) ${before}${span}${unit})?|an? ${span}(?:[- ]year[- ]old|${parts}[- ]old)(?: [\\p{Ll}${signs.young}]+)?|(?:${youngNoun} )?${youngNoun})`;
 
 const name = "\\p{Lu}[\\p{L}\\p{N}.'’-]*(?: \\p{Lu}[\\p{L}\\p{N}.'’-]*){0,3}";
-const kin = `(?:[Aa]|[Aa]n|[Tt]he|[Hh]er|[Hh]is|[Tt]heir|[Mm]y|[Oo]ur) (?:\\p{Ll}+ ){0,2}?(son|daughter|brother|sister|cousin|niece|nephew|grandson|granddaughter|${youngNoun}|twins|man|woman)`;
-const ends =
-  '(?=\\s*(?:[.;:)!?—–]|$)|,(?! (?:(?:one|two|three|four|five|six|seven|eight|nine|ten) ?[,.]|\\d+ ?[,.]))|\\s+(?:and|in|with|but|who)\\b|\\s-\\s)';
-const words = `(?:(?!${numberWord}\\b)[\\p{Ll}’-]+(?: [\\p{Ll}’-]+){0,3}, )`;
+const kin = `(?:[Aa]|[Aa]n|[Tt]he|[Hh]er|[Hh]is|[Tt]heir|[Mm]y|[Oo]ur) (?:${smallWord}){0,2}?(son|daughter|brother|sister|cousin|niece|nephew|grandson|granddaughter|${youngNoun}|twins|man|woman)`;
+const ends = `(?=\\s*(?:[.;:)!?—–]|$)|,(?! (?:${aNumber} ?[,.]|\\d+ ?[,.]))|\\s+(?:and|in|with|but|who)\\b|\\s-\\s)`;
+const words = `(?:[\\p{Ll}${signs.young}’-]+(?: [\\p{Ll}${signs.number}${signs.young}’-]+){0,3}, )`;
 
 const behind = `(?:, ${words}{0,2}| ?\\((?:[^(),]{1,20}, )?| [—–-] )(${figure})${ends}`;
 /** "TOMMY, nine", "PIP (9)", "POLLY — ten —", "GUS, muddy, fourteen". */
-const behindName = new RegExp(`(?<![\\p{L}\\p{N}’'-])(${name})${behind}`, 'gu');
+const behindName = new RegExp(`(?<![\\p{L}\\p{N}’'-])(${name})${behind}`, 'dgu');
 /** "her son, five". */
-const behindKin = new RegExp(`\\b${kin}${behind}`, 'gu');
+const behindKin = new RegExp(`\\b${kin}${behind}`, 'dgu');
 /** "Polly is ten.", "TOMMY is a boy of nine." */
 const saidOfName = new RegExp(
   `(?<![\\p{L}\\p{N}’'-])(${name}) (?:is|’s|turns|has just turned) (${before}${span}(?: years old| today| tomorrow)?|an? ${youngNoun} of ${span})(?=[.,;!])`,
-  'gu',
+  'dgu',
 );
 /** "nine-year-old TOMMY", "a boy of ten, CAL,", "a girl, 9, called MAYA". */
 const beforeName = new RegExp(
-  `(?<![\\p{L}\\p{N}-])(?:(${span})[- ]years?[- ]old (?:\\p{Ll}+ ){0,2}|(?:boy|girl|child) (?:of|aged) (${span})(?:,| called| named) )(${name})`,
-  'gu',
+  `(?<![\\p{L}\\p{N}-])(?:(${span})[- ]years?[- ]old (?:${smallWord}){0,2}|${youngNoun} (?:of|aged) (${span})(?:,| called| named) )(${name})`,
+  'dgu',
 );
 /** "KEVIN and JO, both nine". */
-const ofTwo = new RegExp(`(${name}) and (${name}), (?:both|each) (${before}${span})${ends}`, 'gu');
+const ofTwo = new RegExp(`(${name}) and (${name}), (?:both|each) (${before}${span})${ends}`, 'dgu');
 /** Nobody is named: "a boy of ten", "a girl, 9,", "a six-year-old", "aged ten", "in her early teens". */
 const nameless = [
-  new RegExp(`\\b${youngNoun}(?:, | (?:of|aged) | ?\\()(${before}${span}${unit})(?=[\\s,.;:)!?—–]|$)`, 'gi'),
-  new RegExp(`(?<![\\w-])(${span}[- ](?:years?|months?|weeks?)[- ]olds?)\\b`, 'gi'),
-  new RegExp(`\\baged? (${before}${span}${parts}?)(?=[\\s,.;:)!?—–]|$)`, 'gi'),
-  /\b(in (?:his|her|their) (?:early |mid-|mid |late )?teens|(?:early|mid|late)[- ]teens|teenaged?)\b/gi,
+  new RegExp(`${youngNoun}(?:, | (?:of|aged) | ?\\()(${before}${span}${unit})(?=[\\s,.;:)!?—–]|$)`, 'dgi'),
+  new RegExp(`(?<![\\w-])(${span}[- ](?:years?|months?|weeks?)[- ]olds?)\\b`, 'dgi'),
+  new RegExp(`\\baged? (${before}${span}${parts}?)(?=[\\s,.;:)!?—–]|$)`, 'dgi'),
 ];
+const inTeens = /\b(in (?:his|her|their) (?:early |mid-|mid |late )?teens|(?:early|mid|late)[- ]teens|teenaged?)\b/dgi;
 
-const rightBehind = new RegExp(`^${behind}`, 'u');
+const rightBehind = new RegExp(`^${behind}`, 'du');
 
 /** True when a text, which follows a name, begins with an age. */
 export function beginsWithAge(after: string): boolean {
@@ -66,13 +83,20 @@ export function beginsWithAge(after: string): boolean {
 
 /** The age with which a text begins that follows somebody's name, and where it ends; null when there is none. */
 export function readAgeAtStart(after: string): { readonly age: string; readonly end: number } | null {
-  const match = /^[, (]/.test(after) && mayTellAge.test(after) ? rightBehind.exec(after) : null;
-  return match ? { age: trimAge(match[1] as string), end: match[0].length } : null;
+  if (!/^[, (]/.test(after) || !mayTellAge.test(after)) return null;
+  const match = rightBehind.exec(withSigns(after, inSmallLetters));
+  return match ? { age: trimAge(groupOf(after, match, 1)), end: match[0].length } : null;
+}
+
+/** A group of a match in the text as it is written. */
+function groupOf(text: string, match: RegExpMatchArray, group: number): string {
+  const place = match.indices?.[group];
+  return place ? text.slice(...place) : '';
 }
 
 /** Tried first, for speed: without one of these there is no age. */
 const mayTellAge = new RegExp(
-  `\\d|\\b(?:age[d]?|teen[a-z]*|${or(ageWords.decades)}|${small.slice(1).join('|')}|${tens.join('|')}|${youngNoun})\\b`,
+  `\\d|\\b(?:age[d]?|teen[a-z]*|${or(ageWords.decades)}|${small.slice(1).join('|')}|${tens.join('|')}|${or(ageWords.young)})\\b`,
   'i',
 );
 
@@ -84,18 +108,25 @@ export function readToldAges(text: string): ToldAge[] {
     if (!told.some((one) => start < one.end && one.start < end && (name === null || one.name === name)))
       told.push({ name, age: trimAge(age), start, end: text[end] === ')' ? end + 1 : end });
   };
-  if (/\b(?:both|each)\b/.test(text))
-    for (const { 0: all, 1: one = '', 2: two = '', 3: age = '', index } of text.matchAll(ofTwo))
-      for (const each of [one, two]) add(each, age, index, index + all.length);
-  const patterns = [behindName, behindKin, ...(/ (?:is|turns|has) |’s /.test(text) ? [saidOfName] : [])];
-  for (const pattern of patterns)
-    for (const { 0: all, 1: owner = '', 2: age = '', index } of text.matchAll(pattern))
-      add(owner, age, index, index + all.length);
+  /** `owners` and `ages` are the groups that may hold them. */
+  const read = (signed: string, pattern: RegExp, owners: readonly number[], ages: readonly number[]) => {
+    for (const match of signed.matchAll(pattern)) {
+      const [start, end] = match.indices?.[0] ?? [0, 0];
+      const age = ages.map((group) => groupOf(text, match, group)).find((one) => one !== '') ?? '';
+      if (owners.length === 0) add(null, age, start, end);
+      for (const owner of owners) add(groupOf(text, match, owner), age, start, end);
+    }
+  };
+  const signed = withSigns(text, inSmallLetters);
+  if (/\b(?:both|each)\b/.test(text)) read(signed, ofTwo, [1, 2], [3]);
+  read(signed, behindName, [1], [2]);
+  read(signed, behindKin, [1], [2]);
+  if (/ (?:is|turns|has) |’s /.test(text)) read(signed, saidOfName, [1], [2]);
   if (!/old|age|teen|\b(?:baby|infant|child|kid|boy|girl|youngster|school)/i.test(text)) return told;
-  for (const { 0: all, 1: years, 2: of, 3: owner = '', index } of text.matchAll(beforeName))
-    add(owner, years ?? of ?? '', index, index + all.length);
-  for (const pattern of nameless)
-    for (const { 0: all, 1: age = '', index } of text.matchAll(pattern)) add(null, age, index, index + all.length);
+  read(signed, beforeName, [3], [1, 2]);
+  const anySigned = withSigns(text, inAnyLetters);
+  for (const pattern of nameless) read(anySigned, pattern, [], [1]);
+  read(text, inTeens, [], [1]);
   return told;
 }
 
