@@ -13,6 +13,7 @@ import type { LineCost, PlanLine } from './line-types.js';
 import type { Need } from './need-types.js';
 import { countAllPacks, type PackCount, type PackedLine } from './packs.js';
 import { countBatteries } from './per-take.js';
+import { listReadyOccasions } from './ready-states.js';
 import type { ShootingOrder } from './shooting-order.js';
 
 /** What the lines of the plan are made from. */
@@ -43,8 +44,9 @@ function makeLine({ need, element, entry, occasions }: NeededThing, pack: PackCo
   const { book, order, today } = ground;
   const supplier = findSupplier(book.suppliers, element?.from ?? null);
   const firstDay = order.days.find((day) => day.slots.length > 0)?.day.date ?? null;
+  const ready = listReadyOccasions(need, { name: need.name, book: element, drier: book.drier.value });
   const dates = countDates(
-    { need, element, supplier, occasions: occasions ?? [] },
+    { need, element, supplier, occasions: [...(occasions ?? []), ...ready] },
     { book, today, firstShootingDate: firstDay },
   );
   const hire =

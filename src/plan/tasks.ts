@@ -10,7 +10,7 @@ import type { PlanLine } from './line-types.js';
 import { counted } from './per-take.js';
 import type { Task } from './plan-types.js';
 import { layPrep } from './prep-steps.js';
-import { listReadyStates, readyBy } from './ready-states.js';
+import { listReadyStates } from './ready-states.js';
 import { listRoughCopies } from './rough-copies.js';
 
 /** Everything that someone must do on a day, in order of date; what has no date comes last. */
@@ -114,10 +114,10 @@ function convertTask(one: Overnight, index: number, lines: readonly PlanLine[], 
 /** What must look as the story leaves it later is brought there by hand, when it is shot first. */
 function readyTasks(lines: readonly PlanLine[], days: readonly PlanDay[], book: Book): TaskDraft[] {
   return lines.filter(isWanted).flatMap((line) =>
-    listReadyStates([line.need]).map((one, index) => ({
+    listReadyStates(line.need, { name: line.name, book: line.element, drier: book.drier.value }).map((one, index) => ({
       id: `${line.id}/ready-${index + 1}`,
       kind: 'work' as const,
-      date: readyBy(one),
+      date: one.date,
       until: null,
       what: one.words,
       who: line.who ?? helperFor(line.department, book),

@@ -19,6 +19,26 @@ describe('what must look used before any scene uses it', () => {
     ]);
   });
 
+  it('is begun as long before as it must dry', () => {
+    // Scene 2 has the wool suit dried with a tide mark and is shot first, Mon 15 March at 9:00. Wool dries at worst in 36 h:
+    // that is Sat 13, 21:00, too late for the work of that day, so it is begun on Fri 12 and in hand on Thu 11.
+    const scenes = [
+      { wears: { ADA: { suit: { in: 'clean', out: 'wet' } } } },
+      { wears: { ADA: { suit: { in: 'dried, a tide mark' } } } },
+    ];
+    const book =
+      'days:\n  - { date: 2027-03-15, call: 9:00, wrap: 18:00, scenes: [2] }\n  - { date: 2027-03-16, scenes: [1] }\nelements:\n  suit: { get: own, have: 1, material: wool, label: S }\n';
+    const plan = planOf({ scenes }, book);
+    expect(readyOf(plan)).toEqual([
+      ['2027-03-12', expect.stringMatching(/leaves it so, and it takes up to 36 h, drying with it$/)],
+    ]);
+    expect(plan.lines[0]?.dates).toMatchObject({
+      needed: '2027-03-12',
+      neededFor: 'being made ready dried, a tide mark for scene 2',
+      inHand: '2027-03-11',
+    });
+  });
+
   it('is no task in the order of the story, nor for what is only opened', () => {
     const inOrder = 'days:\n  - { date: 2027-03-12, scenes: [1, 2] }\n';
     expect(readyOf(planOf({ scenes: tornLater }, inOrder))).toEqual([]);
