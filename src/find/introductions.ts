@@ -23,9 +23,13 @@ interface Ground {
   readonly common: () => ReadonlySet<string>;
 }
 
-const nameSign = /(?<![\p{L}\p{N}'’-])\p{Lu}[\p{L}’'-]*\p{L}(?: \p{Lu}[\p{L}’'-]*\p{L}){0,2}(?![\p{L}\p{N}-])/gu;
+const nameSign =
+  /(?<![\p{L}\p{N}'’-])(?:(?:M[Rr][Ss]?|M[Ss]|D[Rr]|S[Gg][Tt]|C[Aa][Pp][Tt]|P[Rr][Oo][Ff]|R[Ee][Vv])\. )?\p{Lu}[\p{L}’'-]*\p{L}(?: \p{Lu}[\p{L}’'-]*\p{L}){0,2}(?![\p{L}\p{N}-])/gu;
 const titles =
   /^(?:mr|mrs|ms|miss|dr|old|young|little|big|uncle|aunt|sister|brother|father|mother|sergeant|sir|lady|madam|madame)$/;
+/** Before a name they make a person of it, whatever else its word means: "Miss Bell", "Sergeant Pike". */
+const callings =
+  /^(?:mr|mrs|ms|miss|dr|doctor|uncle|aunt|sister|brother|father|mother|sergeant|sgt|captain|capt|inspector|professor|prof|reverend|rev|sir|lady|lord|madam|madame|colonel|constable|officer|nurse)$/;
 const calendar =
   /^(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|january|february|april|june|july|august|(?:septem|octo|novem|decem)ber)$/;
 
@@ -38,10 +42,11 @@ export function listUnlisted(
   const known = learnNames(script.people);
   const told = new Set<string>(learnPets(script, lexicon).keys());
   const isKnown = (words: readonly string[]) => {
-    const lowers = words.map((word) => word.toLowerCase());
+    const bare = words.map(withoutStop);
+    const lowers = bare.map((word) => word.toLowerCase());
     return (
       known.match(
-        words.map((text) => ({ text })),
+        bare.map((text) => ({ text })),
         lowers,
         0,
       ) !== null
@@ -50,7 +55,7 @@ export function listUnlisted(
   const introduced = listIntroduced(script, isKnown, lexicon, uses);
   return [...listNoted(script), ...introduced].flatMap((name) => {
     const words = name.split(' ');
-    const lowers = words.map((word) => word.toLowerCase());
+    const lowers = words.map((word) => withoutStop(word).toLowerCase());
     if (isKnown(words) || lowers.every((word) => told.has(word) || titles.test(word))) return [];
     for (const word of lowers) told.add(word);
     return [{ name, names: [name] }];
@@ -114,6 +119,10 @@ function isIntroduced(named: Named, ground: Ground): boolean {
   if (last !== undefined && /^(?:determiner|possessive|number)$/.test(uses(last).closed ?? '')) return false;
   const own = words.slice(words.findIndex((word) => !isTitle(word, ground)));
   if (isTitle(own[0] as string, ground)) return false;
+  const called = callings.test(withoutStop(words[0] as string).toLowerCase()) && own.length < words.length;
+  const civil = text === text.toUpperCase() || /^(?:mrs?|ms|miss|dr|sgt|capt|prof|rev)\.? /i.test(text);
+  if (called && own.every((word) => mayBeCalled(word, ground, civil)))
+    return beginsWithAge(after) || doesSomething(after, uses);
   if (beginsWithAge(after)) return own.every((word) => mayBeName(word, ground));
   if (!own.every((word) => isGiven(word, ground) || isSeldom(word, ground)) || !doesSomething(after, uses))
     return false;
@@ -124,8 +133,8 @@ function isIntroduced(named: Named, ground: Ground): boolean {
 
 /** DETECTIVE Krause, OLD Tom. */
 function isTitle(word: string, { lexicon }: Ground): boolean {
-  const lower = word.toLowerCase();
-  return titles.test(lower) || (lexicon.find(lower)?.core.startsWith('x') ?? false);
+  const lower = withoutStop(word).toLowerCase();
+  return titles.test(lower) || callings.test(lower) || (lexicon.find(lower)?.core.startsWith('x') ?? false);
 }
 
 function isGiven(word: string, { lexicon }: Ground): boolean {
@@ -139,8 +148,21 @@ function mayBeName(word: string, ground: Ground): boolean {
   const entry = ground.lexicon.find(lower);
   const { noun, closed } = ground.uses(lower);
   const isPlace = entry?.classes.some((one) => one === 'places' || one === 'numbers') ?? false;
-  return isGiven(word, ground) || (!noun?.entry.core && closed === null && !isPlace && !calendar.test(lower));
+  const isThing = Boolean(noun?.entry.core) && !isShort(word);
+  return isGiven(word, ground) || (!isThing && closed === null && !isPlace && !calendar.test(lower));
 }
+
+/** KIT, ART, REX: in capitals with an age behind it, a short word for one thing is a name. */
+const isShort = (word: string) => /^\p{Lu}{2,4}$/u.test(word) && !/S$/.test(word);
+
+/** Behind a title any word is a name, save those that make sentences; "Mother Nature" needs more than small letters. */
+function mayBeCalled(word: string, ground: Ground, civil: boolean): boolean {
+  const { uses } = ground;
+  const lower = word.toLowerCase();
+  return uses(lower).closed === null && !calendar.test(lower) && (civil || isGiven(word, ground));
+}
+
+const withoutStop = (word: string) => word.replace(/\.$/, '');
 
 /** A word that no list of ours has, that is no verb, and that the script never writes small. */
 function isSeldom(word: string, { uses, common }: Ground): boolean {

@@ -19,6 +19,12 @@ describe('somebody who never speaks', () => {
     ['Jules, 40, reads. Mary-Jane, 12, waits.', ['Jules', 'Mary-Jane']],
     ['Zora opens the door. Zora sits down.', ['Zora']],
     ['O’BRIEN, 50, drinks.', ['O’Brien']],
+    ['MRS. KOWALSKI, 70, sweeps. Mrs. Kowalski leaves.', ['Mrs. Kowalski']],
+    ['MR. WU nods. Mr. Wu smiles.', ['Mr. Wu']],
+    ['DR. HALL, 60, waits.', ['Dr. Hall']],
+    ['MISS BELL, 19, nods. Miss Bell opens a book.', ['Miss Bell']],
+    ['SERGEANT PIKE, 50, salutes. FATHER MOON prays.', ['Sergeant Pike', 'Father Moon']],
+    ['KIT, 12, peers in. Kit grins.', ['Kit']],
   ])('is cast by the words of %s', async (action, names) => {
     expect((await peopleOf(action)).cast).toEqual(names);
   });
@@ -30,8 +36,23 @@ describe('somebody who never speaks', () => {
     'Paris sleeps. Paris wakes up. LATER, in the dark, rain falls.',
     'SMASH CUT TO a letter. ANGLE ON the clock. SUPER, in white: 1931. TV, a big one, hums.',
     'Room Twelve (30). A bell rings.',
+    'Mother Nature wins. The NURSE BELL rings. CRATES, 12, stand by the wall.',
   ])('is nobody in the words of %s', async (action) => {
     expect((await peopleOf(action)).cast).toEqual([]);
+  });
+
+  it.each([
+    'HUGO, 30, her assistant, waits.',
+    'OLD MARTIN, 70, the boatman, waits.',
+    'MRS. KOWALSKI, 70, the landlady, waits.',
+    'LEN, forty-five, miner, waits.',
+  ])('is no second person beside the description in %s', async (action) => {
+    const { cast, extras } = await peopleOf(action);
+    expect([cast?.length, extras]).toEqual([1, []]);
+  });
+
+  it('leaves people in a list the people they are', async () => {
+    expect((await peopleOf('PIA, 17, waits. Pia hugs the boy, the porter watches.')).extras).toEqual(['boy', 'porter']);
   });
 
   it('is whoever a note dresses or puts there, and has what the action says', async () => {
