@@ -5,16 +5,25 @@ import { isPersonNoun } from './nameless.js';
 import { findPhrases, type Phrase } from './phrases.js';
 import { addPhrase } from './place-phrase.js';
 import type { Sentence, Token } from './reading.js';
-import { antecedentOf, giveSubject, isDoer, verbAwaiting } from './subjects.js';
+import { antecedentOf, giveSubject, isDoer, leavesOutSubject, verbAwaiting } from './subjects.js';
 
-/** Takes a sentence apart: its verbs with their subjects, its noun phrases with their parts in the clause. */
-export function readClauses(sentence: Sentence, meant: Meant, lexicon: Lexicon, shouting = false): Clauses {
+/**
+ * Takes a sentence apart: its verbs with their subjects, its noun phrases with their parts in the clause. `lead` is whom the sentence
+ * before is about: the subject of one that leaves its own out.
+ */
+export function readClauses(
+  sentence: Sentence,
+  meant: Meant,
+  lexicon: Lexicon,
+  shouting = false,
+  lead: Subject | null = null,
+): Clauses {
   const { tokens } = sentence;
   const phrases = new Map(findPhrases(tokens, lexicon).map((phrase) => [phrase.start, phrase]));
   const parts: Part[] = [];
   const deeds: Deed[] = [];
   const state: State = {
-    subject: null,
+    subject: leavesOutSubject(sentence) ? lead : null,
     main: null,
     deed: null,
     preposition: null,

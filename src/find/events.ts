@@ -4,6 +4,7 @@ import { type DeedFacts, readDeed } from './deed-facts.js';
 import { eventRules } from './event-rules.js';
 import type { Lexicon } from './lexicon.js';
 import type { Token } from './reading.js';
+import { strangerIn } from './who.js';
 
 /** An event that a verb names, or a state of the body. */
 export interface Event {
@@ -15,6 +16,8 @@ export interface Event {
   readonly name: string;
   readonly category: CategoryName;
   readonly by: string | null;
+  /** The head word of the nameless people who do it. */
+  readonly stranger?: Token | null;
   readonly confidence: number;
   readonly rule: string;
   /** Place of the head of a subject that is heard and not seen: "a dog barks somewhere". */
@@ -44,6 +47,7 @@ export function findEvents(clauses: Clauses, lexicon: Lexicon): Event[] {
       name: rule.named ? rule.named(facts) : named ? `${(tokens[subject.head] as Token).lower} ${word}` : word,
       category: rule.category,
       by: deed.subject?.person ?? null,
+      stranger: deed.subject && deed.subject.person === null ? strangerIn(deed.subject, clauses) : null,
       confidence: 0.7,
       rule: rule.words,
       hides: named && rule.category === 'sound' && isOnlyHeard(facts, clauses, lexicon) ? subject.head : null,

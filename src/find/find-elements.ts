@@ -1,7 +1,7 @@
 import type { Diagnostic } from '../base/diagnostic.js';
 import { sayFind } from '../messages/find.js';
 import type { Script } from '../script/types.js';
-import type { Clauses } from './clause-types.js';
+import type { Clauses, Subject } from './clause-types.js';
 import { readClauses } from './clauses.js';
 import { eventFind, readEvents } from './event-finds.js';
 import { tellForeignWords } from './foreign-words.js';
@@ -15,11 +15,12 @@ import { findPeople } from './people-finds.js';
 import { holdersByPronoun } from './pronoun-holders.js';
 import { type Listed, readPronounThings } from './pronoun-things.js';
 import { readSentences } from './read-sentences.js';
-import type { Sentence } from './reading.js';
+import type { Sentence, Token } from './reading.js';
 import { learnReferents } from './referents.js';
 import { nameElements } from './same-element.js';
 import { changeStates } from './state-changes.js';
 import { giveToStrangers, nameStrangers } from './strangers.js';
+import { leadOf } from './subjects.js';
 import { type Find, type Finds, noFinds } from './types.js';
 import { gatherElements } from './whole-script.js';
 
@@ -57,7 +58,8 @@ export function findElements(script: Script, lexicon: Lexicon): FoundElements {
   const listed = named.map((one, at): Listed => ({ named: one, find: things[at] as Find }));
   const pronouns = readPronounThings(clauses, listed, script);
   const handled = holdersByPronoun(pronouns.things, strangers, lexicon);
-  const elements = [...changeStates(clauses, listed, pronouns.things), ...handled, ...events].sort(
+  const done = events.map(({ find, stranger }) => (stranger ? { ...find, by: strangers.get(stranger) ?? null } : find));
+  const elements = [...changeStates(clauses, listed, pronouns.things), ...handled, ...done].sort(
     (a, b) => a.at.start.offset - b.at.start.offset,
   );
   const people = findPeople(clauses, extras, script, lexicon);
@@ -84,9 +86,17 @@ export function findElements(script: Script, lexicon: Lexicon): FoundElements {
 function takeApart(sentences: readonly Sentence[], lexicon: Lexicon): Clauses[] {
   const referents = learnReferents(sentences, lexicon);
   const shouting = isShouting(sentences);
+  let lead: Subject | null = null;
+  let scene = -1;
   return sentences
     .filter((one) => one.kind !== 'heading')
-    .map((sentence) => readClauses(sentence, referents.enter(sentence), lexicon, shouting));
+    .map((sentence) => {
+      if (sentence.scene !== scene) lead = null;
+      scene = sentence.scene;
+      const clauses = readClauses(sentence, referents.enter(sentence), lexicon, shouting, lead);
+      lead = leadOf(clauses, lead);
+      return clauses;
+    });
 }
 
 /** A script that writes more than a third of the nouns of its action in capitals uses them for everything. */
@@ -100,15 +110,15 @@ function isShouting(sentences: readonly Sentence[]): boolean {
 
 interface Read {
   readonly mentions: readonly Mention[];
-  readonly events: readonly Find[];
+  readonly events: readonly { readonly find: Find; readonly stranger: Token | null }[];
 }
 
 function readAll(clauses: readonly Clauses[], places: ReadonlySet<string>, lexicon: Lexicon): Read {
   const mentions: Mention[] = [];
-  const events: Find[] = [];
+  const events: { find: Find; stranger: Token | null }[] = [];
   for (const clause of clauses) {
     const found = readEvents(clause, lexicon);
-    events.push(...found.map((event) => eventFind(event, clause)));
+    events.push(...found.map((event) => ({ find: eventFind(event, clause), stranger: event.stranger ?? null })));
     const taken = new Set(found.flatMap(({ at, hides }) => (hides === null ? [at] : [at, hides])));
     const things = readMentions(clause, taken, lexicon);
     mentions.push(...things.filter((one) => !isPlace(one, places)));

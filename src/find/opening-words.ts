@@ -13,9 +13,15 @@ export function opensAsVerb(drafts: readonly Draft[], at: number): boolean {
   if (/^(?:determiner|possessive)$/.test(next.uses.closed ?? '')) return true;
   if (/^(?:adverb)?$/.test(next.uses.closed ?? '') && next.uses.adverb && (!next.uses.particle || verb.share >= 5))
     return true;
+  if (next.uses.closed === 'preposition' && turning.test((drafts[at] as Draft).lower))
+    return !drafts.slice(at + 2).some(isDeed);
   if (isBareObject(next) && !isDeed(drafts[at + 2])) return true;
   return (afterVerb(next) || canBeNoun(next) || next.lower === 'and') && goesOn(drafts, at + 1);
 }
+
+/** Verbs that go on with a preposition, seldom plural nouns: "Reaches for the can." */
+const turning =
+  /^(?:reaches|looks|turns|points|walks|leans|nods|stares|knocks|glances|climbs|crawls|stands|sits|kneels|runs|digs|rummages|dives|peers|pulls|hides)$/;
 
 /** First in the sentence, save for an adverb: "Suddenly stops". */
 function followsSign(drafts: readonly Draft[], at: number): boolean {

@@ -39,7 +39,10 @@ const nothingBefore: Before = { people: [], nameless: [], lastNamed: [], lastNam
 
 /** Learns who is a woman and who a man from names, titles and the pronouns near them. */
 export function learnReferents(sentences: readonly Sentence[], lexicon: Lexicon): Referents {
-  const gender = learnGenders(sentences, lexicon);
+  const nameless = new Map(
+    sentences.filter(({ kind }) => kind === 'action').map((one) => [one, findNameless(one, lexicon)] as const),
+  );
+  const gender = learnGenders(sentences, nameless, lexicon);
   let scene = -1;
   let said = nothingBefore;
   return {
@@ -47,7 +50,9 @@ export function learnReferents(sentences: readonly Sentence[], lexicon: Lexicon)
       if (sentence.scene !== scene) said = nothingBefore;
       scene = sentence.scene;
       const before = said;
-      const here = sentence.kind === 'action' ? findNameless(sentence, lexicon) : [];
+      const here = (nameless.get(sentence) ?? []).map((one) =>
+        one.gender === null ? { ...one, gender: gender.get(keyOf(one)) ?? null } : one,
+      );
       const whom = { sentence, before, here, gender };
       said = remember(whom);
       return {
@@ -58,20 +63,33 @@ export function learnReferents(sentences: readonly Sentence[], lexicon: Lexicon)
   };
 }
 
-function learnGenders(sentences: readonly Sentence[], lexicon: Lexicon): Map<string, Gender> {
+/** Under which the gender of a noun for people is learnt; no name begins so. */
+const keyOf = ({ head }: Nameless) => `\u0000${head.lemma}`;
+
+function learnGenders(
+  sentences: readonly Sentence[],
+  nameless: ReadonlyMap<Sentence, readonly Nameless[]>,
+  lexicon: Lexicon,
+): Map<string, Gender> {
   const votes = new Map<string, number>();
   const vote = (person: string, by: number) => votes.set(person, (votes.get(person) ?? 0) + by);
   for (const sentence of sentences) {
     if (sentence.kind !== 'action') continue;
     const people = peopleNamed(sentence.tokens, sentence.tokens.length);
     for (const person of people) if (!votes.has(person)) vote(person, genderOfName(person, lexicon) * 3);
+    const others = nameless.get(sentence) ?? [];
+    const [other] = others;
+    if (people.length === 0 && other && others.length === 1 && other.gender === null && !other.several) {
+      // "The judge tears a sheet off her clipboard": this script's judge is a woman.
+      const pronoun = sentence.tokens.slice(other.at).find((token) => genders[token.lower]);
+      if (pronoun) vote(keyOf(other), genders[pronoun.lower] === 'f' ? 1 : -1);
+    }
     if (people.length !== 1) continue;
     const [person] = people;
     const named = sentence.tokens.findIndex((token) => token.person !== null);
     const pronoun = sentence.tokens.slice(named).find((token) => genders[token.lower]);
     // "The girl in Clem's pullover hugs her doll" tells nothing of Clem.
-    if (pronoun && person && findNameless(sentence, lexicon).length === 0)
-      vote(person, genders[pronoun.lower] === 'f' ? 1 : -1);
+    if (pronoun && person && others.length === 0) vote(person, genders[pronoun.lower] === 'f' ? 1 : -1);
   }
   return new Map([...votes].filter(([, sum]) => sum !== 0).map(([person, sum]) => [person, sum > 0 ? 'f' : 'm']));
 }

@@ -1,8 +1,9 @@
-import type { Deed, Part, State, Subject } from './clause-types.js';
+import type { Clauses, Deed, Part, State, Subject } from './clause-types.js';
 import type { Lexicon } from './lexicon.js';
 import { isPersonNoun } from './nameless.js';
 import { verbAfter } from './place-phrase.js';
-import type { Token } from './reading.js';
+import type { Sentence, Token } from './reading.js';
+import { strangerIn } from './who.js';
 
 /** Whom a "who" goes on about: the nearest person before it, whatever else stands between: "a boy in headphones, who ...". */
 export function antecedentOf(
@@ -52,4 +53,24 @@ export function giveSubject(deeds: readonly Deed[], deed: Deed, subject: Subject
     if (one === deed || (one.subject === null && one.participle))
       (one as { subject: Subject | null }).subject = subject;
   }
+}
+
+/** True for a sentence of action that leaves out its subject: "Reaches for the can." */
+export function leavesOutSubject({ kind, tokens }: Sentence): boolean {
+  const first = tokens.find(({ tag }) => tag !== 'adverb');
+  return kind === 'action' && first?.tag === 'verb' && first.lower !== first.lemma && first.lower.endsWith('s');
+}
+
+/** Whom a sentence of action is about, for the next one that leaves out its subject; `before` where it tells of nobody and nothing. */
+export function leadOf(clauses: Clauses, before: Subject | null): Subject | null {
+  const { sentence, deeds } = clauses;
+  if (sentence.kind !== 'action') return before;
+  const subject = deeds.find((deed) => !deed.participle && deed.subject !== null)?.subject ?? null;
+  if (subject === null) {
+    const person = sentence.tokens.find((token) => token.person !== null)?.person ?? null;
+    return person === null ? before : { phrase: null, person, pronoun: null };
+  }
+  if (subject.person !== null) return { phrase: null, person: subject.person, pronoun: null };
+  const stranger = strangerIn(subject, clauses);
+  return stranger === null ? null : { phrase: null, person: null, pronoun: 'they', stranger };
 }
