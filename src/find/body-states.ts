@@ -19,11 +19,12 @@ export function findBodyStates(clauses: Clauses, lexicon: Lexicon): Event[] {
     if (token === undefined) return false;
     return lexicon.find(token.tag === 'noun' ? token.lemma : token.lower)?.classes.includes(list) ?? false;
   };
-  return tokens.flatMap((token, at): Event[] => {
-    const by = ownerOf(clauses, at);
-    if (token.tag === 'noun' && is(at, 'body')) return bodyState(tokens, at, is, by);
-    return token.tag === 'adjective' || token.tag === 'participle' ? wordState(tokens, at, is, by) : [];
-  });
+  const events: Event[] = [];
+  for (const [at, { tag }] of tokens.entries()) {
+    if (tag === 'noun' && is(at, 'body')) events.push(...bodyState(tokens, at, is, ownerOf(clauses, at)));
+    if (tag === 'adjective' || tag === 'participle') events.push(...wordState(tokens, at, is, ownerOf(clauses, at)));
+  }
+  return events;
 }
 
 function bodyState(tokens: readonly Token[], at: number, is: Is, by: string | null): Event[] {

@@ -65,11 +65,14 @@ function draftWords(text: string, tagger: Tagger): Draft[] {
   });
 }
 
+type CutWord = RawWord & { readonly isOwner?: true };
+
 /** "Tims knee": a known name with the apostrophe forgotten, before what may be its own, is cut like "Tim's". */
-function splitOwners(words: readonly RawWord[], names: PeopleNames): (RawWord & { readonly isOwner?: true })[] {
+function splitOwners(words: readonly RawWord[], names: PeopleNames): readonly CutWord[] {
+  if (!words.some(({ text }) => mayOwn(text))) return words;
   return words.flatMap((word, at) => {
     const { text, start, end } = word;
-    if (!text.endsWith('s') || !/^\p{Lu}[\p{L}-]{2,}s$/u.test(text) || names.canonical(text)) return [word];
+    if (!mayOwn(text) || names.canonical(text)) return [word];
     if (!/^\p{L}/u.test(words[at + 1]?.text ?? '')) return [word];
     if (names.match([{ text }], [plainLower(text)], 0)) return [word];
     const stem = { text: text.slice(0, -1), start, end: end - 1 };
@@ -77,6 +80,8 @@ function splitOwners(words: readonly RawWord[], names: PeopleNames): (RawWord & 
     return [stem, { text: text.slice(-1), start: end - 1, end, isOwner: true as const }];
   });
 }
+
+const mayOwn = (text: string) => text.endsWith('s') && /^\p{Lu}[\p{L}-]{2,}s$/u.test(text);
 
 function plainLower(text: string): string {
   const lower = text.toLowerCase();

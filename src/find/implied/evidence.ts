@@ -102,7 +102,10 @@ export function readSettings<Owner>(
   const said = groupByScene(script, sentences);
   const evidence: Evidence<Owner>[] = [];
   for (const scene of script.scenes) {
+    const categories = new Set<string>(here[scene.index]?.map(({ category }) => category));
+    for (const note of scene.notes) if (note.kind === 'items') categories.add(note.category);
     for (const { owner, cue } of settings) {
+      if (cue.on === 'category' && !categories.has(cue.category)) continue;
       const place = placeOfCue(cue, scene, here[scene.index] ?? [], said[scene.index] ?? []);
       if (place === null) continue;
       evidence.push({ ...place, owner, scene: scene.index, token: null, subject: null, object: null, sentence: null });
