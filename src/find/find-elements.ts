@@ -52,7 +52,7 @@ export function findElements(script: Script, lexicon: Lexicon): FoundElements {
 
   // 4. The whole script: one element under several names, evidence from anywhere.
   const extras = nameElements(mentions.filter((one) => one.category === 'extras'));
-  const strangers = nameStrangers(extras);
+  const strangers = nameStrangers(extras, clauses);
   const given = giveToStrangers(mentions, strangers);
   const { finds: things, named } = gatherElements(given, markedPlaces(script), lexicon);
   const listed = named.map((one, at): Listed => ({ named: one, find: things[at] as Find }));

@@ -3,6 +3,7 @@ import { personBefore } from './appositions.js';
 import type { Clauses } from './clause-types.js';
 import { readCount } from './element-count.js';
 import type { Lexicon } from './lexicon.js';
+import { readMeantPeople } from './meant-people.js';
 import type { Mention } from './mentions.js';
 import type { Sentence, Token } from './reading.js';
 import type { Named } from './same-element.js';
@@ -16,8 +17,24 @@ export function findPeople(
   script: Script,
   lexicon: Lexicon,
 ): PersonFind[] {
-  const people = [...extras.flatMap(asExtras), ...named(clauses, script), ...introduced(clauses, lexicon)];
+  const meant = readMeantPeople(extras, clauses);
+  const nameless = extras.flatMap((one, at) => {
+    const { sentence, start, end } = one.mention;
+    if (onlyDescribes(one.mention, extras[at - 1]?.mention)) return [];
+    return meant.get(one.mention)?.map((person) => asCast(sentence, person, start, end)) ?? asExtras(one);
+  });
+  const people = [...nameless, ...named(clauses, script), ...introduced(clauses, lexicon)];
   return people.sort((a, b) => a.at.start.offset - b.at.start.offset);
+}
+
+/** "The RENT MAN, a thin fellow, nods": one man. */
+function onlyDescribes({ sentence, start, end }: Mention, before: Mention | undefined): boolean {
+  if (!before || before.sentence !== sentence || before.part.phrase.determiner?.lower !== 'the') return false;
+  const { text } = sentence;
+  const isSet = /^an? /i.test(text.slice(start, end)) && text.slice(before.end, start) === ', ';
+  return (
+    isSet && /^(?:[,.]$|[,.] \p{Ll})/u.test(text.slice(end)) && !/^, (?:and|or|an?|the|his|her) /.test(text.slice(end))
+  );
 }
 
 /** Where the action first names each person whom it introduces. */

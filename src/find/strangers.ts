@@ -1,4 +1,6 @@
 import { personBefore } from './appositions.js';
+import type { Clauses } from './clause-types.js';
+import { readMeantPeople } from './meant-people.js';
 import type { Mention } from './mentions.js';
 import type { Token } from './reading.js';
 import type { Named } from './same-element.js';
@@ -10,10 +12,13 @@ export const cutOfPeople = 0.5;
 export type StrangerNames = ReadonlyMap<Token, string>;
 
 /** The entry of each place that names people: the extras', or the person's whom it describes ("Nora, a tall woman"). */
-export function nameStrangers(extras: readonly Named[]): StrangerNames {
+export function nameStrangers(extras: readonly Named[], clauses: readonly Clauses[]): StrangerNames {
+  const meant = readMeantPeople(extras, clauses);
   return new Map(
     extras.flatMap(({ mention, name }): [Token, string][] => {
       const head = mention.sentence.tokens[mention.part.phrase.head] as Token;
+      const people = meant.get(mention);
+      if (people) return people.length === 1 ? [[head, people[0] as string]] : [];
       const described = personBefore(mention);
       if (described !== null) return [[head, described]];
       return mention.confidence < cutOfPeople ? [] : [[head, name]];
