@@ -53,7 +53,7 @@ export function learnReferents(sentences: readonly Sentence[], lexicon: Lexicon)
       const here = (nameless.get(sentence) ?? []).map((one) =>
         one.gender === null ? { ...one, gender: gender.get(keyOf(one)) ?? null } : one,
       );
-      const whom = { sentence, before, here, gender };
+      const whom: Whom = { sentence, before, here, gender, known: new Map() };
       said = remember(whom);
       return {
         resolve: (at) => resolve(at, whom),
@@ -154,10 +154,20 @@ interface Whom {
   readonly before: Before;
   readonly here: readonly Nameless[];
   readonly gender: ReadonlyMap<string, Gender>;
+  /** What has been asked before, by place. */
+  readonly known: Map<number, string | null>;
+}
+
+function resolve(at: number, whom: Whom): string | null {
+  const before = whom.known.get(at);
+  if (before !== undefined) return before;
+  const person = resolveNamed(at, whom);
+  whom.known.set(at, person);
+  return person;
 }
 
 /** People named before the pronoun in its sentence come first, then those named last before it. */
-function resolve(at: number, whom: Whom): string | null {
+function resolveNamed(at: number, whom: Whom): string | null {
   const { sentence, before, gender } = whom;
   const token = sentence.tokens[at] as Token;
   if (token.person) return token.person;
