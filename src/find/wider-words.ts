@@ -27,7 +27,9 @@ export function meantByWider(
   nameOf: (one: Mention) => string,
 ): string | null {
   const pattern = narrower[mention.name.singular];
-  if (!pattern || before.some(({ name }) => name.singular === mention.name.singular)) return null;
+  const word = mention.name.singular;
+  const isThere = (one: Mention) => one.name.singular === word && nameOf(one).split(' ').at(-1) === word;
+  if (!pattern || before.some(isThere)) return null;
   const fits = before.filter(
     (one) => pattern.test(one.name.singular) && one.name.head === one.name.singular && isSameWearer(one, mention),
   );
