@@ -106,7 +106,7 @@ export const elementFields = {
   per: leaf.word('What the price is for.', ['piece', 'pack', 'day', 'week', 'hire']),
   'tax included': leaf.yesNo('Is tax in the price?'),
   tax: leaf.percent('Rate of tax on this line: 20%.'),
-  deposit: leaf.amount('Money left with the owner until it goes back.'),
+  deposit: leaf.amount('Money left with the owner for one piece until it goes back.'),
   'deposit returned': leaf.date('Date the deposit came back.'),
   owner: leaf.line('Whose it is.'),
   collect: leaf.date('Date it is fetched.'),

@@ -1,7 +1,7 @@
-import { foldName } from '../base/slug.js';
 import type { Book } from '../book/types.js';
 import type { Breakdown, BreakdownScene } from '../breakdown/types.js';
 import type { PlanDay } from './day-types.js';
+import { listSpeakersAmong } from './speakers-among.js';
 
 /**
  * People who eat on one day: the cast seen in its scenes, the people in the background, every helper, and whoever makes the film. A
@@ -21,9 +21,7 @@ export function countHeads(day: PlanDay, breakdown: Breakdown, book: Book): numb
 
 /** The cast seen in a scene, without whoever speaks out of a group that is counted as a whole: HIKER among three hikers. */
 function seenIn(scene: BreakdownScene): string[] {
-  const groups = scene.extras.filter((extra) => (extra.count ?? 1) > 1).map((extra) => foldName(extra.name));
-  return scene.cast
-    .filter((person) => person.presence === 'seen')
-    .filter((person) => !groups.some((name) => name === `${foldName(person.name)}s`))
-    .map((person) => person.id);
+  const counted = scene.extras.filter((extra) => (extra.count ?? 1) > 1);
+  const among = new Set(counted.flatMap((extra) => listSpeakersAmong(extra, scene.cast)).map((person) => person.id));
+  return scene.cast.filter(({ id, presence }) => presence === 'seen' && !among.has(id)).map(({ id }) => id);
 }

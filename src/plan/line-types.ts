@@ -104,6 +104,7 @@ export interface PlanLine {
   readonly unitPrice: Money | null;
   readonly per: string;
   readonly cost: LineCost | null;
+  /** The deposit of all pieces together. */
   readonly deposit: Money | null;
   readonly dates: LineDates;
   readonly status: LineStatus;

@@ -6,6 +6,7 @@ import { listLabels } from '../breakdown/scene-label.js';
 import type { Breakdown, ElementEntry } from '../breakdown/types.js';
 import { categoryOf } from '../trade/categories.js';
 import { listTests, type Occasion } from './first-need.js';
+import { calendarOf } from './line-calendar.js';
 import { countDates } from './line-dates.js';
 import { costLine, countUnits, lacksPack } from './line-money.js';
 import { isOwnShort, judgeStatus } from './line-status.js';
@@ -15,6 +16,7 @@ import { countAllPacks, type PackCount, type PackedLine } from './packs.js';
 import { countBatteries } from './per-take.js';
 import { listReadyOccasions } from './ready-states.js';
 import type { ShootingOrder } from './shooting-order.js';
+import { lastWorkingDay, nextWorkingDay, type WorkCalendar } from './working-days.js';
 
 /** What the lines of the plan are made from. */
 export interface LineGround {
@@ -51,7 +53,7 @@ function makeLine({ need, element, entry, occasions }: NeededThing, pack: PackCo
   );
   const hire =
     element?.source === 'hire' || element?.source === 'borrow'
-      ? hireDates(element, need, dates.inHand, order)
+      ? hireDates(element, need, dates.inHand, order, supplier === null ? null : calendarOf(book, supplier))
       : { collect: element?.collect ?? null, back: element?.back ?? null };
   const { priced } = pack;
   const { units, words } = priced
@@ -78,7 +80,7 @@ function makeLine({ need, element, entry, occasions }: NeededThing, pack: PackCo
     unitPrice: priced?.price ?? null,
     per: priced?.per ?? 'piece',
     cost: isPooled || ground.replaced.has(need.id) ? null : costOf(need, priced, units, words, book),
-    deposit: element?.deposit ?? null,
+    deposit: depositOf(element, need),
     dates,
     status: ground.replaced.has(need.id) ? 'replaced' : judgeStatus(need, element, dates.expected, today),
     ...hire,
@@ -101,6 +103,14 @@ function costOf(need: Need, element: BookElement | null, units: number, words: s
   const isHad = element?.source === 'own' && !isOwnShort(need, element);
   if (element === null || need.uncounted || isHad || element.source === 'cut') return null;
   return costLine(element, units, words, book);
+}
+
+/** The deposit of all pieces that are out, those already fetched among them. */
+function depositOf(element: BookElement | null, need: Need): LineCost['net'] | null {
+  const each = element?.deposit ?? null;
+  if (each === null) return null;
+  const pieces = need.uncounted ? 1 : need.toGet || (need.decided ?? need.recommended);
+  return { ...each, minor: each.minor * Math.max(1, pieces) };
 }
 
 /** What keeps a cost from being known, or makes it doubtful. */
@@ -131,9 +141,15 @@ function listRemarks(need: Need, element: BookElement | null, replaced: Readonly
 
 /**
  * From when to when a hired or lent thing is out: as the book says, else from the day it must be in hand to the day after its
- * last scene. What no scene names (a ladder, towels) is out for the whole shoot.
+ * last scene, and never on a day on which its owner is shut. What no scene names (a ladder, towels) is out for the whole shoot.
  */
-function hireDates(element: BookElement, need: Need, inHand: CalendarDate | null, order: ShootingOrder) {
+function hireDates(
+  element: BookElement,
+  need: Need,
+  inHand: CalendarDate | null,
+  order: ShootingOrder,
+  calendar: WorkCalendar | null,
+) {
   const slots = need.uses.length > 0 ? need.uses.map((use) => use.slot) : order.slots;
   const last =
     slots
@@ -141,7 +157,11 @@ function hireDates(element: BookElement, need: Need, inHand: CalendarDate | null
       .filter((date) => date !== null)
       .sort()
       .at(-1) ?? null;
-  return { collect: element.collect ?? inHand, back: element.back ?? (last === null ? null : addDays(last, 1)) };
+  const after = last === null ? null : addDays(last, 1);
+  return {
+    collect: element.collect ?? (inHand && calendar ? lastWorkingDay(inHand, calendar) : inHand),
+    back: element.back ?? (after && calendar ? nextWorkingDay(after, calendar) : after),
+  };
 }
 
 /** Batteries for everything that says how many it takes, one line for each kind. */

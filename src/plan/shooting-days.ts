@@ -15,8 +15,13 @@ import type { ShootingOrder } from './shooting-order.js';
 export function planDays(breakdown: Breakdown, book: Book, order: ShootingOrder): PlanDay[] {
   const scenes = new Map(breakdown.scenes.map((scene) => [scene.id, scene]));
   const places = createPlaceFinder(breakdown, book);
-  return order.days.map(({ day, slots }, index) => {
-    const placed = slots.map((slot) => ({ slot, scene: scenes.get(slot.scene) as BreakdownScene }));
+  const placedDays = order.days.map(({ day, slots }) => ({
+    day,
+    slots,
+    placed: slots.map((slot) => ({ slot, scene: scenes.get(slot.scene) as BreakdownScene })),
+  }));
+  return placedDays.map(({ day, slots, placed }, index) => {
+    const sameDate = placedDays.filter((one) => one.day.date === day.date).map((one) => one.placed);
     const where = placed.map(({ scene }) => places.onDay(scene, day));
     const locations = [...new Set([...day.locations, ...where.filter((id) => id !== null)])];
     const moves = where.filter(
@@ -55,7 +60,7 @@ export function planDays(breakdown: Breakdown, book: Book, order: ShootingOrder)
       ...load,
       changes: findRushes(placed, dayNumber(day.date) * 24 + day.call.value / 60),
       openPlaces: listOpenPlaces(placed, day, places),
-      minors: findMinors(breakdown, book, placed),
+      minors: findMinors(breakdown, book, placed, sameDate),
       warnings: judgeLoad(load, day, book, placed, places),
       sun,
     };

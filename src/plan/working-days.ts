@@ -38,7 +38,8 @@ export function addWorkingDays(date: CalendarDate, count: number, calendar: Work
   return day;
 }
 
-function nextWorkingDay(date: CalendarDate, calendar: WorkCalendar): CalendarDate {
+/** The date itself when it is a working day, else the first one after it. */
+export function nextWorkingDay(date: CalendarDate, calendar: WorkCalendar): CalendarDate {
   let day = date;
   for (let tries = 0; tries < 3660; tries++) {
     if (isWorkingDay(day, calendar)) return day;

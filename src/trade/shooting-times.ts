@@ -14,6 +14,12 @@ export const shootingTimes = {
   source: 'common practice of assistant directors on crews of 2 to 8; the middle of each usual range',
 } as const;
 
+/** How long a scene may take against the minutes reckoned for it, where somebody's hours are at stake. */
+export const sceneOverrun = {
+  factor: 1.5,
+  source: 'common practice: reckoned minutes are rough, and half as much again is allowed for',
+} as const;
+
 /** Costume changes between two scenes, in minutes. */
 export const changeMinutes = {
   simple: 10,

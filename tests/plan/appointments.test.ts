@@ -113,6 +113,29 @@ describe('hires and loans', () => {
   });
 });
 
+describe('hires of a shop', () => {
+  const ladders = (more: string) =>
+    `days:\n  - { date: 2027-03-15, scenes: [1] }\n  - { date: 2027-03-19, scenes: [2] }\nsuppliers:\n  shed: { name: Tool shed }\nkit:\n  ladder: { get: hire, from: shed, need: 2, deposit: 40${more} }\n`;
+
+  it('are fetched and brought back on days on which it is open', () => {
+    // Shot Mon 15 to Fri 19 March: wanted on Sun 14, when the shop is shut, so fetched on Fri 12; back on Mon 22, not on Sat 20.
+    const line = lineOf(planOf({ scenes: [{}, {}] }, ladders('')), 'ladder');
+    expect(line).toMatchObject({ collect: '2027-03-12', back: '2027-03-22' });
+  });
+
+  it('have a deposit on every piece', () => {
+    // 2 × 40.00 leave on Fri 12 and come back on Mon 22.
+    const plan = planOf({ scenes: [{}, {}] }, ladders(''));
+    expect(lineOf(plan, 'ladder').deposit?.minor).toBe(8000);
+    expect(plan.money.cash.map((one) => [one.date, one.out.minor])).toEqual([
+      ['2027-03-12', 8000],
+      ['2027-03-22', 0],
+    ]);
+    const fetched = planOf({ scenes: [{}, {}] }, ladders(', have: 2, received: 2027-03-12'));
+    expect(lineOf(fetched, 'ladder').deposit?.minor).toBe(8000);
+  });
+});
+
 describe('one’s own', () => {
   const own = (more: string) => `${day('2027-03-16')}elements:\n  mask: { get: own, ${more} }\n`;
 

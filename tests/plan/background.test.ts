@@ -56,7 +56,7 @@ describe('people in the background', () => {
       ['3 boys', null],
     ]);
     expect(minors?.[0]?.question).toMatch(
-      /^girl is under age and would be on set about [\d.]+ h; 3 hours a day is entered/,
+      /^girl is under age and would be on set about [\d]+ h \d\d min; 3 hours a day is entered/,
     );
   });
 });

@@ -71,8 +71,20 @@ describe('the load of a day', () => {
     const book =
       'days:\n  - { date: 2027-03-12, call: 8:00, wrap: 18:00, scenes: [1] }\npeople:\n  mo: { hours a day: 4.5 }\n';
     const [minor] = planOf({ scenes: [{ cast: ['MO'] }], minors: ['MO'] }, book).days[0]?.minors ?? [];
-    expect(minor).toMatchObject({ hoursOnSet: 10, hoursEntered: 4.5 });
-    expect(minor?.question).toMatch(/\?$/);
+    // 4 setups in a room: 40 + 3 × 18 = 94 min; 4 × 4 takes of (15 s × 1.3 + 60 s) = 21 min; 115 min. Half as much again is
+    // 172.5 min: nobody keeps a child for the ten hours of the day.
+    expect(minor).toMatchObject({ hoursOnSet: 2.9, hoursEntered: 4.5 });
+    expect(minor?.question).toMatch(/on set about 2 h 53 min; .* reckoned at 1 h 55 min\. .*\?$/);
+  });
+
+  it('adds the hours of a minor over two calls on one date', () => {
+    // 8:00 to 9:00 has 60 min for scene 1; scene 2 has 173 min of its three hours: 233 min in all.
+    const book =
+      'days:\n  - { date: 2027-03-12, call: 8:00, wrap: 9:00, scenes: [1] }\n  - { date: 2027-03-12, call: 19:00, wrap: 22:00, scenes: [2] }\npeople:\n  mo: { hours a day: 3 }\n';
+    const { days } = planOf({ scenes: [{ cast: ['MO'] }, { cast: ['MO'] }], minors: ['MO'] }, book);
+    const asked = days.map((day) => day.minors.map((one) => one.question));
+    expect(asked[0]?.[0]).toMatch(/on set about 3 h 53 min in all at 2 calls on that date; 3 hours a day is entered/);
+    expect(asked[1]).toEqual(asked[0]);
   });
 
   it('flags a change of clothes that has no time', () => {

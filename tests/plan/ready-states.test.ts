@@ -23,8 +23,8 @@ describe('what must look used before any scene uses it', () => {
     // Scene 2 has the wool suit dried with a tide mark and is shot first, Mon 15 March at 9:00. Wool dries at worst in 36 h:
     // that is Sat 13, 21:00, too late for the work of that day, so it is begun on Fri 12 and in hand on Thu 11.
     const scenes = [
-      { wears: { ADA: { suit: { in: 'clean', out: 'wet' } } } },
-      { wears: { ADA: { suit: { in: 'dried, a tide mark' } } } },
+      { things: { suit: { in: 'clean', out: 'wet' } } },
+      { things: { suit: { in: 'dried, a tide mark' } } },
     ];
     const book =
       'days:\n  - { date: 2027-03-15, call: 9:00, wrap: 18:00, scenes: [2] }\n  - { date: 2027-03-16, scenes: [1] }\nelements:\n  suit: { get: own, have: 1, material: wool, label: S }\n';

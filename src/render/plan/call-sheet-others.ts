@@ -2,6 +2,7 @@ import { formatClockTime } from '../../base/clock-time.js';
 import type { BreakdownScene } from '../../breakdown/types.js';
 import type { PlanDay } from '../../plan/day-types.js';
 import type { Slot } from '../../plan/slot-types.js';
+import { listSpeakersAmong } from '../../plan/speakers-among.js';
 import { blank, bold, type Inline, type TableRow } from '../layout/kit.js';
 import { labelOf } from '../words/scene-list-words.js';
 import type { CallSheetGround } from './call-sheet-types.js';
@@ -10,19 +11,24 @@ import { calledAt, helperWords } from './plan-words.js';
 /** Whoever comes without a part: people in the background, children among them with somebody for them, animals with their owner. */
 export function otherCallRows(day: PlanDay, scenes: readonly BreakdownScene[], ground: CallSheetGround): TableRow[] {
   const groups = groupById(scenes.flatMap((scene, place) => comersIn(scene, day.scenes[place] as Slot)));
-  return groups.map((all): TableRow => {
+  return groups.flatMap((all): TableRow[] => {
     const first = all[0] as Comer;
     const counts = all.flatMap((one) => (one.count === null ? [] : [one.count]));
-    const count = counts.length > 0 ? Math.max(...counts) : null;
+    const called = [...new Set(all.flatMap((one) => one.called))];
+    const count = counts.length > 0 ? Math.max(...counts) - called.length : null;
+    // Everybody of the group has a row by name.
+    if (count !== null && count < 1) return [];
     const labels = [...new Set(all.map((one) => labelOf(one.scene, ground.index)))];
-    return {
-      cells: [
-        formatClockTime(calledAt(first.slot, day) % 1440),
-        nameOf(first, count, ground),
-        labels.join(', '),
-        first.kind === 'animal' ? ownerWords(first.id, ground) : '',
-      ],
-    };
+    return [
+      {
+        cells: [
+          formatClockTime(calledAt(first.slot, day) % 1440),
+          [nameOf(first, count, ground), called.length > 0 ? ` beside ${called.join(' and ')}` : ''].flat(),
+          labels.join(', '),
+          first.kind === 'animal' ? ownerWords(first.id, ground) : '',
+        ],
+      },
+    ];
   });
 }
 
@@ -31,6 +37,8 @@ interface Comer {
   readonly id: string;
   readonly name: string;
   readonly count: number | null;
+  /** Those of the group who are called by name in a row of their own. */
+  readonly called: readonly string[];
   readonly scene: string;
   readonly slot: Slot;
 }
@@ -38,8 +46,14 @@ interface Comer {
 function comersIn(scene: BreakdownScene, slot: Slot): Comer[] {
   const animals = scene.elements.filter((one) => one.category === 'animals' && one.known !== 'implied');
   return [
-    ...scene.extras.map(({ id, name, count }): Comer => ({ kind: 'extra', id, name, count, scene: scene.id, slot })),
-    ...animals.map(({ id, name, count }): Comer => ({ kind: 'animal', id, name, count, scene: scene.id, slot })),
+    ...scene.extras.map((extra): Comer => {
+      const called = listSpeakersAmong(extra, scene.cast).map((person) => person.name);
+      const { id, name, count } = extra;
+      return { kind: 'extra', id, name, count, called, scene: scene.id, slot };
+    }),
+    ...animals.map(
+      ({ id, name, count }): Comer => ({ kind: 'animal', id, name, count, called: [], scene: scene.id, slot }),
+    ),
   ];
 }
 

@@ -2,7 +2,7 @@ import { formatClockTime, formatMinutes } from '../../base/clock-time.js';
 import { formatDuration } from '../../base/duration.js';
 import { formatEighths } from '../../base/eighths.js';
 import type { ContinuityTrack, TrackEntry } from '../../plan/continuity-types.js';
-import type { CostumeRush } from '../../plan/day-types.js';
+import type { CostumeRush, PlanDay } from '../../plan/day-types.js';
 import type { Plan } from '../../plan/plan-types.js';
 import { type Block, bold, type Inline, joinInline, stateWords, type TableRow } from '../layout/kit.js';
 import { dayHead, slotWords } from './plan-words.js';
@@ -39,7 +39,10 @@ export function dayLoadBlocks(plan: Plan): Block[] {
       ...plan.messes.filter((one) => one.scene.day === day.number).map((one) => `${one.sure ? '' : '? '}${one.words}.`),
       ...day.sun.flatMap((sun) => sun.clashes),
       ...day.changes.flatMap((one) => (one.from === null ? [] : [rushWords(one, one.from.label)])),
-      ...day.minors.map((minor) => `? ${minor.question}`),
+      // Asked once of a date with two calls.
+      ...day.minors
+        .filter(({ question }) => !plan.days.slice(0, day.number - 1).some((one) => asksSame(one, day, question)))
+        .map((minor) => `? ${minor.question}`),
     ].map((words): Inline => [bold(`Day ${day.number}: `), words]),
   );
   return [
@@ -175,4 +178,8 @@ function entryWords(entry: TrackEntry): Inline {
 
 function rushWords({ person, to, minutesNeeded, minutesThere }: CostumeRush, from: string): string {
   return `${person} changes between sc ${from} and sc ${to.label}: ${minutesNeeded} min needed, ${minutesThere} there.`;
+}
+
+function asksSame(earlier: PlanDay, day: PlanDay, question: string): boolean {
+  return earlier.date === day.date && earlier.minors.some((one) => one.question === question);
 }
