@@ -91,7 +91,7 @@ function asFind(
     category,
     count: readCount(part, sentence.tokens),
     by,
-    worn: category === 'costumes' && worn,
+    worn: category === 'costumes' && worn && !isPacked(mention),
     state:
       readState(sentence, part.phrase, lexicon) ??
       (worn ? readWornState(sentence, by, part.phrase.start, lexicon) : null),
@@ -102,6 +102,10 @@ function asFind(
     strength: null,
   };
 }
+
+/** "packs a case with shirts", "folds the jumper", "irons a skirt": in hand, and on nobody. */
+const isPacked = ({ part: { role, deed } }: Mention) =>
+  role !== 'subject' && deed !== null && !deed.passive && /^(?:pack|unpack|fold|iron|launder)$/.test(deed.lemma);
 
 interface Support {
   readonly weight: number;
