@@ -103,7 +103,12 @@ export const clock = (about: string) =>
   written(about, 'a time of day such as 7:30', /^\s*\d{1,2}([:.]\d{2})?\s*(am|pm|AM|PM)?\s*$/, parseClockTime);
 
 export const percent = (about: string) =>
-  written(about, 'a percentage such as 20%', /^\s*\d+([.,]\d+)?\s*%?\s*$/, parsePercent);
+  written(
+    about,
+    'a percentage up to 100%, such as 20%',
+    /^\s*(0*100([.,]0+)?|0*\d{1,2}([.,]\d+)?)\s*%?\s*$/,
+    parsePercent,
+  );
 
 /** Hours out of one day: never more than 24, and where work is counted never so few that it would not end. */
 export const hoursOfDay = (about: string, least = 0) =>

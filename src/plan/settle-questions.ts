@@ -1,5 +1,6 @@
 import type { Diagnostic } from '../base/diagnostic.js';
 import { editDistance } from '../base/nearest.js';
+import type { Range } from '../base/text-range.js';
 import { matchEntries } from '../book/match-entries.js';
 import type { Book } from '../book/types.js';
 import { answerFits } from '../breakdown/answer-fits.js';
@@ -8,8 +9,8 @@ import { sayBook } from '../messages/book.js';
 
 /**
  * The breakdown as the book settles it: without the questions that it answers and without the things that it refuses, as if a note of
- * the script had said so. An answer stands among the notes of its scene. An answer whose id is a slip of the pen away from that of an
- * open question is reported.
+ * the script had said so. An answer stands among the notes of its scene. What it answers or refuses
+ * and this script does not have is reported.
  */
 export function settleQuestions(
   breakdown: Breakdown,
@@ -17,7 +18,8 @@ export function settleQuestions(
 ): { readonly breakdown: Breakdown; readonly messages: readonly Diagnostic[] } {
   const answers = new Map(book.answers.map((one) => [one.question.trim().toLowerCase(), one.text]));
   const refusals = book.refused.map((one) => ({ ...one, was: [] }));
-  const refused: ReadonlySet<string> = new Set(matchEntries(refusals, breakdown.elements).byThing.keys());
+  const { byThing, unmatched } = matchEntries(refusals, breakdown.elements);
+  const refused: ReadonlySet<string> = new Set(byThing.keys());
   const isSettled = ({ id, element, wants, choices }: Question) => {
     const answer = answers.get(id);
     if (answer !== undefined && answerFits(wants, choices, answer)) return true;
@@ -25,7 +27,8 @@ export function settleQuestions(
   };
   const scenes = breakdown.scenes.map((scene) => settleScene(scene, answers, isSettled));
   const settled = leaveOut({ ...breakdown, scenes }, refused);
-  return { breakdown: settled, messages: reportMisspelt(breakdown, book) };
+  const gone = unmatched.map(({ id, at }) => tellUnmet('a thing', id, book, at));
+  return { breakdown: settled, messages: [...gone, ...reportUnasked(breakdown, book)] };
 }
 
 /** Takes refused things out of scenes, clothes, places and the list of things. Dangers stay: they are not the book's to refuse. */
@@ -65,15 +68,21 @@ function settleScene(
   };
 }
 
-function reportMisspelt(breakdown: Breakdown, book: Book): Diagnostic[] {
+function reportUnasked(breakdown: Breakdown, book: Book): Diagnostic[] {
   const open = breakdown.scenes.flatMap((scene) => scene.questions.map((question) => question.id));
   return book.answers.flatMap(({ question, at }) => {
     const id = question.trim().toLowerCase();
-    // The ids of two questions about one scene share most of their letters: only a slip of the pen counts.
-    const near = open.includes(id) ? undefined : open.find((one) => editDistance(one, id) <= 2);
-    if (near === undefined) return [];
+    if (open.includes(id)) return [];
+    // The ids of two questions about one scene share most of their letters: only a slip of the pen counts as meant.
+    const near = open.find((one) => editDistance(one, id) <= 2);
+    if (near === undefined) return [tellUnmet('a question', question, book, at)];
     return [
       { file: book.file, ...sayBook('book-reference-unknown', { what: 'an open question', id: question, near }, at) },
     ];
   });
+}
+
+/** What is refused or answered and is not in this draft: it may come back in the next one. */
+function tellUnmet(what: string, id: string, book: Book, at: Range): Diagnostic {
+  return { file: book.file, ...sayBook('book-entry-without-script', { what, id, near: null }, at) };
 }

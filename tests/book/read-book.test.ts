@@ -171,3 +171,18 @@ describe('numbers that no shoot has', () => {
     expect([book?.prepHoursADay.value, book?.elements[0]?.price?.minor]).toEqual([0.25, 0]);
   });
 });
+
+describe('a share', () => {
+  it.each([
+    ['money: { tax: 300% }', false],
+    ['elements: { cup: { spare: 120% } }', false],
+    ['elements: { cup: { tax: 100.5% } }', false],
+    ['elements: { cup: { spare: 100% } }', true],
+    ['money: { tax: 19 }', true],
+    ['money: { tax: 7,7 % }', true],
+  ])('%s is never more than the whole', (text, isRead) => {
+    const wrong = readBook(`${text}\n`, 'b.yaml').messages.filter((one) => one.code === 'book-value');
+    expect(wrong.length === 0).toBe(isRead);
+    for (const one of wrong) expect(one.reason).toContain('Expected a percentage up to 100%');
+  });
+});

@@ -39,10 +39,19 @@ describe('questions that the book settles', () => {
     expect(breakdown.elements.map((one) => one.id)).toEqual(['lamp']);
   });
 
-  it('are reported when an id is one slip away, and only then', () => {
+  it('are reported when nothing asks them, with the one that is a slip of the pen away', () => {
     expect(settle('answers:\n  day-s2: no\n').messages.map((one) => [one.code, one.place?.start.line])).toEqual([
       ['book-reference-unknown', 2],
     ]);
-    expect(settle('answers:\n  bell-on-bridge: yes\n').messages).toEqual([]);
+    const [unknown] = settle('answers:\n  bell-on-bridge: yes\n').messages;
+    expect([unknown?.code, unknown?.place?.start.line]).toEqual(['book-entry-without-script', 2]);
+    expect(unknown?.reason).toContain('a question of the script under "bell-on-bridge"');
+    expect(settle('answers:\n  day-s1: yes\n').messages).toEqual([]);
+  });
+
+  it('are reported when a refused thing is nowhere', () => {
+    const [gone] = settle('refused: [rope, gone]\n').messages;
+    expect([gone?.code, gone?.place?.start.line]).toEqual(['book-entry-without-script', 1]);
+    expect(settle('refused: [rope]\n').messages).toEqual([]);
   });
 });
