@@ -13,7 +13,8 @@ export function raiseMinors(script: Script, sentences: readonly Sentence[]): Rea
   const listed = listMinors(script);
   const ages = sentences.flatMap(readAges);
   if (listed.length === 0 && ages.length === 0) return [];
-  const minors = gather([...listed, ...ages.flatMap(({ minor, named }) => (named ? [minor] : []))]);
+  const told = [...listed, ...ages.flatMap(({ minor, named }) => (named ? [minor] : []))];
+  const minors = gather(told, new Set(script.people.flatMap(({ names }) => names.map(foldName))));
   return [
     ...ages.map(({ sentence, start, end }) => reason(sentence, start, end, 'an age in the action', 0)),
     ...sentences.flatMap((sentence) => (sentence.kind === 'action' ? fromMentions(sentence, minors) : [])),
@@ -22,14 +23,18 @@ export function raiseMinors(script: Script, sentences: readonly Sentence[]): Rea
   ];
 }
 
-/** Whole names go before their parts: of two people who share a name, the one called by it alone keeps it. */
-function gather(people: readonly Minor[]): Minors {
+/**
+ * Whole names go before their parts: of two people who share a name, the one called by it alone keeps it, as DANNY does beside
+ * YOUNG DANNY, whatever their ages.
+ */
+function gather(people: readonly Minor[], whole: ReadonlySet<string>): Minors {
   const minors = new Map<string, Minor>();
   for (const minor of people) if (!minors.has(foldName(minor.name))) minors.set(foldName(minor.name), minor);
   for (const minor of people) {
     const parts = foldName(minor.name).split(' ');
     for (const part of parts.length > 1 ? parts : []) {
-      if (part.length > 2 && !noNames.has(part.replace('.', '')) && !minors.has(part)) minors.set(part, minor);
+      if (part.length > 2 && !noNames.has(part.replace('.', '')) && !minors.has(part) && !whole.has(part))
+        minors.set(part, minor);
     }
   }
   return minors;
