@@ -33,6 +33,8 @@ const callings =
 const calendar =
   /^(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|january|february|april|june|july|august|(?:septem|octo|novem|decem)ber)$/;
 
+const courtesy = /^(?:mr|mrs|ms|miss)$/;
+
 /** People whom no cue and no `cast:` knows, under one name each: those of notes, and those whom the action introduces. */
 export function listUnlisted(
   script: Script,
@@ -41,12 +43,14 @@ export function listUnlisted(
 ): { name: string; names: string[] }[] {
   const known = learnNames(script.people);
   const told = new Set<string>(learnPets(script, lexicon).keys());
+  /** Names without a title. */
+  const bare = new Set<string>();
   const isKnown = (words: readonly string[]) => {
-    const bare = words.map(withoutStop);
-    const lowers = bare.map((word) => word.toLowerCase());
+    const plain = words.map(withoutStop);
+    const lowers = plain.map((word) => word.toLowerCase());
     return (
       known.match(
-        bare.map((text) => ({ text })),
+        plain.map((text) => ({ text })),
         lowers,
         0,
       ) !== null
@@ -56,8 +60,13 @@ export function listUnlisted(
   return [...listNoted(script), ...introduced].flatMap((name) => {
     const words = name.split(' ');
     const lowers = words.map((word) => withoutStop(word).toLowerCase());
-    if (isKnown(words) || lowers.every((word) => told.has(word) || titles.test(word))) return [];
-    for (const word of lowers) told.add(word);
+    // Mr. Wu and Mrs. Wu are two; Mrs. Wu and Wu are one.
+    const [title = '', ...surname] = lowers;
+    const isTitled = courtesy.test(title) && !bare.has(surname.join(' '));
+    const own = isTitled ? [lowers.join(' ')] : lowers;
+    if (isKnown(words) || own.every((word) => told.has(word) || titles.test(word))) return [];
+    if (!courtesy.test(title)) bare.add(lowers.join(' '));
+    for (const word of [...own, ...lowers]) told.add(word);
     return [{ name, names: [name] }];
   });
 }

@@ -21,6 +21,7 @@ describe('somebody who never speaks', () => {
     ['O’BRIEN, 50, drinks.', ['O’Brien']],
     ['MRS. KOWALSKI, 70, sweeps. Mrs. Kowalski leaves.', ['Mrs. Kowalski']],
     ['MR. WU nods. Mr. Wu smiles.', ['Mr. Wu']],
+    ['MR. WU, 60, counts. MRS. WU, 58, folds a towel.', ['Mr. Wu', 'Mrs. Wu']],
     ['DR. HALL, 60, waits.', ['Dr. Hall']],
     ['MISS BELL, 19, nods. Miss Bell opens a book.', ['Miss Bell']],
     ['SERGEANT PIKE, 50, salutes. FATHER MOON prays.', ['Sergeant Pike', 'Father Moon']],
