@@ -101,6 +101,8 @@ export interface PlanLine {
   readonly packs: number;
   /** The line whose packs this one shares; null when it buys its own. */
   readonly pooledWith: string | null;
+  /** True when it has come, or the packs that it shares. */
+  readonly isHere: boolean;
   readonly unitPrice: Money | null;
   readonly per: string;
   readonly cost: LineCost | null;

@@ -9,7 +9,7 @@ import { listTests, type Occasion } from './first-need.js';
 import { calendarOf } from './line-calendar.js';
 import { countDates } from './line-dates.js';
 import { costLine, countUnits, lacksPack } from './line-money.js';
-import { isOwnShort, judgeStatus } from './line-status.js';
+import { isHere, isOwnShort, judgeStatus } from './line-status.js';
 import type { LineCost, PlanLine } from './line-types.js';
 import type { Need } from './need-types.js';
 import { countAllPacks, type PackCount, type PackedLine } from './packs.js';
@@ -39,10 +39,19 @@ export interface NeededThing extends PackedLine {
 /** The purchase list with everything the book says: one line for each thing, packs pooled, dates and money counted. */
 export function makePlanLines(things: readonly NeededThing[], ground: LineGround): PlanLine[] {
   const packs = countAllPacks(things);
-  return things.map((thing) => makeLine(thing, packs.get(thing.need.id) as PackCount, ground));
+  const here = new Set(things.filter(({ element }) => isHere(element)).map(({ need }) => need.id));
+  return things.map((thing) => {
+    const pack = packs.get(thing.need.id) as PackCount;
+    const buyer = pack.pooledWith ?? thing.need.id;
+    return { ...makeLine(thing, pack, ground), isHere: here.has(thing.need.id) || here.has(buyer) };
+  });
 }
 
-function makeLine({ need, element, entry, occasions }: NeededThing, pack: PackCount, ground: LineGround): PlanLine {
+function makeLine(
+  { need, element, entry, occasions }: NeededThing,
+  pack: PackCount,
+  ground: LineGround,
+): Omit<PlanLine, 'isHere'> {
   const { book, order, today } = ground;
   const supplier = findSupplier(book.suppliers, element?.from ?? null);
   const firstDay = order.days.find((day) => day.slots.length > 0)?.day.date ?? null;

@@ -183,9 +183,11 @@ function explainRecommended(
   takes: (scene: string) => TakeCount,
   spare: Ratio,
 ): string {
-  const onCamera = uses
-    .filter((use) => use.onCamera === 'copy each take')
-    .map((use) => describeSpare(takes(use.scene).times * use.count, ratio(1), spare));
+  const changed = uses.filter((use) => use.onCamera === 'copy each take');
+  const onCamera = changed.map((use) => {
+    const words = describeSpare(takes(use.scene).times * use.count, ratio(1), spare);
+    return changed.length > 1 ? `${nameSlot(use.slot)}: ${words}` : words;
+  });
   // The same obstacle with hours at their worst is said once.
   const obstacle = (block: string) => block.slice(0, block.lastIndexOf(': '));
   const said = new Set(best.blocks.map(obstacle));

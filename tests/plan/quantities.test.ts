@@ -14,6 +14,14 @@ describe('what each take uses up', () => {
     expect(need.recommendedReason).toContain('10.8');
   });
 
+  it('names every change when there are two', () => {
+    // Two tickets torn in two scenes, 9 times each: 9 × 1.2 = 10.8, twice.
+    const torn = { things: { ticket: { in: 'whole', out: 'torn' } } };
+    const need = needOf(planOf({ scenes: [torn, torn] }), 'ticket');
+    expect(need.recommended).toBe(22);
+    expect(need.recommendedReason).toMatch(/^scene 1: 9 \+ 20 % spare = 10\.8; scene 2: 9 \+ 20 % spare = 10\.8/);
+  });
+
   it('hands the letter of an earlier scene on, and a torn half to a later one', () => {
     // Whole in 1, torn in 2, in halves in 3: the letter of scene 1 is one of the nine, and a torn one serves scene 3.
     const scenes = [

@@ -199,7 +199,7 @@ function purchaseCells(line: PlanLine, book: Production['book']): Cell[] {
     need.uncounted ? null : need.minimum,
     need.uncounted ? null : (need.decided ?? need.recommended),
     need.have,
-    need.uncounted ? null : isHere(line.element) ? 0 : need.toGet,
+    need.uncounted ? null : line.isHere ? 0 : need.toGet,
     need.unit,
     line.packText,
     arePacksKnown(line) ? line.packs : null,
@@ -229,8 +229,15 @@ function purchaseCells(line: PlanLine, book: Production['book']): Cell[] {
     line.collect,
     line.back,
     joinCell([...(line.note ? [line.note] : []), ...line.remarks]),
-    need.uncounted ? (need.questions[0] ?? null) : need.recommendedReason,
+    need.uncounted ? (need.questions[0] ?? null) : whyWords(need),
   ];
+}
+
+/** Why so many, next to the figure that counts: the book's own, when it has one. */
+function whyWords({ decided, recommended, recommendedReason, unit }: PlanLine['need']): string {
+  if (decided === null) return recommendedReason;
+  const said = `the book says ${amountWords(decided, unit)}`;
+  return decided === recommended ? said : `${said}; reckoned ${amountWords(recommended, unit)}: ${recommendedReason}`;
 }
 
 /** False while nobody says how many there are, or what one bottle, bag or roll holds. */

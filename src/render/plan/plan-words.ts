@@ -5,7 +5,6 @@ import { matchEntries } from '../../book/match-entries.js';
 import type { Book, BookLocation, BookPerson, Choice } from '../../book/types.js';
 import type { Breakdown } from '../../breakdown/types.js';
 import type { PlanDay } from '../../plan/day-types.js';
-import { isHere } from '../../plan/line-status.js';
 import type { PlanLine } from '../../plan/line-types.js';
 import type { Need } from '../../plan/need-types.js';
 import type { Slot } from '../../plan/slot-types.js';
@@ -47,8 +46,8 @@ export function needWords(need: Need, count: number): string {
 }
 
 /** How many are still to be got: none of what has come, a question mark where nobody says how many, unless some are here. */
-export function getWords({ need, element }: PlanLine): string {
-  if (need.toGet > 0 && isHere(element)) return 'here';
+export function getWords({ need, isHere }: PlanLine): string {
+  if (need.toGet > 0 && isHere) return 'here';
   return need.uncounted && need.have === 0 ? '?' : amountWords(need.toGet, need.unit);
 }
 
