@@ -14,6 +14,7 @@ export function readMeantPeople(extras: readonly Named[], clauses: readonly Clau
   const meant = new Map<Mention, readonly string[]>();
   const groups = new Map<string, readonly string[]>();
   const old = extras.some(({ mention }) => isTheOld(mention)) ? onlyOld(extras, clauses) : null;
+  const titled = new Titled(extras, clauses);
   for (const { mention } of extras) {
     const kind = mention.name.singular;
     const count = readCount(mention.part, mention.sentence.tokens);
@@ -22,8 +23,57 @@ export function readMeantPeople(extras: readonly Named[], clauses: readonly Clau
     const people = told.length > 0 ? told : isBackTo(mention) ? (groups.get(kind) ?? []) : [];
     if (people.length > 0 && (count === null || count === people.length)) meant.set(mention, people);
     else if (old !== null && isTheOld(mention)) meant.set(mention, [old]);
+    else {
+      const person = titled.meantBy(mention);
+      if (person !== null) meant.set(mention, [person]);
+    }
   }
   return meant;
+}
+
+/** Titles by the word for who bears one. */
+const titles: Readonly<Record<string, RegExp>> = {
+  doctor: /^(?:dr|doctor)\b/i,
+  nurse: /^nurse\b/i,
+  sergeant: /^(?:sgt|sergeant)\b/i,
+  captain: /^(?:capt|captain)\b/i,
+  inspector: /^inspector\b/i,
+  constable: /^(?:pc|constable)\b/i,
+  professor: /^(?:prof|professor)\b/i,
+  priest: /^father\b/i,
+  nun: /^sister\b/i,
+};
+
+/** "The doctor" is DR. PATEL where nobody else bears the title and no other doctor comes in. */
+class Titled {
+  readonly #others: ReadonlySet<string>;
+  #people: readonly string[] | null = null;
+
+  constructor(
+    extras: readonly Named[],
+    private readonly clauses: readonly Clauses[],
+  ) {
+    this.#others = new Set(
+      extras.flatMap(({ mention }) => (mention.part.phrase.determiner?.lower === 'the' ? [] : [mention.name.singular])),
+    );
+  }
+
+  meantBy(mention: Mention): string | null {
+    const kind = mention.name.singular;
+    const title = Object.hasOwn(titles, kind) ? titles[kind] : undefined;
+    if (!title || !isThe(mention) || this.#others.has(kind)) return null;
+    this.#people ??= listPeople(this.clauses);
+    const bearers = this.#people.filter((person) => title.test(person));
+    return bearers.length === 1 ? (bearers[0] as string) : null;
+  }
+}
+
+const isThe = ({ part, name }: Mention) =>
+  part.phrase.determiner?.lower === 'the' && name.telling.length === 0 && name.head === name.singular;
+
+function listPeople(clauses: readonly Clauses[]): string[] {
+  const named = clauses.flatMap(({ sentence }) => [sentence.speaker, ...sentence.tokens.map(({ person }) => person)]);
+  return [...new Set(named.flatMap((person) => person ?? []))];
 }
 
 /** As many names as the group counts, in a list behind a colon or before a comma. */
@@ -55,7 +105,6 @@ function onlyOld(extras: readonly Named[], clauses: readonly Clauses[]): string 
   const isAnother = extras.some(({ mention: { sentence, start, end } }) =>
     /^an(?:other)? old (?:man|woman|lady|fellow|gentleman)$/i.test(sentence.text.slice(start, end)),
   );
-  const people = new Set(clauses.flatMap(({ sentence }) => sentence.tokens.flatMap(({ person }) => person ?? [])));
-  const old = [...people].filter((person) => /^old /i.test(person));
+  const old = listPeople(clauses).filter((person) => /^old /i.test(person));
   return old.length === 1 && !isAnother ? (old[0] as string) : null;
 }

@@ -16,9 +16,29 @@ export function nameElements(mentions: readonly Mention[]): Named[] {
     else groups.set(mention.name.singular, [mention]);
   }
   const names = new Map<Mention, string>();
-  for (const group of groups.values()) nameGroup(group, names);
+  const toys = new Map<Mention, Mention>();
+  for (const group of groups.values()) {
+    const own = takeForToys(group, toys);
+    nameGroup(own, names);
+  }
   nameByWiderWords(mentions, names);
-  return mentions.map((mention) => ({ mention, name: names.get(mention) as string }));
+  return mentions.map((mention) => {
+    const meant = toys.get(mention) ?? mention;
+    return { mention: meant, name: names.get(meant) as string };
+  });
+}
+
+/** "The rabbit" is the stuffed rabbit where no live one comes in. */
+function takeForToys(group: readonly Mention[], toys: Map<Mention, Mention>): readonly Mention[] {
+  const toy = group.find(({ category }) => category === 'props');
+  const live = group.filter(({ category }) => category === 'animals');
+  if (!toy || live.length === 0 || !live.every((one) => pointsBack(one) && one.name.called === null)) return group;
+  return group.map((one) => {
+    if (one.category !== 'animals') return one;
+    const meant: Mention = { ...one, category: 'props' };
+    toys.set(one, meant);
+    return meant;
+  });
 }
 
 /** "She closes the book" after "a new logbook": one thing. */
@@ -38,6 +58,15 @@ function nameByWiderWords(mentions: readonly Mention[], names: Map<Mention, stri
 function calledOf(group: readonly Mention[]): string | null {
   const called = new Set(group.flatMap(({ name }) => name.called ?? []));
   return called.size === 1 ? ([...called][0] as string) : null;
+}
+
+/** The name set behind a mention: the Biscuit of "a fat ginger cat, BISCUIT". */
+function asideName({ sentence, end }: Mention, group: readonly Mention[]): string | null {
+  const behind = sentence.text.slice(end, end + 40).toLowerCase();
+  const names = group.flatMap(({ name }) => name.called ?? []);
+  return (
+    names.find((name) => [', ', ' called ', ' named '].some((by) => behind.startsWith(by + name.toLowerCase()))) ?? null
+  );
 }
 
 /** A mention with the words that tell its thing apart; empty when it has none. */
@@ -61,17 +90,18 @@ function nameGroup(group: readonly Mention[], names: Map<Mention, string>): void
   const called = calledOf(group);
   let scene = -1;
   let last = new Map<string, string>();
-  for (const { mention, own, like } of fronted) {
+  for (const { mention, own: words, like } of fronted) {
     if (mention.sentence.scene !== scene) last = new Map();
     scene = mention.sentence.scene;
     const known = last.get(like) ?? (mention.category === 'extras' ? '' : only.get(like) || anywhere(mention));
-    const front = own === '' ? (pointsBack(mention) ? known : '') : fuller(own);
+    const front = words === '' ? (pointsBack(mention) ? known : '') : fuller(words);
     last.set(like, front);
     const several = isPlural(mention) && mention.signals.words.ofContents;
     const head = singles.has(mention.category) && !several ? mention.name.singular : mention.name.head;
     const name = front === '' ? head : `${front} ${head}`;
-    const isCalled = mention.name.called !== null || (called !== null && pointsBack(mention) && !isPlural(mention));
-    names.set(mention, isCalled ? `${mention.name.called ?? called} the ${mention.name.singular}` : name);
+    const own = mention.name.called ?? asideName(mention, group);
+    const isCalled = own !== null || (called !== null && pointsBack(mention) && !isPlural(mention));
+    names.set(mention, isCalled ? `${own ?? called} the ${mention.name.singular}` : name);
   }
 }
 

@@ -26,3 +26,39 @@ describe('people without a name', () => {
     expect((await peopleOf(action))[1]).toEqual(extras);
   });
 });
+
+describe('a title', () => {
+  const cast = '---\ncast:\n  DANNY: {}\n  DR. PATEL: {}\n---\n\n## 1. INT. SURGERY - DAY\n\n';
+  const extrasOf = async (action: string) =>
+    (await compileText(cast + action)).breakdown?.scenes[0]?.extras.map(({ name }) => name);
+
+  it('is the one person who bears it', async () => {
+    expect(await extrasOf('DANNY greets DR. PATEL. Danny punches the doctor.\n')).toEqual([]);
+  });
+
+  it('is somebody else where another one comes in', async () => {
+    expect(await extrasOf('DR. PATEL reads. A doctor comes in. The doctor waves.\n')).toEqual(['doctor']);
+    expect(await extrasOf('DANNY greets DR. PATEL. Danny kisses the nurse.\n')).toEqual(['nurse']);
+  });
+});
+
+describe('things and animals of one word', () => {
+  const elementsOf = async (action: string) =>
+    (await compileText(`## 1. INT. ROOM - DAY\n\n${action}`)).breakdown?.scenes[0]?.elements
+      .filter(({ category }) => category === 'props' || category === 'animals')
+      .map(({ name, category }) => `${name}, ${category}`);
+
+  it('are one where a name is set behind, and where only a toy was brought in', async () => {
+    expect(await elementsOf('A fat ginger cat, BISCUIT, sleeps. Biscuit wakes. The cat yawns.\n')).toEqual([
+      'Biscuit the cat, animals',
+    ]);
+    expect(await elementsOf('ANNA, 30, hugs a stuffed rabbit. Anna throws the rabbit.\n')).toEqual([
+      'stuffed rabbit, props',
+    ]);
+  });
+
+  it('are two where a live one comes in', async () => {
+    const both = await elementsOf('ANNA, 30, hugs a stuffed rabbit. A rabbit hops in. The rabbit eats.\n');
+    expect(both).toEqual(expect.arrayContaining(['stuffed rabbit, props', 'rabbit, animals']));
+  });
+});
