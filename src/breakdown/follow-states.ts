@@ -1,4 +1,5 @@
 import { foldName } from '../base/slug.js';
+import { findStateChanges } from '../trade/state-changes.js';
 import { isNo, isYes } from './answer-fits.js';
 import type { Identity } from './element-register.js';
 import type { SceneGround } from './ground.js';
@@ -114,11 +115,12 @@ function readEvents(thing: Thing, { ground, seenFrom }: StateInput, track: Track
   if (notes.length === 0 && found.length === 0) return [];
   const from = seenFrom(thing);
   if (notes.length > 0) {
-    return notes.map(({ state, at }, position) => ({
+    const noted = notes.map(({ state, at }, position) => ({
       state,
       noted: true,
       onCamera: position > 0 || (from !== null && from < at.start.offset),
     }));
+    return [...noted, ...endInFire(noted, found)];
   }
   // Words that describe a thing where they first name it tell how it comes in; only a later mention, or a
   // deed that changes it, can be a change.
@@ -129,6 +131,16 @@ function readEvents(thing: Thing, { ground, seenFrom }: StateInput, track: Track
     noted: one.known === 'noted',
     onCamera: one.stateBegins || (one.known === 'noted' ? track !== null : first !== null && one !== first),
   }));
+}
+
+/** What a deed burns is burnt in the end, whatever a note tells of it before. */
+function endInFire(noted: readonly StateEvent[], found: Thing['sightings']): StateEvent[] {
+  const burns = (state: string | null) =>
+    state !== null && findStateChanges(state).some(({ kind }) => kind === 'burnt');
+  if (noted.some(({ state }) => burns(state))) return [];
+  return found.flatMap(({ state, stateBegins }) =>
+    stateBegins && state !== null && burns(state) ? [{ state, noted: false, onCamera: true }] : [],
+  );
 }
 
 function stateNotes(ground: SceneGround, thing: Thing) {

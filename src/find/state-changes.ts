@@ -1,7 +1,9 @@
 import { openingVerbs, sealedThings, stateVerbs } from '../trade/state-verbs.js';
+import { namesLiquid } from '../trade/used-up-words.js';
 import type { Clauses, Deed } from './clause-types.js';
 import type { Listed, PronounThing } from './pronoun-things.js';
 import type { Token } from './reading.js';
+import { soilingOf } from './soiled.js';
 import type { Find } from './types.js';
 
 /**
@@ -25,9 +27,13 @@ export function changeStates(
   const added: Find[] = [];
   for (const clause of clauses) {
     if (clause.sentence.kind !== 'action') continue;
-    for (const { deed, state, byItself } of changesOf(clause)) {
-      const here = bySentence.get(clause.sentence) ?? [];
-      for (const { find } of here.filter((one) => isHit(one, deed, byItself, clause))) {
+    const here = bySentence.get(clause.sentence) ?? [];
+    for (const { named, find } of here) {
+      const after = soilingOf(named.mention.part, find.category, clause);
+      if (after !== null) changed.set(find, { ...find, state: after, stateBegins: true });
+    }
+    for (const { deed, state, byItself, alone } of changesOf(clause)) {
+      for (const { find } of here.filter((one) => isHit(one, { deed, byItself, alone }, clause))) {
         const after = stateAfter(deed, find.name, state);
         if (after) changed.set(find, { ...find, state: after, stateBegins: true });
       }
@@ -44,14 +50,18 @@ interface Change {
   readonly deed: Deed;
   readonly state: string | null;
   readonly byItself: boolean;
+  readonly alone: boolean;
 }
 
 function changesOf(clause: Clauses): Change[] {
   return clause.deeds.flatMap((deed): Change[] => {
     if (deed.unreal || deed.passive || /^(?:off|away|down|into|through)$/.test(deed.particle ?? '')) return [];
     const verb = stateVerbs[deed.lemma];
-    if (verb) return isShutting(deed, clause) ? [] : [{ deed, state: verb.state, byItself: verb.byItself }];
-    return openingVerbs.has(deed.lemma) ? [{ deed, state: null, byItself: false }] : [];
+    if (verb)
+      return isShutting(deed, clause)
+        ? []
+        : [{ deed, state: verb.state, byItself: verb.byItself, alone: verb.alone === true }];
+    return openingVerbs.has(deed.lemma) ? [{ deed, state: null, byItself: false, alone: false }] : [];
   });
 }
 
@@ -59,7 +69,13 @@ function changesOf(clause: Clauses): Change[] {
 function isShutting({ at, lemma }: Deed, { sentence }: Clauses): boolean {
   const rest = sentence.tokens.slice(at + 1, at + 7).map(({ lower }) => lower);
   const tears = lemma === 'tear' || lemma === 'rip';
-  return rest.some((word) => /^(?:shut|closed|on|off|from)$/.test(word) || (word === 'open' && !tears));
+  return rest.some(
+    (word, place) =>
+      /^(?:shut|closed|off|from)$/.test(word) ||
+      // "snaps the light on", but "shatters on the kerb".
+      (word === 'on' && !/^(?:the|a|an|his|her|its|their)$/.test(rest[place + 1] ?? '')) ||
+      (word === 'open' && !tears),
+  );
 }
 
 function stateAfter({ lemma }: Deed, name: string, state: string | null): string | null {
@@ -71,10 +87,12 @@ function stateAfter({ lemma }: Deed, name: string, state: string | null): string
 const lasting = /^(?:props|costumes|dressing|food|vehicles)$/;
 
 /** The thing is the object of the verb, or does it by itself. */
-function isHit({ named, find }: Listed, deed: Deed, byItself: boolean, clause: Clauses): boolean {
+function isHit({ named, find }: Listed, { deed, byItself, alone }: Omit<Change, 'state'>, clause: Clauses): boolean {
   const { part } = named.mention;
   if (!lasting.test(find.category)) return false;
-  if (part.role === 'object' && part.deed === deed && part.ofPart === null) return true;
+  if (!alone && part.role === 'object' && part.deed === deed && part.ofPart === null) return true;
+  // A drink that splatters is not broken by it.
+  if (alone && namesLiquid(find.name)) return false;
   const hasObject = clause.parts.some((one) => one.role === 'object' && one.deed === deed);
   return byItself && !hasObject && deed.subject?.phrase === part.phrase;
 }

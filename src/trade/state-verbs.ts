@@ -4,6 +4,8 @@ export interface StateVerb {
   readonly state: string;
   /** True when the verb also does it without an object: "the rope snaps". */
   readonly byItself: boolean;
+  /** True when it does so only without an object: "the cake splatters", but "she splatters the wall". */
+  readonly alone?: true;
 }
 
 const to = (state: string, byItself = false): StateVerb => ({ state, byItself });
@@ -22,6 +24,7 @@ export const stateVerbs: Readonly<Record<string, StateVerb>> = {
   crack: to('cracked', true),
   burst: to('burst', true),
   splinter: to('splintered', true),
+  splatter: { state: 'smashed', byItself: true, alone: true },
   crush: to('crushed'),
   dent: to('dented'),
   crumple: to('crumpled', true),

@@ -41,6 +41,23 @@ describe('states that begin on camera', () => {
     ]);
   });
 
+  it('come from what gets on a garment or a thing', () => {
+    expect(stateIn("Felix wears a white shirt. Blood runs onto Felix's white shirt.")).toEqual([
+      ['white shirt', 'bloody', "Felix's white shirt"],
+    ]);
+    expect(stateIn('Nora spills wine on her dress.')).toEqual([['dress', 'stained', 'her dress']]);
+    expect(stateIn('Mud splashes over his trousers.')).toEqual([['trousers', 'muddy', 'his trousers']]);
+    expect(stateIn('Blood drips on the floor. Nora runs in her coat. Nora rubs soap on her coat.')).toEqual([]);
+  });
+
+  it('come from a second verb, and from where it shatters', () => {
+    expect(stateIn('The wing mirror falls off and shatters on the kerb.')).toEqual([
+      ['wing mirror', 'shattered', 'The wing mirror'],
+    ]);
+    expect(stateIn('The cake slides off and splatters across the floor.')).toEqual([['cake', 'smashed', 'The cake']]);
+    expect(stateIn('Nora snaps the lamp on. Soup splatters the wall.')).toEqual([]);
+  });
+
   it('do not where the thing stays whole', () => {
     expect(stateIn('Nora snaps the suitcase shut. She opens the door. She tears off her coat.')).toEqual([]);
   });
