@@ -37,10 +37,11 @@ function matchWord<Owner>(
   matches: CueMatch<Owner>[],
 ): void {
   if (cues === undefined) return;
+  const seen: Seen = { verb: undefined, state: undefined };
   for (const cue of cues) {
     const first = sentence.tokens[at - cue.anchor];
     if (cue.anchor > 0 && !(first && holds(cue.opener, first))) continue;
-    const match = matchAt(sentence, at - cue.anchor, cue);
+    const match = matchAt(sentence, at - cue.anchor, cue, seen);
     if (match) matches.push(match);
   }
 }
@@ -55,9 +56,15 @@ interface Around {
   readonly core: number;
 }
 
-function matchAt<Owner>(sentence: Sentence, at: number, cue: IndexedCue<Owner>): CueMatch<Owner> | null {
+/** What stands around a verb or a state, the same for all cues of one place; undefined before the first asks. */
+interface Seen {
+  verb: Around | null | undefined;
+  state: Around | null | undefined;
+}
+
+function matchAt<Owner>(sentence: Sentence, at: number, cue: IndexedCue<Owner>, seen: Seen): CueMatch<Owner> | null {
   const { tokens } = sentence;
-  const around = lookAround(sentence, at, cue);
+  const around = lookAround(sentence, at, cue, seen);
   if (!around || around.subject?.lower === 'nobody') return null;
   if (!cue.limits.lists.every(([where, list]) => allows(where, list, tokens, around))) return null;
   if (isUnreal(tokens, around)) return null;
@@ -82,10 +89,16 @@ function tokenEnd(tokens: readonly Token[], at: number): number {
   return (tokens[at] as Token).end;
 }
 
-function lookAround<Owner>({ tokens, kind }: Sentence, at: number, cue: IndexedCue<Owner>): Around | null {
-  if (cue.on === 'verb') return aroundVerb(tokens, at);
+function lookAround<Owner>({ tokens, kind }: Sentence, at: number, cue: IndexedCue<Owner>, seen: Seen): Around | null {
+  if (cue.on === 'verb') {
+    if (seen.verb === undefined) seen.verb = aroundVerb(tokens, at);
+    return seen.verb;
+  }
+  if (cue.on === 'state') {
+    if (seen.state === undefined) seen.state = aroundState(tokens, at);
+    return seen.state;
+  }
   if (cue.on === 'noun') return aroundNoun(tokens, at, cue.limits.modifier === true, kind === 'heading');
-  if (cue.on === 'state') return aroundState(tokens, at);
   return aroundPhrase(tokens, at, cue.rest);
 }
 
