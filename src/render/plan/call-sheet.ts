@@ -145,10 +145,10 @@ function noteBlocks(
 ): Block[] {
   const { plan, book } = ground.production;
   const ids = new Set(scenes.map((scene) => scene.id));
-  const changing = plan.needs.flatMap((need) =>
-    need.uses
+  const changing = plan.lines.flatMap((line) =>
+    line.need.uses
       .filter((use) => ids.has(use.scene) && use.onCamera !== null && use.onCamera !== 'reset')
-      .map((use) => `sc ${use.slot.label}: ${need.name} → ${use.stateOut} (${use.advised} ready)`),
+      .map((use) => `sc ${use.slot.label}: ${line.name} → ${use.stateOut} (${readyWords(line, use)})`),
   );
   const returns = plan.lines.filter((line) => line.back === day.date).map((line) => returnWords(line, day));
   const messes = plan.messes.filter((one) => ids.has(one.scene.scene));
@@ -172,6 +172,12 @@ function noteBlocks(
     ...section('Things', folding === 'places in short' || noted.length === 0 ? [] : [joinNotes(noted)]),
     ...section('Note', [...(day.note ? [day.note] : []), ...pullListWords(day, book)]),
   ];
+}
+
+/** How many copies the takes of a change find, never more than there are. */
+function readyWords(line: PlanLine, { advised }: Use): string {
+  const there = countThere(line.need);
+  return shortWords(line) ?? (there === null ? `needs ${advised}` : `${Math.min(advised, there)} ready`);
 }
 
 /** Who has the pull lists of the day. */

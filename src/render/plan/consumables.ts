@@ -4,6 +4,7 @@ import type { Book } from '../../book/types.js';
 import type { PlanLine } from '../../plan/line-types.js';
 import { countTakes, spareOf, type TakeCount } from '../../plan/per-take.js';
 import type { Plan } from '../../plan/plan-types.js';
+import { countNeeded } from '../../plan/short-copies.js';
 import { listEating } from '../../plan/used-up.js';
 import { type Block, bold, type TableRow } from '../layout/kit.js';
 import { needWords } from './plan-words.js';
@@ -85,7 +86,7 @@ function consumableRow(line: PlanLine, book: Book): TableRow {
       range((count) => count.takes),
       range((count) => count.rehearsals),
       spare,
-      needWords(need, need.decided ?? need.recommended),
+      needWords(need, countNeeded(need)),
       line.packText ?? '',
       packWords(line),
     ],

@@ -2,6 +2,7 @@ import type { Book } from '../../book/types.js';
 import type { PlanLine } from '../../plan/line-types.js';
 import type { Plan } from '../../plan/plan-types.js';
 import { listRoughCopies } from '../../plan/rough-copies.js';
+import { shortWords } from '../../plan/short-copies.js';
 import { type Block, bold, type Inline, type TableRow } from '../layout/kit.js';
 import { amountWords, getWords, needWords } from './plan-words.js';
 import { stateChainBlocks } from './state-chains.js';
@@ -53,7 +54,7 @@ function isWorthSaying({ need, element, name }: PlanLine): boolean {
 function multipleRow(line: PlanLine): TableRow {
   const { need, status } = line;
   const better = need.recommendedReason === 'as the strict minimum' ? [] : [[bold('Better: '), need.recommendedReason]];
-  const decided = need.decided === null ? [] : [[bold('Decided: '), decidedWords(need)]];
+  const decided = need.decided === null ? [] : [[bold('Decided: '), shortWords(line) ?? decidedWords(need)]];
   const copies = listRoughCopies(line);
   const rough = copies === null ? [] : [[bold('Beside them: '), copies.words]];
   const questions = need.questions.map((question): Inline => [bold('? '), question]);

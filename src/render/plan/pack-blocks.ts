@@ -1,3 +1,4 @@
+import type { BookHelper } from '../../book/types.js';
 import type { PlanLine } from '../../plan/line-types.js';
 import type { Task } from '../../plan/plan-types.js';
 import type { CategoryName } from '../../trade/categories.js';
@@ -94,6 +95,12 @@ function isTaskOf({ plan }: Production, isMine: (line: PlanLine) => boolean) {
 function isCostumeTask(production: Production) {
   const isAboutWorn = isTaskOf(production, isWorn);
   return (task: Task) => isAboutWorn(task) || (task.kind === 'ask' && task.elements.length === 0);
+}
+
+/** Tells whether a task stands in the calendar of the pack that a helper carries: nobody needs it on paper twice. */
+export function packCalendars(production: Production): (helper: BookHelper, task: Task) => boolean {
+  const [isProps, isCostume] = [isTaskOf(production, isThing), isCostumeTask(production)];
+  return ({ does }, task) => (does.includes('props') && isProps(task)) || (does.includes('costume') && isCostume(task));
 }
 
 /** The first page of a pack with the book's front in place of its blanks to fill in by hand. */

@@ -6,6 +6,7 @@ import { isHere } from '../../plan/line-status.js';
 import type { PlanLine } from '../../plan/line-types.js';
 import type { MoneyLine } from '../../plan/money-types.js';
 import { listRoughCopies } from '../../plan/rough-copies.js';
+import { countNeeded, shortWords } from '../../plan/short-copies.js';
 import { type Cell, joinCell } from '../csv/format-csv.js';
 import { groupRow } from '../layout/group-row.js';
 import { type Block, blank, bold, type Inline, knownWords, type TableRow, tick } from '../layout/kit.js';
@@ -74,11 +75,13 @@ function purchaseRow(line: PlanLine, book: Production['book']): TableRow {
   const done = line.status === 'here already' || line.status === 'checked' || line.status === 'ready';
   const known = line.known === null ? '' : knownWords({ known: line.known }, new Map());
   const rough = listRoughCopies(line);
+  const short = shortWords(line);
   const what: Inline[] = [
     [bold(line.name), known === '' ? '' : ` ${known}`],
     ...(line.description ? [line.description] : []),
     ...(line.note ? [line.note] : []),
     ...line.remarks,
+    ...(short === null ? [] : [[bold(short)]]),
     ...(rough === null ? [] : [`and ${rough.words}`]),
   ];
   const first = dates.needed === null ? dates.neededFor : `${narrowDate(dates.needed)}\n${dates.neededFor}`;
@@ -94,7 +97,7 @@ function purchaseRow(line: PlanLine, book: Production['book']): TableRow {
       { stack: what },
       line.scenes.join(', '),
       first,
-      need.uncounted ? bold('how many?') : amountWords(need.decided ?? need.recommended, need.unit),
+      need.uncounted ? bold('how many?') : amountWords(countNeeded(need), need.unit),
       String(need.have),
       bold(getWords(line)),
       packs,
@@ -197,7 +200,7 @@ function purchaseCells(line: PlanLine, book: Production['book']): Cell[] {
     dates.needed,
     dates.neededFor,
     need.uncounted ? null : need.minimum,
-    need.uncounted ? null : (need.decided ?? need.recommended),
+    need.uncounted ? null : countNeeded(need),
     need.have,
     need.uncounted ? null : line.isHere ? 0 : need.toGet,
     need.unit,
@@ -229,7 +232,7 @@ function purchaseCells(line: PlanLine, book: Production['book']): Cell[] {
     line.collect,
     line.back,
     joinCell([...(line.note ? [line.note] : []), ...line.remarks]),
-    need.uncounted ? (need.questions[0] ?? null) : whyWords(need),
+    need.uncounted ? (need.questions[0] ?? null) : joinCell([shortWords(line) ?? '', whyWords(need)].filter((words) => words !== '')),
   ];
 }
 

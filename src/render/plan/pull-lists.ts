@@ -4,6 +4,7 @@ import type { PlanLine } from '../../plan/line-types.js';
 import type { Use } from '../../plan/need-types.js';
 import type { Plan } from '../../plan/plan-types.js';
 import { listRoughCopies } from '../../plan/rough-copies.js';
+import { countNeeded, shortWords } from '../../plan/short-copies.js';
 import { listEating } from '../../plan/used-up.js';
 import { type Block, bold, stateWords, type TableRow, tick } from '../layout/kit.js';
 import { amountWords, dayHead } from './plan-words.js';
@@ -85,9 +86,12 @@ function roughWords(line: PlanLine): string[] {
 }
 
 /** How many go: of what is used up, how many a take and in all; of all else the spares go too, for nobody knows which take needs them. */
-function whatWords({ name, need, element }: PlanLine, count: number, isFirst: boolean, uses: readonly Use[]): string {
+function whatWords(line: PlanLine, count: number, isFirst: boolean, uses: readonly Use[]): string {
+  const { name, need, element } = line;
   if (need.uncounted) return `${name} (how many?)`;
-  const wanted = need.decided ?? need.recommended;
+  const short = shortWords(line);
+  if (short !== null) return need.decided === 1 ? `${name}: ${short}` : `${need.decided} × ${name}: ${short}`;
+  const wanted = countNeeded(need);
   const eating = need.usedUp ? listEating(need.uses, element) : [];
   if (uses.some((use) => eating.includes(use))) {
     const each = element?.perTake?.text ?? String(count);

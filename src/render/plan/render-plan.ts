@@ -4,16 +4,25 @@ import type { Block } from '../layout/kit.js';
 import { renderDocument } from '../pdf/render-document.js';
 import type { Production, Render } from '../types.js';
 import { moneyBlocks } from './money-sheet.js';
+import { packCalendars } from './pack-blocks.js';
 import { continuityBlocks, dayLoadBlocks, defaultBlocks, trackBlocks } from './plan-sheet.js';
 import { taskBlocks } from './work-calendar.js';
 
-/** A list for each person, and what nobody does yet; none when one list would say all of the calendar again. */
-function personBlocks({ plan, book }: Production): Block[] {
+/** A list of what stands in nobody's pack, for each person, and of what nobody does yet; none when one list would say all of the calendar again. */
+function personBlocks(production: Production): Block[] {
+  const { plan, book } = production;
+  const isInPack = packCalendars(production);
   const open = plan.tasks.filter((task) => !task.done && task.kind !== 'shoot');
   if (new Set(open.map((task) => task.who)).size < 2) return [];
   const isFor = (who: string | null) => (task: Task) => task.who === who && task.kind !== 'shoot';
   return [
-    ...book.helpers.flatMap(({ id, name }) => taskBlocks(plan, book, `To do: ${name}`, isFor(id), false)),
+    ...book.helpers.flatMap((helper) => {
+      const isOpen = (task: Task) => isFor(helper.id)(task) && !isInPack(helper, task);
+      const has = open.some((task) => task.who === helper.id && isInPack(helper, task))
+        ? ' (beside the calendar of the pack)'
+        : '';
+      return taskBlocks(plan, book, `To do: ${helper.name}${has}`, isOpen, false);
+    }),
     ...taskBlocks(plan, book, 'To do: nobody named yet', isFor(null), false),
   ];
 }

@@ -1,5 +1,6 @@
 import type { ElementEntry } from '../../breakdown/types.js';
 import type { Need } from '../../plan/need-types.js';
+import { shortWords } from '../../plan/short-copies.js';
 import { type Block, blank, bold, type Inline, type TableRow } from '../layout/kit.js';
 import { amountWords } from '../plan/plan-words.js';
 import type { RenderInput } from '../types.js';
@@ -41,7 +42,7 @@ function chainRow(thing: ElementEntry, need: Need | null, index: SceneIndex): Ta
 
 /** What the book decides, else what the plan advises; a blank without a plan. */
 function howMany(need: Need | null): Inline {
-  return need === null ? blank(80) : bold(amountWords(need.decided ?? need.recommended, need.unit));
+  return need === null ? blank(80) : bold(shortWords({ need, element: null }) ?? amountWords(need.decided ?? need.recommended, need.unit));
 }
 
 function stateLine({ state, scene, onCamera }: ElementEntry['states'][number], index: SceneIndex): Inline {

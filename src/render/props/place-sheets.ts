@@ -19,11 +19,19 @@ interface Site {
 
 type SheetInput = Pick<RenderInput, 'breakdown' | 'production'>;
 
-/** One page for each shooting place: what stands there, where a scene departs from it, what is dangerous, the Sun, whom to ask. */
+/**
+ * One page for each shooting place: what stands there, where a scene departs from it, what is dangerous, the Sun, whom to ask.
+ * Places of whose rooms nothing is told come last, and share pages.
+ */
 export function placeSheetBlocks(input: SheetInput, index: SceneIndex): Block[] {
-  return listSites(input)
-    .filter((site) => hasToTell(site, index))
-    .flatMap((site) => siteBlocks(site, input, index));
+  const sites = listSites(input).filter((site) => hasToTell(site, index));
+  const isBare = (site: Site) =>
+    roomsOf(site, input.breakdown).every((room) => room.standing.length === 0 && room.departures.length === 0);
+  const bare = sites.filter(isBare);
+  return [
+    ...sites.filter((site) => !isBare(site)).flatMap((site) => siteBlocks(site, input, index)),
+    ...bare.flatMap((site, at) => bareBlocks(site, at === 0, input, index)),
+  ];
 }
 
 function listSites({ breakdown, production }: SheetInput): Site[] {
@@ -55,20 +63,38 @@ function nameOf(place: PlaceEntry): string {
   return placeWords([place.name]);
 }
 
+function bareBlocks(site: Site, isFirst: boolean, input: SheetInput, index: SceneIndex): Block[] {
+  const blocks: Block[] = [
+    ...headBlocks(site, input, index),
+    {
+      kind: 'paragraph',
+      text: [bold('What stands here: '), 'nothing told. How it looked when we came (pictures, notes):'],
+    },
+    { kind: 'lines', count: 2 },
+  ];
+  return [isFirst ? { kind: 'page break' } : { kind: 'space', height: 12 }, { kind: 'keep', blocks }];
+}
+
 function siteBlocks(site: Site, input: SheetInput, index: SceneIndex): Block[] {
-  const scenes = pickScenes(site.scenes, index);
-  const plays = site.location === null ? '' : `plays ${site.places.map(nameOf).join(', ')}; `;
   return [
     { kind: 'page break' },
-    { kind: 'heading', level: 2, text: `Place sheet: ${site.name}`, bookmark: `Place: ${site.name}` },
-    { kind: 'paragraph', text: `${plays}sc ${listScenes(site.scenes, index)}.` },
-    ...dangerBlocks(scenes, input, index),
-    ...placeFactBlocks(site.location, input),
+    ...headBlocks(site, input, index),
     { kind: 'heading', level: 3, text: 'What stands here' },
     { kind: 'paragraph', text: explanation, keepWithNext: true },
     dressingTable(site, input.breakdown, index),
     { kind: 'paragraph', text: 'How it looked when we came (pictures, notes):', keepWithNext: true },
     { kind: 'lines', count: 3 },
+  ];
+}
+
+function headBlocks(site: Site, input: SheetInput, index: SceneIndex): Block[] {
+  const scenes = pickScenes(site.scenes, index);
+  const plays = site.location === null ? '' : `plays ${site.places.map(nameOf).join(', ')}; `;
+  return [
+    { kind: 'heading', level: 2, text: `Place sheet: ${site.name}`, bookmark: `Place: ${site.name}` },
+    { kind: 'paragraph', text: `${plays}sc ${listScenes(site.scenes, index)}.` },
+    ...dangerBlocks(scenes, input, index),
+    ...placeFactBlocks(site.location, input),
   ];
 }
 
@@ -115,10 +141,15 @@ const columns = [
 
 function dressingTable(site: Site, breakdown: Breakdown, index: SceneIndex): Block {
   const played = new Set(site.scenes);
-  const rooms = site.places
+  const rows = roomsOf(site, breakdown).flatMap((room) => roomRows(room, played, index));
+  return { kind: 'table', columns, rows };
+}
+
+function roomsOf(site: Site, breakdown: Breakdown): RoomDressing[] {
+  const played = new Set(site.scenes);
+  return site.places
     .flatMap((place) => dressRooms(place, breakdown))
     .filter(({ set }) => set.scenes.some((id) => played.has(id)));
-  return { kind: 'table', columns, rows: rooms.flatMap((room) => roomRows(room, played, index)) };
 }
 
 function roomRows({ set, standing, departures }: RoomDressing, played: ReadonlySet<string>, index: SceneIndex) {
