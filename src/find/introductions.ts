@@ -45,7 +45,7 @@ export function listUnlisted(
   const told = new Set<string>(learnPets(script, lexicon).keys());
   /** Names without a title. */
   const bare = new Set<string>();
-  const isKnown = (words: readonly string[]) => {
+  const isKnown = keepAnswers((words) => {
     const plain = words.map(withoutStop);
     const lowers = plain.map((word) => word.toLowerCase());
     return (
@@ -55,7 +55,7 @@ export function listUnlisted(
         0,
       ) !== null
     );
-  };
+  });
   const introduced = listIntroduced(script, isKnown, lexicon, uses);
   return [...listNoted(script), ...introduced].flatMap((name) => {
     const words = name.split(' ');
@@ -69,6 +69,19 @@ export function listUnlisted(
     for (const word of [...own, ...lowers]) told.add(word);
     return [{ name, names: [name] }];
   });
+}
+
+/** The same names come again and again. */
+function keepAnswers(ask: (words: readonly string[]) => boolean): (words: readonly string[]) => boolean {
+  const known = new Map<string, boolean>();
+  return (words) => {
+    const key = words.join(' ');
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const answer = ask(words);
+    known.set(key, answer);
+    return answer;
+  };
 }
 
 /** Whom notes dress or put into a scene. */

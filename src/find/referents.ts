@@ -132,7 +132,13 @@ function remember(whom: Whom): Before {
 /** Whom the sentence names or means by pronouns; those of the sentence before when it tells of nobody. */
 function lastTold(named: readonly string[], whom: Whom): Pick<Before, 'lastNamed' | 'lastNameless'> {
   const { before, sentence, here } = whom;
-  const pronouns = sentence.tokens.flatMap(({ lower }, at) => (genders[lower] ? [at] : []));
+  const pronouns: number[] = [];
+  for (const [at, { lower, tag }] of sentence.tokens.entries()) {
+    if ((tag === 'pronoun' || tag === 'possessive') && genders[lower]) pronouns.push(at);
+  }
+  if (pronouns.length === 0 && named.length === 0 && here.length === 0) {
+    return { lastNamed: before.lastNamed, lastNameless: before.lastNameless };
+  }
   const meant = pronouns.flatMap((at) => resolve(at, whom) ?? []);
   const heads = new Set(
     pronouns.flatMap((at) => (resolve(at, whom) === null ? (resolveNameless(at, whom) ?? []) : [])),

@@ -96,7 +96,7 @@ function groupOf(text: string, match: RegExpMatchArray, group: number): string {
 
 /** Tried first, for speed: without one of these there is no age. */
 const mayTellAge = new RegExp(
-  `\\d|\\b(?:age[d]?|teen[a-z]*|${or(ageWords.decades)}|${small.slice(1).join('|')}|${tens.join('|')}|${or(ageWords.young)})\\b`,
+  `\\d|\\b(?:age[d]?|teen[a-z]*|${or(ageWords.decades)}|one(?=[ -](?:year|month|week|day|and a half)|[,.)])|${small.slice(2).join('|')}|${tens.join('|')}|${or(ageWords.young)})\\b`,
   'i',
 );
 
