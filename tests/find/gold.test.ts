@@ -8,11 +8,11 @@ const lexicon = shippedLexicon();
 // The sealed sets were not tuned on; their errors are not looked at.
 describe('the finder on gold that it was not tuned on', () => {
   const tally = newTally();
-  scoreSentences('sentences-6.jsonl', lexicon, tally);
-  scoreScript('the-understudy', lexicon, tally);
+  for (const n of [6, 7]) scoreSentences(`sentences-${n}.jsonl`, lexicon, tally);
+  for (const name of ['the-understudy', 'service-wash', 'the-relief-boat']) scoreScript(name, lexicon, tally);
   const { f1, strict, lenient, who } = figures(tally);
 
-  it('finds what a reader lists, and little else', () => expect(f1).toBeGreaterThanOrEqual(0.83));
+  it('finds what a reader lists, and little else', () => expect(f1).toBeGreaterThanOrEqual(0.87));
   it('gives the category a reader gives', () => expect(strict).toBeGreaterThanOrEqual(0.82));
   it('gives a category that a reasonable reader could give', () => expect(lenient).toBeGreaterThanOrEqual(0.91));
   it('tells who handles or wears it', () => expect(who).toBeGreaterThanOrEqual(0.8));
