@@ -1,8 +1,9 @@
 import type { Wears } from '../breakdown/types.js';
 import { changeMinutes } from '../trade/shooting-times.js';
-import { findStateChanges } from '../trade/state-changes.js';
 import type { CostumeRush } from './day-types.js';
+import { dressingMinutes, isMessy } from './dressing-time.js';
 import type { PlacedScene } from './light-windows.js';
+import type { Slot } from './slot-types.js';
 
 /** Changes of clothes between two scenes of one day, and dressing after the call, that have less time than they take. `call` is in hours as slots are. */
 export function findRushes(placed: readonly PlacedScene[], call: number): CostumeRush[] {
@@ -20,13 +21,18 @@ export function findRushes(placed: readonly PlacedScene[], call: number): Costum
       const there =
         earlier.slot.end === null || later.slot.start === null
           ? 0
-          : Math.round((later.slot.start - earlier.slot.end) * 60);
+          : Math.round((later.slot.start - workEnds(earlier.slot, earlier.slot.end)) * 60);
       return needed > there
         ? [{ person, from: earlier.slot, to: later.slot, minutesNeeded: needed, minutesThere: there }]
         : [];
     });
     return [...dressing, ...changes];
   });
+}
+
+/** The hour at which the work of a scene is done: its slot is stretched where the day has time to spare. */
+function workEnds({ start, minutes }: Slot, end: number): number {
+  return start === null ? end : Math.min(end, start + minutes / 60);
 }
 
 /** Whoever is in a scene soon after the call must be dressed by then. */
@@ -36,14 +42,9 @@ function rushFromCall(
   call: number,
 ): CostumeRush[] {
   const there = slot.start === null ? null : Math.round((slot.start - call) * 60);
-  const worn = wears.garments.filter((one) => !one.absent);
-  if (there === null || worn.length === 0) return [];
-  const needed = worn.some((one) => isMessy(one.stateIn)) ? changeMinutes.bloodOrWig : changeMinutes.full;
+  if (there === null) return [];
+  const needed = dressingMinutes(wears);
   return needed > there ? [{ person, from: null, to: slot, minutesNeeded: needed, minutesThere: there }] : [];
-}
-
-function isMessy(state: string | null): boolean {
-  return state !== null && findStateChanges(state).some((row) => row.kind === 'wet' || row.kind === 'bloody');
 }
 
 /** Minutes to dress a person from the end of one scene for the start of another: none when nothing differs, or when one of the two looks is not told. */

@@ -10,6 +10,7 @@ import type { Need, Use } from './need-types.js';
 import { counted, countPieces, countTakes, describeSpare, spareOf, type TakeCount } from './per-take.js';
 import type { ShootingOrder } from './shooting-order.js';
 import { nameSlot } from './shooting-order.js';
+import { keepThere } from './short-copies.js';
 import { askWhereEaten, countUsedUp, type Figures } from './used-up.js';
 import { type Appearance, listUses } from './uses.js';
 
@@ -102,6 +103,9 @@ function countKept(
   const careful = planCopies(uses, 'careful', convert, label);
   // Whoever gets fewer than is advised hopes for the best, and is told what that takes.
   const isTight = (element?.copies ?? careful.count) < careful.count;
+  const plan = isTight ? best : careful;
+  const decided = element?.copies ?? null;
+  const there = decided === null || decided >= best.count ? null : Math.max(decided, element?.have ?? 0);
   const extra = listSpares(entry, uses, element, ground);
   const spares = extra.length > 0 ? Math.max(...extra.map((one) => one.count)) : 0;
   return {
@@ -110,8 +114,8 @@ function countKept(
     minimumReason: explainMinimum(uses, best, takes),
     recommended: careful.count + spares,
     recommendedReason: explainRecommended(uses, best, careful, extra, takes, spare),
-    conversions: isTight ? best.conversions : careful.conversions,
-    copies: isTight ? best.copies : careful.copies,
+    conversions: plan.conversions.map((one) => ({ ...one, copies: keepThere(one.copies, there) })),
+    copies: plan.copies.map((labels) => keepThere(labels, there)),
   };
 }
 

@@ -8,6 +8,7 @@ import type { Breakdown, BreakdownScene } from '../breakdown/types.js';
 import { sayBook } from '../messages/book.js';
 import { sayPlan } from '../messages/plan.js';
 import { settleBegins } from './begin-times.js';
+import { dressingMinutes } from './dressing-time.js';
 import { countSetups, reckonMinutes } from './shooting-minutes.js';
 import type { Slot } from './slot-types.js';
 
@@ -118,7 +119,7 @@ function makeSlot(
 
 /**
  * Gives each scene of a day its time: one that has a beginning in the book begins then; the scenes between two such times,
- * and from call to wrap, share the time by the minutes each one needs.
+ * and from call to wrap, share the time by the minutes each one needs. The people of the first scene are dressed before it.
  */
 function placeInDay(
   scenes: readonly { readonly scene: BreakdownScene; readonly minutes: number }[],
@@ -129,7 +130,9 @@ function placeInDay(
   make: SlotMaker,
 ): Slot[] {
   const midnight = dayNumber(day.date) * 24;
-  let at = day.call.value;
+  const dressing = Math.max(0, ...(scenes[0]?.scene.wears ?? []).map(dressingMinutes));
+  // A first time that the book gives is its own; the wrap is never overrun by dressing.
+  let at = Math.min(day.call.value + dressing, begins.find((one) => one !== null) ?? day.wrap.value);
   return scenes.map(({ scene, minutes }, index) => {
     at = begins[index] ?? at;
     const next = begins.findIndex((one, place) => place > index && one !== null);
@@ -139,7 +142,10 @@ function placeInDay(
     const length = wanted > 0 ? (Math.max(0, until - at) * minutes) / wanted : 0;
     const [start, end] = [midnight + at / 60, midnight + (at + length) / 60];
     at += length;
-    return make(scene, firstIndex + index, { number, date: day.date }, index + 1, start, end);
+    const slot = make(scene, firstIndex + index, { number, date: day.date }, index + 1, start, end);
+    return index === 0
+      ? { ...slot, dressedFrom: Math.max(midnight + day.call.value / 60, start - dressing / 60) }
+      : slot;
   });
 }
 
@@ -152,9 +158,11 @@ function sceneFinder(breakdown: Breakdown, book: Book, labels: ReadonlyMap<strin
     byId.get(text) ?? byLabel.get(text.trim().toLowerCase()) ?? byEarlier.get(text) ?? null;
 }
 
-/** Hours from the end of one scene to the start of another; null when one of them is in no day. */
+/** Hours from the end of one scene until things must be there for another; null when one of them is in no day. */
 export function hoursBetween(earlier: Slot, later: Slot): number | null {
-  return earlier.end === null || later.start === null ? null : Math.max(0, later.start - earlier.end);
+  return earlier.end === null || later.start === null
+    ? null
+    : Math.max(0, (later.dressedFrom ?? later.start) - earlier.end);
 }
 
 /** How a scene is called where its day matters: `scene 7 (shooting day 2)`. */

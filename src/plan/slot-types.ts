@@ -20,4 +20,6 @@ export interface Slot {
   readonly takes: number;
   /** Shooting minutes reckoned for the scene. */
   readonly minutes: number;
+  /** The hour at which the people of the first scene of a day begin to dress, when that is before its start. */
+  readonly dressedFrom?: number;
 }

@@ -89,8 +89,27 @@ describe('the load of a day', () => {
 
   it('flags a change of clothes that has no time', () => {
     const scenes = [{ wears: { ADA: { coat: {}, boots: {} } } }, { wears: { ADA: { gown: {}, slippers: {} } } }];
-    const [rush] = planOf({ scenes }, 'days:\n  - { date: 2027-03-12, scenes: [1, 2] }\n').days[0]?.changes ?? [];
+    const tight = 'days:\n  - { date: 2027-03-12, call: 8:00, wrap: 9:00, scenes: [1, 2] }\n';
+    const [rush] = planOf({ scenes }, tight).days[0]?.changes ?? [];
     expect([rush?.minutesNeeded, rush?.minutesThere]).toEqual([20, 0]);
+    // From 8:00 to 18:00 there is far more time than two scenes of half a page take.
+    expect(planOf({ scenes }, 'days:\n  - { date: 2027-03-12, scenes: [1, 2] }\n').days[0]?.changes).toEqual([]);
+  });
+
+  it('dresses the people of the first scene between the call and its beginning', () => {
+    const coat = { wears: { ADA: { coat: {} } } };
+    const day = (more = '', scenes = '') =>
+      planOf(
+        { scenes: [coat] },
+        `days:\n  - { date: 2027-03-12, call: 8:00, wrap: 18:00, scenes: [1]${more} }\n${scenes}`,
+      ).days[0];
+    // Call 8:00 and 20 minutes to dress: the scene begins at 8:20, and nobody is told to come earlier.
+    expect((((day()?.scenes[0]?.start ?? 0) % 24) * 60).toFixed(0)).toBe('500');
+    expect(day()?.changes).toEqual([]);
+    // A beginning of the book stands, and is judged.
+    expect(day('', 'scenes:\n  s1: { begin: 8:05 }\n')?.changes).toMatchObject([
+      { minutesNeeded: 20, minutesThere: 5 },
+    ]);
   });
 });
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { countNeeded, countShort, countThere, shortWords } from '../../src/plan/short-copies.js';
 import { lineOf, needOf, planOf } from './fixture.js';
 
 /** Days of two scenes or more, called 8:00 to 18:00 unless said. */
@@ -12,6 +13,26 @@ describe('what each take uses up', () => {
     expect([need.minimum, need.recommended]).toEqual([9, 11]);
     expect(need.minimumReason).toContain('4 takes × 2 setups + 1 rehearsal = 9');
     expect(need.recommendedReason).toContain('10.8');
+  });
+
+  it('sends nobody for more copies than the book has decided', () => {
+    // 9 takes and a rehearsal tear 9 envelopes; 6 are decided: 3 are short, and there is no ENVELOPE-7.
+    const torn = { things: { envelope: { in: 'whole', out: 'torn' } } };
+    const line = lineOf(planOf({ scenes: [torn] }, 'elements:\n  envelope: { copies: 6 }\n'), 'envelope');
+    expect([countNeeded(line.need), countThere(line.need), countShort(line.need)]).toEqual([9, 6, 3]);
+    expect(shortWords(line)).toBe('need 9, decided 6, SHORT 3');
+    expect(line.need.copies).toEqual([[1, 2, 3, 4, 5, 6].map((copy) => `ENVELOPE-${copy}`)]);
+    // Ten decided are enough for the nine, though fewer than the eleven that are better.
+    const enough = lineOf(planOf({ scenes: [torn] }, 'elements:\n  envelope: { copies: 10 }\n'), 'envelope');
+    expect([countNeeded(enough.need), shortWords(enough)]).toEqual([10, null]);
+  });
+
+  it('says whether too few are ordered, or here', () => {
+    const torn = { things: { envelope: { in: 'whole', out: 'torn' } } };
+    const words = (more: string) =>
+      shortWords(lineOf(planOf({ scenes: [torn] }, `elements:\n  envelope: { copies: 6, ${more} }\n`), 'envelope'));
+    expect(words('get: buy, ordered: 2027-01-11')).toBe('need 9, ordered 6, SHORT 3');
+    expect(words('have: 7')).toBe('need 9, have 7, SHORT 2');
   });
 
   it('names every change when there are two', () => {

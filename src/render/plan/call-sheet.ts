@@ -4,6 +4,8 @@ import type { BreakdownScene } from '../../breakdown/types.js';
 import type { PlanDay } from '../../plan/day-types.js';
 import { helperFor } from '../../plan/helper-for.js';
 import type { PlanLine } from '../../plan/line-types.js';
+import type { Use } from '../../plan/need-types.js';
+import { countThere, shortWords } from '../../plan/short-copies.js';
 import { type Block, blank, bold, danger, type Inline, type TableRow } from '../layout/kit.js';
 import { labelOf } from '../words/scene-list-words.js';
 import { capitalize } from '../words/story-words.js';

@@ -75,13 +75,12 @@ function purchaseRow(line: PlanLine, book: Production['book']): TableRow {
   const done = line.status === 'here already' || line.status === 'checked' || line.status === 'ready';
   const known = line.known === null ? '' : knownWords({ known: line.known }, new Map());
   const rough = listRoughCopies(line);
-  const short = shortWords(line);
   const what: Inline[] = [
     [bold(line.name), known === '' ? '' : ` ${known}`],
     ...(line.description ? [line.description] : []),
     ...(line.note ? [line.note] : []),
     ...line.remarks,
-    ...(short === null ? [] : [[bold(short)]]),
+    ...[shortWords(line)].flatMap((short) => (short === null ? [] : [[bold(short)]])),
     ...(rough === null ? [] : [`and ${rough.words}`]),
   ];
   const first = dates.needed === null ? dates.neededFor : `${narrowDate(dates.needed)}\n${dates.neededFor}`;
@@ -232,14 +231,15 @@ function purchaseCells(line: PlanLine, book: Production['book']): Cell[] {
     line.collect,
     line.back,
     joinCell([...(line.note ? [line.note] : []), ...line.remarks]),
-    need.uncounted ? (need.questions[0] ?? null) : joinCell([shortWords(line) ?? '', whyWords(need)].filter((words) => words !== '')),
+    need.uncounted ? (need.questions[0] ?? null) : whyWords(line),
   ];
 }
 
 /** Why so many, next to the figure that counts: the book's own, when it has one. */
-function whyWords({ decided, recommended, recommendedReason, unit }: PlanLine['need']): string {
+function whyWords(line: PlanLine): string {
+  const { decided, recommended, recommendedReason, unit } = line.need;
   if (decided === null) return recommendedReason;
-  const said = `the book says ${amountWords(decided, unit)}`;
+  const said = shortWords(line) ?? `the book says ${amountWords(decided, unit)}`;
   return decided === recommended ? said : `${said}; reckoned ${amountWords(recommended, unit)}: ${recommendedReason}`;
 }
 

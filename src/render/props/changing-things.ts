@@ -42,7 +42,9 @@ function chainRow(thing: ElementEntry, need: Need | null, index: SceneIndex): Ta
 
 /** What the book decides, else what the plan advises; a blank without a plan. */
 function howMany(need: Need | null): Inline {
-  return need === null ? blank(80) : bold(shortWords({ need, element: null }) ?? amountWords(need.decided ?? need.recommended, need.unit));
+  return need === null
+    ? blank(80)
+    : bold(shortWords({ need, element: null }) ?? amountWords(need.decided ?? need.recommended, need.unit));
 }
 
 function stateLine({ state, scene, onCamera }: ElementEntry['states'][number], index: SceneIndex): Inline {
