@@ -105,6 +105,9 @@ function followOne(thing: Thing, input: StateInput, track: Track | null, told: s
     current = { state, day: day.label, noted, since: ground.label };
   }
   const stateOut = current?.state ?? null;
+  // Nobody films a bun again that is eaten: the next scene has another.
+  const isGone = current !== null && !current.noted && current.state === 'eaten';
+  if (isGone) current = null;
   const kept = current && current === track ? { ...current, day: day.label } : current;
   return { span: { stateIn, stateOut, between: onCameraStates.slice(0, -1) }, doubts, track: kept };
 }

@@ -1,6 +1,7 @@
 import { openingVerbs, sealedThings, stateVerbs } from '../trade/state-verbs.js';
 import { namesLiquid } from '../trade/used-up-words.js';
 import type { Clauses, Deed } from './clause-types.js';
+import { eats, isEaten } from './eating.js';
 import type { Listed, PronounThing } from './pronoun-things.js';
 import type { Token } from './reading.js';
 import { soilingOf } from './soiled.js';
@@ -31,6 +32,12 @@ export function changeStates(
     for (const { named, find } of here) {
       const after = soilingOf(named.mention.part, find.category, clause);
       if (after !== null) changed.set(find, { ...find, state: after, stateBegins: true });
+      if (isEaten(named.mention.part, find.category, clause))
+        changed.set(find, { ...find, state: 'eaten', stateBegins: true });
+    }
+    for (const deed of clause.deeds.filter(eats)) {
+      const pronoun = meant.get(deed);
+      if (pronoun?.meant.find.category === 'food') added.push(findOfPronoun(pronoun, 'eaten'));
     }
     for (const { deed, state, byItself, alone } of changesOf(clause)) {
       for (const { find } of here.filter((one) => isHit(one, { deed, byItself, alone }, clause))) {

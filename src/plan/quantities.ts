@@ -3,7 +3,7 @@ import type { Book, BookElement } from '../book/types.js';
 import type { Breakdown, ElementEntry } from '../breakdown/types.js';
 import { fragileWords, quantityDefaults } from '../trade/quantity-defaults.js';
 import { findStateChanges } from '../trade/state-changes.js';
-import { burnsDown } from '../trade/used-up-words.js';
+import { burnsAgain, burnsDown, namesLiquid } from '../trade/used-up-words.js';
 import { type CopyPlan, labelCopies, planCopies } from './copies.js';
 import { askHowMany, askWhoWears, isUncounted } from './how-many.js';
 import type { Need, Use } from './need-types.js';
@@ -11,7 +11,7 @@ import { counted, countPieces, countTakes, describeSpare, spareOf, type TakeCoun
 import type { ShootingOrder } from './shooting-order.js';
 import { nameSlot } from './shooting-order.js';
 import { keepThere } from './short-copies.js';
-import { askWhereEaten, countUsedUp, type Figures } from './used-up.js';
+import { askWhereEaten, askWhetherEaten, countUsedUp, type Figures, tellsEaten } from './used-up.js';
 import { type Appearance, listUses } from './uses.js';
 
 /** All that the count of one thing rests on. */
@@ -36,9 +36,10 @@ export function countNeed(
     return { atLeast: times, advised: countPieces(times, ratio(1), spare) };
   });
   const isUsedUp =
-    element?.usedUp ?? (entry.category === 'food' || (element?.perTake ?? null) !== null || burnsDown(entry.name));
+    element?.usedUp ??
+    (isEatenFood(entry, uses) || (element?.perTake ?? element?.usedUpIn[0] ?? null) !== null || burnsDown(entry.name));
   const figures = isUsedUp
-    ? countUsedUp(uses, element, takes, spare)
+    ? countUsedUp(uses, element, takes, spare, burnsDown(entry.name) ? 'struck or burnt down in each take' : undefined)
     : countKept(entry, uses, element, takes, spare, ground);
   const decided = element?.source === 'cut' ? 0 : (element?.copies ?? null);
   const have = element?.have ?? 0;
@@ -58,10 +59,18 @@ export function countNeed(
     questions: [
       ...(uncounted ? [askHowMany(entry, have)] : []),
       ...askWhoWears(entry, element, ground.breakdown),
+      ...(!isUsedUp && entry.category === 'food' ? askWhetherEaten(uses, element) : []),
       ...(isUsedUp ? askWhereEaten(uses, element, entry.category === 'food') : []),
       ...askAboutStates(uses, element),
     ],
   };
+}
+
+/** Food is eaten where the words say so; what a mark or a note calls food, and what is poured, counts as eaten until the book says no. */
+function isEatenFood({ category, known, name }: ElementEntry, uses: readonly Use[]): boolean {
+  if (category !== 'food') return false;
+  if (known === 'found' && !namesLiquid(name)) return uses.some(tellsEaten);
+  return true;
 }
 
 /** A thing of the kit: the book says how many. */
@@ -111,7 +120,7 @@ function countKept(
   return {
     unit: 'piece',
     minimum: best.count,
-    minimumReason: explainMinimum(uses, best, takes),
+    minimumReason: `${explainMinimum(uses, best, takes)}${burnsAgain(entry.name) ? '; lit again for each take' : ''}`,
     recommended: careful.count + spares,
     recommendedReason: explainRecommended(uses, best, careful, extra, takes, spare),
     conversions: plan.conversions.map((one) => ({ ...one, copies: keepThere(one.copies, there) })),

@@ -17,6 +17,7 @@ export function countUsedUp(
   element: BookElement | null,
   takes: (scene: string) => TakeCount,
   spare: Ratio,
+  how = 'used up in each take',
 ): Figures {
   const eaten = listEating(uses, element);
   // What is merely there in other scenes must still be whole there: the most at one time.
@@ -40,7 +41,7 @@ export function countUsedUp(
     return {
       unit,
       minimum,
-      minimumReason: `used up in each take. ${words} = ${counted(times, 'time')}${each}${there}`,
+      minimumReason: `${how}. ${words} = ${counted(times, 'time')}${each}${there}`,
       recommended,
       recommendedReason: `${describeSpare(times, units, spare)}, rounded up once${there}`,
       conversions: [],
@@ -58,20 +59,39 @@ export function countUsedUp(
   };
 }
 
+/** True where the words of a scene say that it is eaten there. */
+export function tellsEaten({ onCamera, stateOut }: Use): boolean {
+  return onCamera === 'copy each take' && stateOut === 'eaten';
+}
+
 /** The scenes whose takes use a thing up: those that the book names, else those in which it is more than carried along. */
 export function listEating(uses: readonly Use[], element: BookElement | null): readonly Use[] {
   const named = element?.usedUpIn ?? [];
   if (named.length > 0)
     return uses.filter((use) => named.includes(use.scene) || named.includes(use.slot.label.toUpperCase()));
+  if (uses.some(tellsEaten)) return uses.filter((use) => use.onCamera === 'copy each take');
   return uses.some((use) => !use.carried) ? uses.filter((use) => !use.carried) : uses.slice(0, 1);
 }
 
 /** Food in several scenes is perhaps eaten in only one of them: asked, until the book says in which. */
 export function askWhereEaten(uses: readonly Use[], element: BookElement | null, isFood: boolean): string[] {
   const scenes = uses.filter((use) => !use.carried).map((use) => use.slot.label);
-  if (!isFood || scenes.length < 2 || element?.usedUpIn.length || (element?.copies !== null && element !== null))
+  if (
+    !isFood ||
+    uses.some(tellsEaten) ||
+    scenes.length < 2 ||
+    element?.usedUpIn.length ||
+    (element?.copies !== null && element !== null)
+  )
     return [];
   return [
     `is it used up in each take of sc ${scenes.join(', ')}, or does it only lie there in some? Write "used up in: [${scenes[0]}]"`,
   ];
+}
+
+/** Food of which the words do not say that anybody eats it counts once, and is asked about until the book says. */
+export function askWhetherEaten(uses: readonly Use[], element: BookElement | null): string[] {
+  if ((element?.usedUp ?? element?.copies ?? null) !== null || uses.some((use) => use.onCamera === 'copy each take'))
+    return [];
+  return ['is it eaten in a take? The words do not say so, and it counts as kept. Write "used up: yes" if it is'];
 }

@@ -45,3 +45,8 @@ export const sealedThings: ReadonlySet<string> = new Set(
 
 /** Verbs that open a sealed thing. */
 export const openingVerbs: ReadonlySet<string> = new Set('open unseal unwrap'.split(' '));
+
+/** Verbs by which food is gone after a take. Ordinary English. */
+export const eatingVerbs: ReadonlySet<string> = new Set(
+  'eat bite chew munch devour gobble nibble gulp swallow wolf guzzle scoff crunch taste'.split(' '),
+);

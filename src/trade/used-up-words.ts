@@ -26,6 +26,11 @@ export function burnsDown(name: string): boolean {
   return burntDown.has(lastWord(name));
 }
 
+/** True for a candle: it burns for hours, so the same one is lit again for each take. Common practice. */
+export function burnsAgain(name: string): boolean {
+  return /^(?:candle|taper|tealight|nightlight)$/.test(lastWord(name));
+}
+
 /** True for a thing that, once opened, is opened for good, by the last word of its name. */
 export function isSealed(name: string): boolean {
   return sealed.has(lastWord(name));

@@ -50,6 +50,17 @@ describe('states that begin on camera', () => {
     expect(stateIn('Blood drips on the floor. Nora runs in her coat. Nora rubs soap on her coat.')).toEqual([]);
   });
 
+  it('are eaten where somebody eats food, and not where it is put down', () => {
+    expect(stateIn('Two KIDS shove cake into their mouths. Nora takes a bun. She eats it.')).toEqual([
+      ['cake', 'eaten', 'cake'],
+      ['bun', 'eaten', 'eats it'],
+    ]);
+    expect(stateIn('Felix bites into an apple.')).toEqual([['apple', 'eaten', 'an apple']]);
+    expect(stateIn("Felix puts an iced bun on the desk. Nora licks the spoon. Nora doesn't eat the bread.")).toEqual(
+      [],
+    );
+  });
+
   it('come from a second verb, and from where it shatters', () => {
     expect(stateIn('The wing mirror falls off and shatters on the kerb.')).toEqual([
       ['wing mirror', 'shattered', 'The wing mirror'],

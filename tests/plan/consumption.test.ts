@@ -25,6 +25,42 @@ describe('what burns down or is opened once', () => {
   });
 });
 
+describe('food', () => {
+  const food = (...things: { out?: string; count?: number }[]) => {
+    const made = sketch({ scenes: things.map((bun) => ({ things: { bun } })), categories: { bun: 'food' } });
+    return { ...made, elements: made.elements.map((one) => ({ ...one, known: 'found' as const })) };
+  };
+  const bunOf = (made: ReturnType<typeof food>, book = '') =>
+    needOf(makePlan(made, bookOf(book), '2027-01-11').plan, 'bun');
+
+  it('that is put on a desk is kept, and asked about', () => {
+    const need = bunOf(food({}));
+    expect([need.usedUp, need.minimum]).toEqual([false, 1]);
+    expect(need.questions).toEqual([expect.stringContaining('is it eaten in a take?')]);
+    // 4 takes × 2 setups + 1 rehearsal = 9 once the book says that each take eats one; 9 × 1.2 = 10.8: 11.
+    const eaten = bunOf(food({}), 'elements:\n  bun: { used up: yes }\n');
+    expect([eaten.minimum, eaten.recommended, eaten.questions]).toEqual([9, 11, []]);
+  });
+
+  it('that somebody eats is used up in that scene, and only lies there in another', () => {
+    // Nine times in scene 2, and one that lies in scene 1: 10; with a fifth to spare 10.8, rounded up to 11, and 1: 12.
+    const need = bunOf(food({}, { out: 'eaten' }));
+    expect([need.usedUp, need.minimum, need.recommended, need.questions]).toEqual([true, 10, 12, []]);
+  });
+});
+
+describe('what is lit', () => {
+  it('says in words why a match counts by the take and a candle does not', () => {
+    // One candle, lit with a match: 4 takes × 2 setups + 1 rehearsal = 9 matches, and the same candle each time.
+    const plan = planOf({ scenes: [{ things: { candle: { by: 'ADA' }, match: { by: 'ADA' } } }] });
+    const reasons = ['match', 'candle'].map((id) => [needOf(plan, id).minimum, needOf(plan, id).minimumReason]);
+    expect(reasons).toEqual([
+      [9, 'struck or burnt down in each take. scene 1: 4 takes × 2 setups + 1 rehearsal = 9 times'],
+      [1, 'one serves its scene; lit again for each take'],
+    ]);
+  });
+});
+
 describe('the takes that see it', () => {
   const eggs = {
     scenes: [{ things: { eggs: { count: 6 } } }, { things: { eggs: { count: 2 } } }],

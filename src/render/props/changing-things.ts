@@ -35,7 +35,10 @@ function changes(thing: ElementEntry): boolean {
 }
 
 function chainRow(thing: ElementEntry, need: Need | null, index: SceneIndex): TableRow {
-  const eaten = thing.category === 'food' ? [`used up in each take, sc ${listScenes(thing.scenes, index)}`] : [];
+  const eaten =
+    (need?.usedUp ?? thing.category === 'food') && thing.states.length === 0
+      ? [`used up in each take, sc ${listScenes(thing.scenes, index)}`]
+      : [];
   const states = thing.states.map((state) => stateLine(state, index));
   return { cells: [bold(thing.name), { stack: [...states, ...eaten] }, howMany(need)] };
 }
