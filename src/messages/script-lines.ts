@@ -74,6 +74,14 @@ export const lineMessages = {
       hint: `If it is a scene, write \`${meant}\`, or the same with EXT.`,
     }),
   ),
+  'heading-behind-words': define<{ text: string; meant: string }>(
+    'warning',
+    'A scene heading behind other words',
+    ({ text, meant }) => ({
+      reason: `Expected INT or EXT at the start of the line, found \`${text}\`; it is read as action, and what follows stays in the scene above.`,
+      hint: `If a scene begins here, write \`${meant}\`, and what it is in parentheses at the end, as in \`(FLASHBACK)\`.`,
+    }),
+  ),
   'transition-no-colon': define<{ text: string }>('info', 'A transition without its colon', ({ text }) => ({
     reason: `Expected a colon behind \`${text}\`, found none.`,
     hint: `It is read as a transition; write \`${text.replace(/\.$/, '')}:\`.`,

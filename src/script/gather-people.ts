@@ -1,16 +1,16 @@
 import { foldName } from '../base/slug.js';
-import { findSpeakers, foldPerson, groupInCue, numberedPeople } from './people.js';
+import { findSpeakers, foldTitled, groupInCue, numberedPeople } from './people.js';
 import type { Block, Note, Person } from './types.js';
 
 /**
  * Everyone known to the script: the people of `cast:`, then each new name over a speech, in order of appearance. Spellings of one name
- * (MARY-ANN and MARY ANN, DR. BELL and DR BELL, THE STRANGER and STRANGER) are one person.
+ * (MARY-ANN and MARY ANN, DR. BELL and DR BELL, THE STRANGER and STRANGER, DR BELL and DOCTOR BELL) are one person.
  */
 export function gatherPeople(cast: readonly Person[], blocks: Iterable<Block>): Person[] {
   const people = [...cast];
   const known = new Set(cast.flatMap((person) => person.names.map(foldName)));
   const spellings = new Map(
-    cast.flatMap(({ names }, index) => names.map((name) => [foldPerson(name), index] as const)),
+    cast.flatMap(({ names }, index) => names.map((name) => [foldTitled(name), index] as const)),
   );
   const together = new Set<string>();
   for (const block of blocks) {
@@ -18,11 +18,11 @@ export function gatherPeople(cast: readonly Person[], blocks: Iterable<Block>): 
     const { name, at } = block.cue;
     if (known.has(foldName(name))) continue;
     known.add(foldName(name));
-    const index = spellings.get(foldPerson(name));
+    const index = spellings.get(foldTitled(name));
     const same = index === undefined ? undefined : people[index];
     if (index !== undefined && same) people[index] = { ...same, names: [...same.names, name] };
     else {
-      spellings.set(foldPerson(name), people.length);
+      spellings.set(foldTitled(name), people.length);
       if (/\s*[/&+,]\s*|\sand\s/i.test(name) || groupInCue(name) !== null) together.add(name);
       people.push({ ...nobody, name, names: [name], from: 'cue', at });
     }

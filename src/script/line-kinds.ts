@@ -69,7 +69,8 @@ export function readSceneLine(line: RawLine): SceneLine | null {
   // INTERIOR MONOLOGUE is no scene: the words in full need a time with them.
   if (start.row.inFull && !hasTime(line.text.slice(start.restAt))) return null;
   const isHeading = line.kind === 'heading' || signs !== '';
-  if (!isHeading && start.written !== start.written.toUpperCase()) return null;
+  const typed = start.lead + start.written;
+  if (!isHeading && typed !== typed.toUpperCase()) return null;
   return { start, glued: signs !== '' };
 }
 
@@ -77,7 +78,8 @@ export function readSceneLine(line: RawLine): SceneLine | null {
 export function smallLetterScene(line: RawLine): string | null {
   if (line.kind === 'heading') return null;
   const start = matchSceneStart(line.text);
-  if (!start || start.written === start.written.toUpperCase() || start.row.inFull) return null;
+  const typed = start === null ? '' : start.lead + start.written;
+  if (!start || typed === typed.toUpperCase() || start.row.inFull) return null;
   const rest = line.text.slice(start.restAt);
   const stopped = line.text[start.settingAt + start.written.length] === '.';
   return (stopped || /\s[-\u2010-\u2015]+\s/.test(rest)) && hasTime(rest) ? start.written : null;

@@ -7,6 +7,7 @@ import { cueAt, endsSpeech, isKnownCue, type KnownCues } from './known-cues.js';
 import { readSceneLine, smallLetterScene } from './line-kinds.js';
 import type { MarkContext } from './marks.js';
 import type { RawLine } from './raw-line.js';
+import { hasTime } from './split-heading.js';
 import { suggestHeading } from './suggest-heading.js';
 import { readTime } from './time-of-day.js';
 
@@ -18,7 +19,9 @@ interface OddContext extends MarkContext {
 export function checkActionLine(line: RawLine, before: RawLine | null, context: OddContext): void {
   const { messages } = context;
   const written = smallLetterScene(line);
-  if (before === null && mayBeScene(line.text))
+  const inside = settingInside(line.text);
+  if (inside !== null) messages.push(sayScript('heading-behind-words', { text: line.text, meant: inside }, line.at));
+  else if (before === null && mayBeScene(line.text))
     messages.push(sayScript('line-may-be-scene', { text: line.text, meant: suggestHeading(line.text) }, line.at));
   if (written !== null) messages.push(sayScript('heading-small-letters', { written }, line.at));
   const name = written === null ? speakerOnOneLine(line.text, context.cues) : null;
@@ -34,6 +37,12 @@ function mayBeScene(text: string): boolean {
   if (text.length > 80 || /\p{Ll}/u.test(text)) return false;
   const parts = text.split(/\s[-\u2010-\u2015]+\s/);
   return parts.length > 1 && readTime(parts[parts.length - 1] as string) !== null && !isNeverCue(parts[0] as string);
+}
+
+/** The scene heading that stands within a line behind other words: `FADE IN ON INT. KITCHEN - DAY`; null when there is none. */
+function settingInside(text: string): string | null {
+  const found = /^[^\p{Ll}]*[\s:,\-\u2010-\u2015]((?:INT|EXT)[./ ].*)$/u.exec(text);
+  return found && hasTime((found[1] as string).replace(/^(?:INT|EXT)\b[.\s]*/, '')) ? (found[1] as string) : null;
 }
 
 /** `NORA: hello` on one line, and `Nora: hello` of someone who speaks elsewhere. */

@@ -1,16 +1,23 @@
 import { foldName } from '../base/slug.js';
-import { nameTitles } from '../trade/cue-extensions.js';
+import { nameTitles, titlesInFull } from '../trade/cue-extensions.js';
 import { jointCue } from '../trade/cue-words.js';
 import { singularWord } from '../trade/plural-words.js';
 import type { Person } from './types.js';
 
 const titles = new Set(nameTitles);
+/** Titles written out, by their short form: DOCTOR PATEL is DR PATEL. */
+const shortTitles: ReadonlyMap<string, string> = new Map(titlesInFull.map((row) => [row.inFull, row.short]));
 
 /** A person's name as scripts spell it now so, now so: without article and stops, a dash is a space (rule E6). */
 export function foldPerson(name: string): string {
   const folded = foldName(name).replace(/^(?:the|an?) (?=\S)/, '');
   const plain = folded.replace(/\.(?=\s|$)|(?<=\b\p{L})\.(?=\p{L}\b)/gu, '').replace(/[-\s]+/g, ' ');
   return plain.trim() || folded;
+}
+
+/** A name as `foldPerson` has it, with a title in its short form: DOCTOR PATEL and Dr. Patel are one. */
+export function foldTitled(name: string): string {
+  return joinTitle(splitTitle(foldPerson(name)));
 }
 
 interface PeopleIndex {
@@ -88,7 +95,8 @@ interface TitledName {
 function splitTitle(folded: string): TitledName {
   const found = /^([^\s.]+)\.?\s+(.+)$/.exec(folded);
   if (!found || !titles.has(found[1] as string)) return { title: null, name: folded };
-  return { title: found[1] as string, name: found[2] as string };
+  const title = found[1] as string;
+  return { title: shortTitles.get(title) ?? title, name: found[2] as string };
 }
 
 function joinTitle({ title, name }: TitledName): string {

@@ -2,6 +2,7 @@ import type { Diagnostic } from '../base/diagnostic.js';
 import type { Range } from '../base/text-range.js';
 import { sayScript } from '../messages/script.js';
 import { type SettingRow, settings } from '../trade/settings.js';
+import { headingLeads } from '../trade/story-day-words.js';
 import { takeSceneNumber } from './scene-number.js';
 import { type SplitHeading, splitHeading } from './split-heading.js';
 import { nearestTime, readTime } from './time-of-day.js';
@@ -25,6 +26,8 @@ export interface HeadingParts {
 export interface SceneStart {
   readonly number: string | null;
   readonly row: SettingRow;
+  /** What stands before the setting and tells when, as typed with its colon or dash: `FLASHBACK:`. Else empty. */
+  readonly lead: string;
   /** The setting as typed. */
   readonly written: string;
   /** Where the setting and the rest begin in the text. */
@@ -40,12 +43,28 @@ const settingPattern = new RegExp(
 /** Reads the number and setting at the start of a line; null when the line is no scene. Case is left to the caller. */
 export function matchSceneStart(text: string): SceneStart | null {
   const number = takeSceneNumber(text);
-  const settingAt = number ? number.length : 0;
+  const leadAt = number ? number.length : 0;
+  const lead = leadPattern.exec(text.slice(leadAt))?.[0] ?? '';
+  const settingAt = leadAt + lead.length;
   const found = settingPattern.exec(text.slice(settingAt));
-  return found && makeStart(found, settingAt, number?.number ?? null);
+  const start = found && makeStart(found, settingAt, number?.number ?? null);
+  return start && { ...start, lead: lead.trim() };
 }
 
-function makeStart(found: RegExpExecArray, settingAt: number, number: string | null): SceneStart | null {
+const leadPattern = new RegExp(
+  `^(?:${headingLeads.map((row) => row.words.source).join('|')})(?:\\s*:\\s*|\\s*[-\u2010-\u2015]+\\s*)`,
+  'i',
+);
+
+/** The qualifier that the words before a setting stand for. */
+function leadQualifiers(lead: string): string[] {
+  const words = lead.replace(/[\s:\-\u2010-\u2015]+$/, '');
+  return headingLeads
+    .filter((row) => new RegExp(`^(?:${row.words.source})$`, 'i').test(words))
+    .map((row) => row.qualifier);
+}
+
+function makeStart(found: RegExpExecArray, settingAt: number, number: string | null): Omit<SceneStart, 'lead'> | null {
   const written = found[1] as string;
   const key = written.replace(/[\s.]/g, '').toUpperCase();
   const row = settings.find((one) => one.written === key);
@@ -64,7 +83,7 @@ export function readHeading(
   if (start.number) rest = dropEqualNumber(rest, start.number);
   const typed = line.text.slice(start.settingAt, start.restAt).trim();
   // `INT.CAR` prints with the space it lacks.
-  const text = `${typed}${/^[:,]/.test(rest) ? '' : ' '}${rest}`.trim();
+  const text = `${start.lead}${start.lead === '' ? '' : ' '}${typed}${/^[:,]/.test(rest) ? '' : ' '}${rest}`.trim();
   const two = splitSecondSetting(rest);
   const split = two === null ? splitHeading(rest) : joinSplits(splitHeading(two.first), splitHeading(two.second));
   const setting = two === null ? start.row.setting : joinSettings(start.row.setting, two.setting);
@@ -87,7 +106,7 @@ export function readHeading(
     time: split.time,
     light: split.light,
     inheritsLight: split.light === null && split.time !== null && goesOn(split.time),
-    qualifiers: split.qualifiers,
+    qualifiers: [...new Set([...leadQualifiers(start.lead), ...split.qualifiers])],
   };
 }
 

@@ -151,3 +151,12 @@ export const nameTitles: readonly string[] = [
   'madame',
   'monsieur',
 ];
+
+/** Titles that scripts write short and in full for one person. Source: common practice. */
+export const titlesInFull: readonly { readonly inFull: string; readonly short: string }[] = [
+  { inFull: 'doctor', short: 'dr' },
+  { inFull: 'mister', short: 'mr' },
+  { inFull: 'sergeant', short: 'sgt' },
+  { inFull: 'lieutenant', short: 'lt' },
+  { inFull: 'captain', short: 'capt' },
+];

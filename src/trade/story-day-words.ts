@@ -51,6 +51,19 @@ export const presentWords: readonly RegExp[] = [
   /\bnow\b/i,
 ];
 
+/** What scripts write before the setting of a heading, with `:` or a dash between, and the qualifier it stands for. Source: common practice. */
+export const headingLeads: readonly { readonly words: RegExp; readonly qualifier: string }[] = [
+  { words: /flash ?-?backs?(?: to)?/i, qualifier: 'FLASHBACK' },
+  { words: /flash ?-?forward(?: to)?/i, qualifier: 'FLASH FORWARD' },
+  { words: /(?:dream|nightmare|daydream|vision|fantasy)(?: sequence)?/i, qualifier: 'DREAM' },
+  { words: /memory/i, qualifier: 'MEMORY' },
+  {
+    words: /(?:end (?:of )?flash ?-?back|back to(?: (?:the )?(?:present(?: day)?|scene|now|reality))?)/i,
+    qualifier: 'BACK TO SCENE',
+  },
+  { words: /present(?: day)?/i, qualifier: 'PRESENT' },
+];
+
 /** A line that opens a series for all scenes after it, until one of the closing words. */
 export const flashbackOpening = /^(?:begin |start (?:of )?)?(?:flash ?-?back|dream sequence|dream)s?(?: to)?:?\.?$/i;
 

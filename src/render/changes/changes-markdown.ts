@@ -31,7 +31,7 @@ function sceneLines(scene: SceneChanges): string[] {
 
 function sceneTitle({ before, after }: SceneChanges, head: Change | undefined): string {
   if (before === null) return `Scene ${after}: new (${sceneHeadWords(head?.after ?? null)})`;
-  if (after === null) return `Scene ${before}: cut (${sceneHeadWords(head?.before ?? null)})`;
+  if (after === null) return `Old scene ${before}: cut (${sceneHeadWords(head?.before ?? null)})`;
   return before === after ? `Scene ${after}` : `Scene ${after} (was ${before})`;
 }
 

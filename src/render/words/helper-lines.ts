@@ -86,17 +86,17 @@ function ownLine({ change, scenes }: Group): string {
 }
 
 function sceneLine({ before, after }: Change, scene: SceneChanges): string {
-  if (after === null) return `Scene ${scene.before} is cut (${sceneHeadWords(before)}). Throw its sheet away.`;
+  if (after === null) return `Old scene ${scene.before} is cut (${sceneHeadWords(before)}). Throw the old sheet away.`;
   const things = scene.changes.filter((one) => one.kind === 'thing' || one.kind === 'garment').map(subjectWords);
   const yours = things.length > 0 ? ` Yours in it: ${things.join(', ')}.` : '';
   return `Scene ${scene.after} is new (${sceneHeadWords(after)}).${yours}`;
 }
 
-/** `sc 3, 4`: by the present labels; scenes that are gone by their old ones. */
+/** `sc 3, old 4`: by the present labels; scenes that are gone by their old ones, and said so. */
 function labelsWords(scenes: readonly SceneChanges[]): string {
   return `sc ${labels(scenes)}`;
 }
 
 function labels(scenes: readonly SceneChanges[]): string {
-  return scenes.map((scene) => scene.after ?? scene.before).join(', ');
+  return scenes.map((scene) => scene.after ?? `old ${scene.before}`).join(', ');
 }

@@ -71,7 +71,7 @@ describe('what changed for a helper', () => {
       props,
     );
     expect(lines).toEqual([
-      'Scene 3 is cut (inside, Place 3, day). Throw its sheet away.',
+      'Old scene 3 is cut (inside, Place 3, day). Throw the old sheet away.',
       'Scene 4 is new (inside, Cellar, day). Yours in it: 3 × crate.',
     ]);
   });
