@@ -55,20 +55,34 @@ export function reportStrangers(book: Book, names: ScriptNames): Diagnostic[] {
   const things = listThings(names);
   // What is refused has left the breakdown, and its entry waits for a change of mind.
   const refused = new Set(book.refused.map((one) => one.id));
-  return sections.flatMap((section) => {
+  const lost: Entry[] = [];
+  const found = sections.flatMap((section) => {
     const { unmatched, doubles, byThing } = matchEntries<Entry>(book[section], things[section]);
     const free = things[section].map((one) => one.id).filter((id) => !byThing.has(id));
+    const strangers = unmatched.filter(({ id }) => !refused.has(id));
+    const renamed = strangers.filter(({ id }) => nearId(id, free) !== null);
+    lost.push(...strangers.filter((one) => !renamed.includes(one)));
     return [
-      ...unmatched
-        .filter(({ id }) => !refused.has(id))
-        .map(({ id, at }) =>
-          sayBook('book-entry-without-script', { what: words[section], id, near: nearId(id, free) }, at),
-        ),
+      ...renamed.map(({ id, at }) =>
+        sayBook('book-entry-without-script', { what: words[section], id, near: nearId(id, free) }, at),
+      ),
       ...doubles.map(({ entry, first }) =>
         sayBook('book-same-thing-twice', { id: first.id, other: entry.id }, entry.at),
       ),
     ];
   });
+  return [...found, ...reportLost(lost, book)];
+}
+
+/** What a cut took out of the script, in one message at its last entry: many would hide the ones that matter. */
+function reportLost(lost: readonly Entry[], book: Book): Diagnostic[] {
+  const last = [...lost].sort((a, b) => a.at.start.offset - b.at.start.offset).at(-1);
+  if (last === undefined) return [];
+  if (lost.length > 1) {
+    return [sayBook('book-entries-without-script', { ids: lost.map((one) => one.id) }, last.at)];
+  }
+  const section = sections.find((one) => book[one].some((entry: Entry) => entry === last)) ?? 'elements';
+  return [sayBook('book-entry-without-script', { what: words[section], id: last.id, near: null }, last.at)];
 }
 
 function listMissing(book: Book, section: ScriptSection, things: readonly Wanted[]): Wanted[] {

@@ -78,6 +78,14 @@ export const bookMessages = {
       actual: id,
     }),
   ),
+  'book-entries-without-script': define<{ ids: readonly string[] }>(
+    'warning',
+    'Entries of the book that no longer match the script',
+    ({ ids }) => ({
+      reason: `Expected ${ids.length} entries of the book in the script, found none of them with their ids or any earlier name: ${ids.join(', ')}; they are kept.`,
+      hint: 'Keep them if they may come back; otherwise take them out by hand. Write "was: old-id" in the new entry of what only has a new name.',
+    }),
+  ),
   'book-section-not-extended': define<{ section: string }>(
     'warning',
     'A section of the book that new entries cannot be added to',

@@ -1,6 +1,7 @@
 import { type CalendarDate, dayNumber } from '../base/calendar-date.js';
 import type { Diagnostic } from '../base/diagnostic.js';
 import { findNearest } from '../base/nearest.js';
+import { slug } from '../base/slug.js';
 import { matchEntries } from '../book/match-entries.js';
 import type { Book, BookDay, BookScene } from '../book/types.js';
 import { labelScenes } from '../breakdown/scene-label.js';
@@ -35,6 +36,7 @@ export function orderShooting(breakdown: Breakdown, book: Book): { order: Shooti
   const seen = new Map<string, CalendarDate>();
   const slots: Slot[] = [];
   const make = makeSlot(breakdown, book, bookScenes, labels);
+  const wanted = new Set(book.days.flatMap((day) => day.scenes.map((one) => find(one.text)?.id)));
   const days = book.days.map((day, dayIndex) => {
     const scenes = day.scenes.flatMap(({ text, at }) => {
       const scene = find(text);
@@ -43,12 +45,9 @@ export function orderShooting(breakdown: Breakdown, book: Book): { order: Shooti
           sayBook(
             'book-reference-unknown',
             {
-              what: 'a scene',
+              what: `a scene, on the shooting day ${day.date}`,
               id: text,
-              near: findNearest(
-                text,
-                breakdown.scenes.map((one) => one.id),
-              ),
+              near: likeScene(text, breakdown, wanted),
             },
             at,
           ),
@@ -80,6 +79,19 @@ export function orderShooting(breakdown: Breakdown, book: Book): { order: Shooti
   const all = [...slots, ...unscheduled];
   const byScene = new Map(all.map((slot) => [slot.scene, slot]));
   return { order: { slots: all, byScene, days, unscheduled, bookScenes }, messages };
+}
+
+/** The scene that a name of the book most likely meant: one on no day that shares most of its words, else one a letter or two away. */
+function likeScene(text: string, breakdown: Breakdown, wanted: ReadonlySet<string | undefined>): string | null {
+  const words = new Set(slug(text).split('-'));
+  const free = breakdown.scenes.filter((one) => !wanted.has(one.id)).map((one) => one.id);
+  const shared = (id: string) => id.split('-').filter((word) => words.has(word)).length;
+  const best = [...free].sort((a, b) => shared(b) - shared(a))[0];
+  if (best !== undefined && shared(best) >= 2 && shared(best) * 2 >= words.size) return best;
+  return findNearest(
+    text,
+    breakdown.scenes.map((one) => one.id),
+  );
 }
 
 type SlotMaker = (

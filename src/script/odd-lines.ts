@@ -41,7 +41,7 @@ function mayBeScene(text: string): boolean {
 
 /** The scene heading that stands within a line behind other words: `FADE IN ON INT. KITCHEN - DAY`; null when there is none. */
 function settingInside(text: string): string | null {
-  const found = /^[^\p{Ll}]*[\s:,\-\u2010-\u2015]((?:INT|EXT)[./ ].*)$/u.exec(text);
+  const found = /^[^\p{Ll}]*\p{Lu}{2}[^\p{Ll}]*[\s:,\-\u2010-\u2015]((?:INT|EXT)[./ ].*)$/u.exec(text);
   return found && hasTime((found[1] as string).replace(/^(?:INT|EXT)\b[.\s]*/, '')) ? (found[1] as string) : null;
 }
 

@@ -65,6 +65,12 @@ days: []
     expect(parse(after).elements.key).toEqual({ get: 'own' });
   });
 
+  it('tells in one message of all that a cut took out', () => {
+    const { messages } = addToBook('elements:\n  goldfish:\n    get: own\n  typewriter:\n    get: own\n', breakdown);
+    expect(messages.map((one) => one.code)).toEqual(['book-entries-without-script']);
+    expect(messages[0]?.reason).toContain('goldfish, typewriter');
+  });
+
   it('knows a thing under its earlier names', () => {
     const renamed = {
       ...breakdown,
