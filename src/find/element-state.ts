@@ -8,10 +8,17 @@ export function readState(sentence: Sentence, phrase: Phrase, lexicon: Lexicon):
   const isState = (token: Token | undefined) =>
     token !== undefined && (lexicon.find(token.lower)?.classes.includes('states') ?? false);
   const before = phrase.modifiers.map((place) => tokens[place] as Token).filter(isState);
-  const after = stateAfter(sentence, phrase.end, isState);
+  const after = isAsideOfPerson(tokens, phrase) ? null : stateAfter(sentence, phrase.end, isState);
   const all = [...before.map((token) => token.lower), ...(after ? [after] : [])];
   return all.length > 0 ? all.join(', ') : null;
 }
+
+/** "Len sits under the lean-to, smoking", "Martin in his boat, wrapped in blankets": what the aside tells is the person's. */
+const isAsideOfPerson = (tokens: readonly Token[], { start, end }: Phrase) =>
+  tokens[end]?.text === ',' &&
+  /^(?:in|under|beneath|beside|behind|by|against)$/.test(tokens[start - 1]?.lower ?? '') &&
+  /^(?:smoking|wrapped|frozen)$/.test(tokens[end + 1]?.lower ?? '') &&
+  tokens.some(({ person }) => person !== null);
 
 /** "the coat, torn at the sleeve", "the coat is soaked", "his coat soaked through". */
 function stateAfter(sentence: Sentence, end: number, isState: (token: Token | undefined) => boolean): string | null {

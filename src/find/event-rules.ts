@@ -142,6 +142,7 @@ export const eventRules: readonly EventRule[] = [
       !f.deed.passive &&
       (f.doer === 'person' || f.doer === 'nobody') &&
       (f.hit !== 'thing' || f.named('object-stunts')) &&
+      !(f.deed.lemma === 'plunge' && f.object !== null) &&
       !(f.doer === 'nobody' && f.deed.participle) &&
       !(f.deed.participle && /^(?:sprawl|stumble|slip|bolt)$/.test(f.deed.lemma)) &&
       !(f.deed.lemma === 'slip' && (f.object !== null || !/^(?:on|and|again)?$/.test(f.rest[0] ?? ''))) &&

@@ -33,6 +33,8 @@ const callings =
 const calendar =
   /^(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|january|february|april|june|july|august|(?:septem|octo|novem|decem)ber)$/;
 
+/** Titles that say nothing of whose name follows: young Danny is not Danny. */
+const addresses = /^(?:mr|mrs|ms|miss|dr|doctor|sir|lady|madam|sergeant|captain|inspector|professor)$/;
 const courtesy = /^(?:mr|mrs|ms|miss)$/;
 
 /** People whom no cue and no `cast:` knows, under one name each: those of notes, and those whom the action introduces. */
@@ -43,25 +45,26 @@ export function listUnlisted(
 ): { name: string; names: string[] }[] {
   const known = learnNames(script.people);
   const told = new Set<string>(learnPets(script, lexicon).keys());
+  const whole = new Map(script.people.flatMap(({ name, names }) => names.map((one) => [one.toLowerCase(), name])));
   /** Names without a title. */
   const bare = new Set<string>();
   const isKnown = keepAnswers((words) => {
     const plain = words.map(withoutStop);
     const lowers = plain.map((word) => word.toLowerCase());
-    return (
-      known.match(
-        plain.map((text) => ({ text })),
-        lowers,
-        0,
-      ) !== null
-    );
+    const texts = plain.map((text) => ({ text }));
+    return known.match(texts, lowers, 0) !== null;
   });
   const introduced = listIntroduced(script, isKnown, lexicon, uses);
   return [...listNoted(script), ...introduced].flatMap((name) => {
     const words = name.split(' ');
     const lowers = words.map((word) => withoutStop(word).toLowerCase());
-    // Mr. Wu and Mrs. Wu are two; Mrs. Wu and Wu are one.
     const [title = '', ...surname] = lowers;
+    // DR. PRIYA RAO is the PRIYA of the cues.
+    const speaker = addresses.test(title)
+      ? surname.map((word) => whole.get(word)).find((one) => one !== undefined)
+      : undefined;
+    if (speaker !== undefined && !isKnown(words)) return [{ name: speaker, names: [name] }];
+    // Mr. Wu and Mrs. Wu are two; Mrs. Wu and Wu are one.
     const isTitled = courtesy.test(title) && !bare.has(surname.join(' '));
     const own = isTitled ? [lowers.join(' ')] : lowers;
     if (isKnown(words) || own.every((word) => told.has(word) || titles.test(word))) return [];

@@ -25,10 +25,14 @@ export function whyPresent(candidate: Candidate, clauses: Clauses, lexicon: Lexi
   const praised = part.phrase.modifiers.some((at) =>
     /^(?:nice|lovely|great|fine|ugly|pretty|beautiful)$/.test((tokens[at] as Token).lower),
   );
-  if (clauses.deeds.length === 0 && part.opens === 'start' && determiner === '' && (praised || tokens.length <= 2))
+  if (clauses.deeds.length === 0 && part.opens === 'start' && determiner === '' && (praised || isCalled(kind, tokens)))
     return 'it is called for or looked at';
   return null;
 }
+
+/** "Torch!", "Towel."; "Boots." speaks of what somebody has on or should take off. */
+const isCalled = ({ letters }: Candidate['kind'], tokens: readonly Token[]) =>
+  tokens.length <= 2 && !letters.startsWith('c');
 
 /** "Drop the gun", "Pass me the wrench": the verb opens the sentence and has no subject. */
 function ordered(candidate: Candidate, tokens: readonly Token[], lexicon: Lexicon): boolean {

@@ -7,6 +7,11 @@ async function peopleOf(action: string, more = '') {
   return { cast: scene?.cast.map(({ name }) => name), extras: scene?.extras.map(({ name }) => name), scene };
 }
 
+it('with a title and a full name is the speaker whose cue gives a part of it', async () => {
+  const { cast } = await peopleOf('DR. PRIYA RAO, 38, lifts a flask. Priya waits.\n\nPRIYA\nNo.');
+  expect(cast).toEqual(['PRIYA']);
+});
+
 // Common practice: a person's first appearance stands in capitals, often with an age.
 describe('somebody who never speaks', () => {
   it.each([
