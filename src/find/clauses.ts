@@ -58,6 +58,12 @@ export function readClauses(
   };
 }
 
+/** A sentence that is not taken apart: only its words count. */
+export function leaveWhole(sentence: Sentence, meant: Meant, lexicon: Lexicon, shouting: boolean): Clauses {
+  const kindOf = kindFinder(sentence.tokens, lexicon);
+  return { ...meant, sentence, parts: [], deeds: [], colon: null, shouting, kindOf };
+}
+
 interface Help {
   readonly meant: Meant;
   readonly lexicon: Lexicon;

@@ -2,7 +2,7 @@ import type { Diagnostic } from '../base/diagnostic.js';
 import { sayFind } from '../messages/find.js';
 import type { Script } from '../script/types.js';
 import type { Clauses, Subject } from './clause-types.js';
-import { readClauses } from './clauses.js';
+import { leaveWhole, readClauses } from './clauses.js';
 import { eventFind, readEvents } from './event-finds.js';
 import { tellForeignWords } from './foreign-words.js';
 import { raiseHazards } from './hazards.js';
@@ -12,6 +12,7 @@ import { markedPlaces } from './marked-places.js';
 import { type Mention, readMentions } from './mentions.js';
 import { findMoves } from './moves.js';
 import { findPeople } from './people-finds.js';
+import { mayPoint } from './plainly-present.js';
 import { holdersByPronoun } from './pronoun-holders.js';
 import { type Listed, readPronounThings } from './pronoun-things.js';
 import { readSentences } from './read-sentences.js';
@@ -93,7 +94,11 @@ function takeApart(sentences: readonly Sentence[], lexicon: Lexicon): Clauses[] 
     .map((sentence) => {
       if (sentence.scene !== scene) lead = null;
       scene = sentence.scene;
-      const clauses = readClauses(sentence, referents.enter(sentence), lexicon, shouting, lead);
+      const meant = referents.enter(sentence);
+      const apart = sentence.kind === 'action' || mayPoint(sentence);
+      const clauses = apart
+        ? readClauses(sentence, meant, lexicon, shouting, lead)
+        : leaveWhole(sentence, meant, lexicon, shouting);
       lead = leadOf(clauses, lead);
       return clauses;
     });

@@ -2,7 +2,6 @@ import type { Script } from '../script/types.js';
 import { beginsWithAge } from './implied/age-words.js';
 import type { Lexicon } from './lexicon.js';
 import { learnNames } from './people-names.js';
-import { learnPets } from './pet-names.js';
 import type { WordUses } from './word-uses.js';
 
 /** A name as the action types it, with what stands before and behind. */
@@ -42,9 +41,10 @@ export function listUnlisted(
   script: Script,
   lexicon: Lexicon,
   uses: Ground['uses'],
+  pets: ReadonlyMap<string, string>,
 ): { name: string; names: string[] }[] {
   const known = learnNames(script.people);
-  const told = new Set<string>(learnPets(script, lexicon).keys());
+  const told = new Set<string>(pets.keys());
   const whole = new Map(script.people.flatMap(({ name, names }) => names.map((one) => [one.toLowerCase(), name])));
   /** Names without a title. */
   const bare = new Set<string>();

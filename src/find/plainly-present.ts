@@ -1,7 +1,19 @@
 import type { Candidate } from './candidates.js';
 import type { Clauses } from './clause-types.js';
 import type { Lexicon } from './lexicon.js';
-import type { Token } from './reading.js';
+import type { Sentence, Token } from './reading.js';
+
+/** False for speech that need not be taken apart, for speed: it points at nothing, orders nothing and is no call of a word or two. */
+export function mayPoint({ tokens }: Sentence): boolean {
+  if (tokens.length <= 4) return true;
+  let orders = true;
+  for (const { tag, lower, lemma } of tokens) {
+    if (/^(?:this|that|these|those)$/.test(lower)) return true;
+    if (orders && tag === 'verb' && lower === lemma) return true;
+    if (tag === 'noun' || tag === 'auxiliary' || lower === 'to') orders = false;
+  }
+  return false;
+}
 
 /** False for speech in which nothing can be plainly there: no pointing, no order, no call of a word or two. */
 export function mayShow({ sentence, deeds }: Clauses): boolean {

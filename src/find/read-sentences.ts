@@ -12,9 +12,10 @@ import { type WordUses, wordUses } from './word-uses.js';
 /** Cuts the script into tagged sentences, scene by scene in the order of the text: heading, action, speech, parentheticals. */
 export function readSentences(script: Script, lexicon: Lexicon): Sentence[] {
   const uses = wordUses(lexicon);
-  const people = [...script.people, ...listUnlisted(script, lexicon, uses)];
+  const pets = learnPets(script, lexicon);
+  const people = [...script.people, ...listUnlisted(script, lexicon, uses, pets)];
   const names = learnNames(people, (word) => isOrdinary(uses(word)));
-  const tagger: Tagger = { names, uses, pets: learnPets(script, lexicon) };
+  const tagger: Tagger = { names, uses, pets };
   const sentences: Sentence[] = [];
   for (const scene of script.scenes) {
     let paragraph = 0;
