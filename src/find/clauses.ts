@@ -5,7 +5,15 @@ import { isPersonNoun } from './nameless.js';
 import { findPhrases, type Phrase } from './phrases.js';
 import { addPhrase } from './place-phrase.js';
 import type { Sentence, Token } from './reading.js';
-import { antecedentOf, giveSubject, isDoer, leavesOutSubject, verbAwaiting } from './subjects.js';
+import {
+  antecedentOf,
+  endOfName,
+  giveSubject,
+  isDoer,
+  leavesOutSubject,
+  ownSubject,
+  verbAwaiting,
+} from './subjects.js';
 
 /**
  * Takes a sentence apart: its verbs with their subjects, its noun phrases with their parts in the clause. `lead` is whom the sentence
@@ -138,14 +146,6 @@ function addPerson(tokens: readonly Token[], at: number, state: State, help: Hel
   state.opens = 'word';
 }
 
-/** "Mr. Tredwell" is of three words. */
-function endOfName(tokens: readonly Token[], at: number): number {
-  const { person } = tokens[at] as Token;
-  let end = at + 1;
-  while (person !== null && tokens[end]?.person === person) end++;
-  return end;
-}
-
 function addDeed(tokens: readonly Token[], at: number, state: State, deeds: Deed[], lemma: string): void {
   const token = tokens[at] as Token;
   const afterComma = state.opens === 'comma' && token.tag === 'participle';
@@ -169,14 +169,6 @@ function addDeed(tokens: readonly Token[], at: number, state: State, deeds: Deed
   state.opens = 'word';
   state.modal = false;
   state.be = false;
-}
-
-/** A participle right after a phrase belongs to it: "villagers carrying torches". */
-function ownSubject(tokens: readonly Token[], at: number, state: State): Subject | null {
-  const last = state.last as Part;
-  return last.phrase.end === at || tokens[at - 1]?.tag === 'adverb'
-    ? { phrase: last.phrase, person: null, pronoun: null }
-    : state.subject;
 }
 
 function particleAfter(tokens: readonly Token[], at: number): string | null {

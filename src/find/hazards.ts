@@ -1,7 +1,7 @@
 import type { Script } from '../script/types.js';
 import { milderHazards } from '../trade/hazards.js';
 import { type HazardCues, hazardCues } from '../trade/hazards-cues.js';
-import { isToldAdult } from './implied/age-words.js';
+import { meansAdult } from './implied/ages.js';
 import { indexCues } from './implied/cue-index.js';
 import { type Evidence, readEvidence, readSettings } from './implied/evidence.js';
 import { matchCues } from './implied/match.js';
@@ -20,7 +20,9 @@ let index: ReturnType<typeof indexCues<HazardCues>> | null = null;
 export function raiseHazards(sentences: readonly Sentence[], script: Script, elements: readonly Find[]): HazardFind[] {
   index ??= indexCues(hazardCues);
   const reasons = [
-    ...readEvidence(script, sentences, index, elements).filter(isNoAdult).map(fromWords),
+    ...readEvidence(script, sentences, index, elements)
+      .filter((one) => one.owner.id !== 'H15' || !meansAdult(one))
+      .map(fromWords),
     ...readSettings(script, sentences, index, elements).map(fromSetting),
     ...fromNames(script, elements, index),
     ...raiseMinors(script, sentences),
@@ -38,11 +40,6 @@ const places = {
   speech: 'speech that means a thing present',
   element: 'the elements of the scene',
 } as const;
-
-/** A boy of nineteen is no child. */
-function isNoAdult({ owner, sentence, token }: Raised): boolean {
-  return owner.id !== 'H15' || !sentence || !token || !isToldAdult(sentence.text, token.start, token.end);
-}
 
 function fromWords({ owner, scene, words, at, kind }: Raised): Reason {
   return { scene, hazard: owner.id, words, at, because: places[kind], rank: ranks[kind] };

@@ -2,7 +2,7 @@ import { slug } from '../base/slug.js';
 import type { Script } from '../script/types.js';
 import type { Implication, ImpliedElement, ImpliedQuestion } from '../trade/implications/implication.js';
 import { implications } from '../trade/implications/implications.js';
-import { isToldAdult } from './implied/age-words.js';
+import { meansAdult } from './implied/ages.js';
 import { indexCues } from './implied/cue-index.js';
 import { type Evidence, readEvidence, readSettings } from './implied/evidence.js';
 import { collectPresent, headOf, isPresent, type Present } from './implied/present.js';
@@ -29,7 +29,7 @@ export function imply(sentences: readonly Sentence[], script: Script, elements: 
     ...readEvidence(script, sentences, index, elements),
     ...readSettings(script, sentences, index, elements),
   ]
-    .filter(isNoAdult)
+    .filter((one) => one.owner.id !== 'child' || !meansAdult(one))
     .sort((a, b) => a.at.start.offset - b.at.start.offset);
   const paragraphs = groupParagraphs(sentences);
   const present = collectPresent(script, sentences, elements);
@@ -41,11 +41,6 @@ export function imply(sentences: readonly Sentence[], script: Script, elements: 
 }
 
 type Raised = Evidence<Implication>;
-
-/** A boy of nineteen needs no chaperone. */
-function isNoAdult({ owner, sentence, token }: Raised): boolean {
-  return owner.id !== 'child' || !sentence || !token || !isToldAdult(sentence.text, token.start, token.end);
-}
 
 /** Fills the words of the script into a text of the table. */
 function fill(text: string, { head, object }: Raised): string {

@@ -3,12 +3,14 @@ import type { Clauses } from './clause-types.js';
 import type { Lexicon } from './lexicon.js';
 import type { Sentence, Token } from './reading.js';
 
+const pointers = /^(?:this|that|these|those)$/;
+
 /** False for speech that need not be taken apart, for speed: it points at nothing, orders nothing and is no call of a word or two. */
 export function mayPoint({ tokens }: Sentence): boolean {
   if (tokens.length <= 4) return true;
   let orders = true;
   for (const { tag, lower, lemma } of tokens) {
-    if (/^(?:this|that|these|those)$/.test(lower)) return true;
+    if (pointers.test(lower)) return true;
     if (orders && tag === 'verb' && lower === lemma) return true;
     if (tag === 'noun' || tag === 'auxiliary' || lower === 'to') orders = false;
   }
@@ -19,7 +21,7 @@ export function mayPoint({ tokens }: Sentence): boolean {
 export function mayShow({ sentence, deeds }: Clauses): boolean {
   if (sentence.tokens.length <= 4) return true;
   if (deeds.some((deed) => !deed.subject && !deed.participle)) return true;
-  return sentence.tokens.some(({ lower }) => /^(?:this|that|these|those)$/.test(lower));
+  return sentence.tokens.some(({ lower }) => pointers.test(lower));
 }
 
 /** Why a thing named in speech is plainly there, in words; null when it is only spoken of. */
@@ -30,9 +32,9 @@ export function whyPresent(candidate: Candidate, clauses: Clauses, lexicon: Lexi
   if (!/^[pwcdfvatm]/.test(kind.letters) && kind.head !== 'blood') return null;
   if (ordered(candidate, tokens, lexicon)) return 'somebody is told to handle it';
   const determiner = part.phrase.determiner?.lower ?? '';
-  if (/^(?:this|that|these|those)$/.test(determiner)) return 'it is pointed at';
+  if (pointers.test(determiner)) return 'it is pointed at';
   if (shown(tokens, part.phrase.start)) return 'it is pointed at';
-  const asked = tokens.some((token) => /^(?:this|that|these|those)$/.test(token.lower) && token.tag === 'determiner');
+  const asked = tokens.some((token) => pointers.test(token.lower) && token.tag === 'determiner');
   if (asked && /^(?:your|my)$/.test(determiner) && part.role === 'preposition') return 'it is pointed at';
   const praised = part.phrase.modifiers.some((at) =>
     /^(?:nice|lovely|great|fine|ugly|pretty|beautiful)$/.test((tokens[at] as Token).lower),
@@ -71,5 +73,5 @@ function shown(tokens: readonly Token[], start: number): boolean {
   const be = tokens[start - 1];
   const pointer = tokens[start - 2];
   if (!be || !pointer) return false;
-  return /^(?:'s|is|are)$/.test(be.lower.replace('’', "'")) && /^(?:this|that|these|those)$/.test(pointer.lower);
+  return /^(?:'s|is|are)$/.test(be.lower.replace('’', "'")) && pointers.test(pointer.lower);
 }

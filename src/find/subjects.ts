@@ -74,3 +74,19 @@ export function leadOf(clauses: Clauses, before: Subject | null): Subject | null
   const stranger = strangerIn(subject, clauses);
   return stranger === null ? null : { phrase: null, person: null, pronoun: 'they', stranger };
 }
+
+/** Place behind the name that begins at `at`: "Mr. Tredwell" is of three words. */
+export function endOfName(tokens: readonly Token[], at: number): number {
+  const { person } = tokens[at] as Token;
+  let end = at + 1;
+  while (person !== null && tokens[end]?.person === person) end++;
+  return end;
+}
+
+/** A participle right after a phrase belongs to it: "villagers carrying torches". */
+export function ownSubject(tokens: readonly Token[], at: number, state: State): Subject | null {
+  const last = state.last as Part;
+  return last.phrase.end === at || tokens[at - 1]?.tag === 'adverb'
+    ? { phrase: last.phrase, person: null, pronoun: null }
+    : state.subject;
+}

@@ -104,6 +104,20 @@ export const timeWords: readonly TimeWord[] = [
   { word: 'НОЧЬ', light: 'night', source: memory },
 ];
 
+/** Spans of a day or more, as words of a time count them. */
+const longSpans: readonly string[] = [
+  'DAYS',
+  'NIGHTS',
+  'WEEK',
+  'WEEKS',
+  'MONTH',
+  'MONTHS',
+  'YEAR',
+  'YEARS',
+  'DECADE',
+  'DECADES',
+];
+
 /** Words that may stand beside a time word without changing what it is: `LATE NIGHT`, `THE NEXT MORNING`. */
 export const timeModifiers: readonly string[] = [
   'EARLY',
@@ -137,30 +151,12 @@ export const timeModifiers: readonly string[] = [
   'LITTLE',
   'MUCH',
   'MANY',
-  'DAYS',
-  'NIGHTS',
-  'WEEK',
-  'WEEKS',
-  'MONTH',
-  'MONTHS',
-  'YEAR',
-  'YEARS',
-  'DECADE',
-  'DECADES',
+  ...longSpans,
 ];
 
 /** Words of a time that lies a day or more away: the light of the scene before tells nothing of it. */
 export const farTimes: readonly string[] = [
-  'DAYS',
-  'NIGHTS',
-  'WEEK',
-  'WEEKS',
-  'MONTH',
-  'MONTHS',
-  'YEAR',
-  'YEARS',
-  'DECADE',
-  'DECADES',
+  ...longSpans,
   'NEXT WEEK',
   'NEXT MONTH',
   'NEXT YEAR',

@@ -1,7 +1,8 @@
 import type { Script } from '../../script/types.js';
 import { ageWords } from '../../trade/age-words.js';
 import type { Sentence, Token } from '../reading.js';
-import { isUnderAge, readAgeAtStart, readToldAges, type ToldAge } from './age-words.js';
+import { isToldAdult, isUnderAge, readAgeAtStart, readToldAges, type ToldAge } from './age-words.js';
+import type { Evidence } from './evidence.js';
 import { isPerson, openWordList } from './word-list.js';
 
 /** Someone who is under 18 in the script. */
@@ -21,6 +22,11 @@ export interface AgeInWords {
   readonly sentence: Sentence;
   readonly start: number;
   readonly end: number;
+}
+
+/** True when the word that raised something is told to be grown up: a boy of nineteen is no child and needs no chaperone. */
+export function meansAdult({ sentence, token }: Pick<Evidence<unknown>, 'sentence' | 'token'>): boolean {
+  return sentence !== null && token !== null && isToldAdult(sentence.text, token.start, token.end);
 }
 
 /** The people whom `cast:` or a cue gives an age under 18. */
