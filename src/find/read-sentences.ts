@@ -67,16 +67,15 @@ function readParagraph(
   where: Pick<Sentence, 'scene' | 'kind' | 'speaker' | 'paragraph'>,
   tagger: Tagger,
 ): Sentence[] {
-  const text = lines.map((line) => line.text).join(' ');
+  const [first] = lines;
+  const text = lines.length === 1 && first ? first.text : lines.map((line) => line.text).join(' ');
   if (where.kind === 'action' && isTransition.test(text)) return [];
+  const { scene, kind, speaker, paragraph } = where;
   return splitSentences(text).map(([start, end]) => {
     const own = text.slice(start, end);
-    return {
-      ...where,
-      text: own,
-      tokens: tagSentence(own, where.kind, tagger),
-      place: (from, to) => placeIn(lines, start + from, start + to),
-    };
+    const tokens = tagSentence(own, kind, tagger);
+    const place = (from: number, to: number) => placeIn(lines, start + from, start + to);
+    return { scene, kind, speaker, paragraph, text: own, tokens, place };
   });
 }
 

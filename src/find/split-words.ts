@@ -5,7 +5,7 @@ export interface RawWord {
   readonly end: number;
 }
 
-const wordPattern = /[\p{L}\p{N}]+(?:[-'’.&][\p{L}\p{N}]+)*\.{0}|['’]\p{L}+|\S/gu;
+const wordPattern = /[\p{L}\p{N}]+(?:[-'’.&][\p{L}\p{N}]+)*|['’]\p{L}+|\S/uy;
 /** `INT.CAR` is a heading whose space is missing. */
 const gluedSetting = /^(?:INT|EXT)(?=\.[\p{L}\p{N}])/iu;
 const possessiveEnd = /['’](?:s|S|re|ve|ll|d|m)$/;
@@ -13,22 +13,33 @@ const possessiveEnd = /['’](?:s|S|re|ve|ll|d|m)$/;
 /** Cuts text into words and signs; a possessive or shortened verb stands apart ("Nora" + "'s"). */
 export function splitWords(text: string): RawWord[] {
   const words: RawWord[] = [];
-  for (const match of text.matchAll(wordPattern)) {
-    const setting = gluedSetting.exec(match[0])?.[0].length ?? 0;
-    if (setting > 0) {
-      words.push({ text: match[0].slice(0, setting), start: match.index, end: match.index + setting });
-      words.push({ text: '.', start: match.index + setting, end: match.index + setting + 1 });
+  let at = 0;
+  while (at < text.length) {
+    wordPattern.lastIndex = at;
+    if (!wordPattern.test(text)) at++;
+    else {
+      addWord(words, text, at, wordPattern.lastIndex);
+      at = wordPattern.lastIndex;
     }
-    const behind = setting > 0 ? setting + 1 : 0;
-    const word = match[0].slice(behind);
-    const start = match.index + behind;
-    const tail = word.includes("'") || word.includes('’') ? possessiveEnd.exec(word) : null;
-    if (tail && tail.index > 0) {
-      words.push({ text: word.slice(0, tail.index), start, end: start + tail.index });
-      words.push({ text: tail[0], start: start + tail.index, end: start + word.length });
-    } else words.push({ text: word, start, end: start + word.length });
   }
   return words;
+}
+
+function addWord(words: RawWord[], text: string, from: number, end: number): void {
+  let start = from;
+  let word = text.slice(start, end);
+  const setting = word.includes('.') ? (gluedSetting.exec(word)?.[0].length ?? 0) : 0;
+  if (setting > 0) {
+    words.push({ text: word.slice(0, setting), start, end: start + setting });
+    words.push({ text: '.', start: start + setting, end: start + setting + 1 });
+    start += setting + 1;
+    word = word.slice(setting + 1);
+  }
+  const tail = word.includes("'") || word.includes('’') ? possessiveEnd.exec(word) : null;
+  if (tail && tail.index > 0) {
+    words.push({ text: word.slice(0, tail.index), start, end: start + tail.index });
+    words.push({ text: tail[0], start: start + tail.index, end });
+  } else words.push({ text: word, start, end });
 }
 
 const abbreviations = new Set('mr mrs ms dr st prof sgt capt lt col gen rev jr sr no vs etc approx'.split(' '));

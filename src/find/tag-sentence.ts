@@ -28,41 +28,34 @@ export function tagSentence(text: string, kind: Sentence['kind'], tagger: Tagger
     owed: false,
   };
   const tokens: Token[] = [];
-  drafts.forEach((draft, at) => {
-    const pet = draft.person === null && /^\p{Lu}/u.test(draft.text) ? tagger.pets.get(draft.lower) : undefined;
+  for (let at = 0; at < drafts.length; at++) {
+    const draft = drafts[at] as Draft;
+    const { text, lower, start, end, person } = draft;
+    const pet = person === null && text !== lower ? tagger.pets.get(lower) : undefined;
     const tag = pet === undefined ? chooseTag(drafts, at, tokens, reading) : 'noun';
-    follow(reading, tag, draft, tokens.at(-1)?.tag ?? null);
-    tokens.push({
-      text: draft.text,
-      lower: draft.lower,
-      lemma: pet ?? lemmaOf(draft, tag),
-      tag,
-      start: draft.start,
-      end: draft.end,
-      person: draft.person,
-    });
-  });
+    follow(reading, tag, draft, tokens[at - 1]?.tag ?? null);
+    tokens.push({ text, lower, lemma: pet ?? lemmaOf(draft, tag), tag, start, end, person });
+  }
   return tokens;
 }
 
 function draftWords(text: string, tagger: Tagger): Draft[] {
   const words = splitOwners(splitWords(text), tagger.names);
   const lowers = words.map((word) => (word.isOwner ? "'s" : plainLower(word.text)));
-  let named: { readonly person: string; readonly until: number } | null = null;
-  return words.map((word, at): Draft => {
+  const drafts: Draft[] = [];
+  let person: string | null = null;
+  let until = 0;
+  for (let at = 0; at < words.length; at++) {
+    if (at >= until) {
+      const match = tagger.names.match(words, lowers, at);
+      person = match?.person ?? null;
+      until = at + (match?.size ?? 0);
+    }
+    const { text, start, end } = words[at] as CutWord;
     const lower = lowers[at] as string;
-    if (named && at >= named.until) named = null;
-    const match = named ? null : tagger.names.match(words, lowers, at);
-    if (match) named = { person: match.person, until: at + match.size };
-    return {
-      text: word.text,
-      start: word.start,
-      end: word.end,
-      lower,
-      uses: tagger.uses(lower),
-      person: named?.person ?? null,
-    };
-  });
+    drafts.push({ text, start, end, lower, uses: tagger.uses(lower), person });
+  }
+  return drafts;
 }
 
 type CutWord = RawWord & { readonly isOwner?: true };

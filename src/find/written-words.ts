@@ -48,7 +48,7 @@ export function isOnScreen(
 /** True for a line that puts words on the screen: `SUPER: Three days later`. */
 export function isTitleLine({ kind, tokens }: Pick<Sentence, 'kind' | 'tokens'>): boolean {
   if (kind !== 'action') return false;
-  const [first, second, third] = tokens.map(({ lower }) => lower);
+  const [first, second, third] = [tokens[0]?.lower, tokens[1]?.lower, tokens[2]?.lower];
   const isSign = (sign: string | undefined) => sign !== undefined && /^[:—–-]$/.test(sign);
   if (first === 'title' && second === 'card') return isSign(third);
   return (
