@@ -27,7 +27,8 @@ export function readClauses(
   lead: Subject | null = null,
 ): Clauses {
   const { tokens } = sentence;
-  const phrases = new Map(findPhrases(tokens, lexicon).map((phrase) => [phrase.start, phrase]));
+  const phrases = findPhrases(tokens, lexicon);
+  let coming = 0;
   const parts: Part[] = [];
   const deeds: Deed[] = [];
   const state: State = {
@@ -44,10 +45,11 @@ export function readClauses(
   const isBehindVerb = (phrase: Phrase) => subjectBehindVerb(tokens, phrase, state, help);
   let at = 0;
   while (at < tokens.length) {
-    const phrase = phrases.get(at);
-    if (phrase) {
+    const phrase = phrases[coming];
+    if (phrase?.start === at) {
       addPhrase(phrase, tokens, state, parts, isBehindVerb);
       at = phrase.end;
+      coming++;
     } else {
       addWord(tokens, at, state, help);
       at++;

@@ -4,6 +4,7 @@ import type { Script } from '../script/types.js';
 import type { Clauses, Subject } from './clause-types.js';
 import { leaveWhole, readClauses } from './clauses.js';
 import { eventFind, readEvents } from './event-finds.js';
+import type { Event } from './events.js';
 import { tellForeignWords } from './foreign-words.js';
 import { raiseHazards } from './hazards.js';
 import { imply } from './imply.js';
@@ -123,12 +124,18 @@ function readAll(clauses: readonly Clauses[], places: ReadonlySet<string>, lexic
   const events: { find: Find; stranger: Token | null }[] = [];
   for (const clause of clauses) {
     const found = readEvents(clause, lexicon);
-    events.push(...found.map((event) => ({ find: eventFind(event, clause), stranger: event.stranger ?? null })));
-    const taken = new Set(found.flatMap(({ at, hides }) => (hides === null ? [at] : [at, hides])));
-    const things = readMentions(clause, taken, lexicon);
-    mentions.push(...things.filter((one) => !isPlace(one, places)));
+    for (const event of found) events.push({ find: eventFind(event, clause), stranger: event.stranger ?? null });
+    for (const one of readMentions(clause, placesOf(found), lexicon)) if (!isPlace(one, places)) mentions.push(one);
   }
   return { mentions, events };
+}
+
+const nowhere: ReadonlySet<number> = new Set();
+
+/** The words that events stand for, and those that they hide. */
+function placesOf(events: readonly Event[]): ReadonlySet<number> {
+  if (events.length === 0) return nowhere;
+  return new Set(events.flatMap(({ at, hides }) => (hides === null ? [at] : [at, hides])));
 }
 
 const isPlace = ({ inHand, category, name }: Mention, places: ReadonlySet<string>) =>

@@ -6,6 +6,7 @@ import type { WordUses } from './word-uses.js';
 
 /** A name as the action types it, with what stands before and behind. */
 interface Named {
+  readonly name: string;
   readonly words: readonly string[];
   readonly before: string;
   readonly after: string;
@@ -18,8 +19,8 @@ interface Ground {
   readonly uses: (word: string) => WordUses;
   /** Names in small and capital letters that the action uses like names, with how often they do something. */
   readonly deeds: ReadonlyMap<string, number>;
-  /** Words that stand in a heading, or anywhere in small letters. */
-  readonly common: () => ReadonlySet<string>;
+  /** True for a word that stands in a heading, or anywhere in small letters. */
+  readonly isCommon: (word: string) => boolean;
 }
 
 const nameSign =
@@ -48,8 +49,8 @@ export function listUnlisted(
   const whole = new Map(script.people.flatMap(({ name, names }) => names.map((one) => [one.toLowerCase(), name])));
   /** Names without a title. */
   const bare = new Set<string>();
-  const isKnown = keepAnswers((words) => {
-    const plain = words.map(withoutStop);
+  const isKnown = keepAnswers((name) => {
+    const plain = name.split(' ').map(withoutStop);
     const lowers = plain.map((word) => word.toLowerCase());
     const texts = plain.map((text) => ({ text }));
     return known.match(texts, lowers, 0) !== null;
@@ -63,11 +64,11 @@ export function listUnlisted(
     const speaker = addresses.test(title)
       ? surname.map((word) => whole.get(word)).find((one) => one !== undefined)
       : undefined;
-    if (speaker !== undefined && !isKnown(words)) return [{ name: speaker, names: [name] }];
+    if (speaker !== undefined && !isKnown(name)) return [{ name: speaker, names: [name] }];
     // Mr. Wu and Mrs. Wu are two; Mrs. Wu and Wu are one.
     const isTitled = courtesy.test(title) && !bare.has(surname.join(' '));
     const own = isTitled ? [lowers.join(' ')] : lowers;
-    if (isKnown(words) || own.every((word) => told.has(word) || titles.test(word))) return [];
+    if (isKnown(name) || own.every((word) => told.has(word) || titles.test(word))) return [];
     if (!courtesy.test(title)) bare.add(lowers.join(' '));
     for (const word of [...own, ...lowers]) told.add(word);
     return [{ name, names: [name] }];
@@ -75,14 +76,13 @@ export function listUnlisted(
 }
 
 /** The same names come again and again. */
-function keepAnswers(ask: (words: readonly string[]) => boolean): (words: readonly string[]) => boolean {
+function keepAnswers(ask: (words: string) => boolean): (words: string) => boolean {
   const known = new Map<string, boolean>();
   return (words) => {
-    const key = words.join(' ');
-    const before = known.get(key);
+    const before = known.get(words);
     if (before !== undefined) return before;
     const answer = ask(words);
-    known.set(key, answer);
+    known.set(words, answer);
     return answer;
   };
 }
@@ -103,7 +103,7 @@ function listNoted({ scenes }: Script): string[] {
  */
 function listIntroduced(
   script: Script,
-  isKnown: (words: readonly string[]) => boolean,
+  isKnown: (name: string) => boolean,
   lexicon: Lexicon,
   uses: Ground['uses'],
 ): string[] {
@@ -112,16 +112,12 @@ function listIntroduced(
       block.kind === 'action' ? readNames(block.lines.map(({ text }) => text).join(' ')) : [],
     ),
   );
-  const strangers = named.filter(({ words }) => !isKnown(words));
-  let common: ReadonlySet<string> | null = null;
+  const strangers = named.filter(({ name }) => !isKnown(name));
   const ground: Ground = {
     lexicon,
     uses,
     deeds: countDeeds(strangers, uses),
-    common: () => {
-      common ??= commonWords(script);
-      return common;
-    },
+    isCommon: keepAnswers(commonWords(script)),
   };
   return [
     ...new Set(strangers.filter((one) => isIntroduced(one, ground)).map(({ words }) => words.map(asTitle).join(' '))),
@@ -129,12 +125,17 @@ function listIntroduced(
 }
 
 function readNames(text: string): Named[] {
-  return [...text.matchAll(nameSign)].map(({ 0: name, index }) => ({
-    words: name.replace(/[’']s$/i, '').split(' '),
-    before: text.slice(Math.max(0, index - 40), index),
-    after: (/[’']s$/i.test(name) ? '’s' : '') + text.slice(index + name.length, index + name.length + 80),
-    text: name,
-  }));
+  return [...text.matchAll(nameSign)].map(({ 0: typed, index }) => {
+    const name = typed.replace(/[’']s$/i, '');
+    const behind = index + typed.length;
+    return {
+      name,
+      words: name.split(' '),
+      before: text.slice(Math.max(0, index - 40), index),
+      after: (name === typed ? '' : '’s') + text.slice(behind, behind + 80),
+      text: typed,
+    };
+  });
 }
 
 function isIntroduced(named: Named, ground: Ground): boolean {
@@ -190,11 +191,11 @@ function mayBeCalled(word: string, ground: Ground, civil: boolean): boolean {
 const withoutStop = (word: string) => word.replace(/\.$/, '');
 
 /** A word that no list of ours has, that is no verb, and that the script never writes small. */
-function isSeldom(word: string, { uses, common }: Ground): boolean {
+function isSeldom(word: string, { uses, isCommon }: Ground): boolean {
   const lower = word.toLowerCase();
   const { noun, verb, adverb, closed } = uses(lower);
   const isOrdinary = noun?.entry.core || verb || adverb || closed !== null || calendar.test(lower);
-  return !isOrdinary && !common().has(lower) && /[aeiouyà-ÿ]/iu.test(word);
+  return !isOrdinary && !isCommon(lower) && /[aeiouyà-ÿ]/iu.test(word);
 }
 
 /** No English word, and long enough to be no abbreviation. */
@@ -220,17 +221,26 @@ function doesSomething(after: string, uses: Ground['uses']): boolean {
   return next !== undefined && uses(next).verb?.form === 's' && !/^(?:is|was|has|does)$/.test(next);
 }
 
-function commonWords({ scenes }: Script): Set<string> {
-  const common = new Set<string>();
-  for (const { heading, blocks } of scenes) {
-    for (const word of heading.text.toLowerCase().split(/[^\p{L}]+/u)) common.add(word);
-    for (const block of blocks) {
-      if (block.kind !== 'action') continue;
-      for (const { text } of block.lines)
-        for (const [word] of text.matchAll(/(?<![\p{L}’'-])\p{Ll}+/gu)) common.add(word);
-    }
+/** Looks words up in the text itself, which is quicker than to gather them all for the few that are asked for. */
+function commonWords({ scenes }: Script): (word: string) => boolean {
+  const headings = scenes.map(({ heading }) => heading.text.toLowerCase()).join('\n');
+  const action = scenes
+    .flatMap(({ blocks }) => blocks.flatMap((block) => (block.kind === 'action' ? block.lines : [])))
+    .map(({ text }) => text)
+    .join('\n');
+  return (word) => standsIn(headings, word, letter, letter) || standsIn(action, word, partOfWord, smallLetter);
+}
+
+const letter = /\p{L}/u;
+const partOfWord = /[\p{L}’'-]/u;
+const smallLetter = /\p{Ll}/u;
+
+/** True when a word stands in a text with none of the signs that would make it part of a longer one. */
+function standsIn(text: string, word: string, before: RegExp, behind: RegExp): boolean {
+  for (let at = text.indexOf(word); at >= 0; at = text.indexOf(word, at + 1)) {
+    if (!before.test(text[at - 1] ?? '') && !behind.test(text[at + word.length] ?? '')) return true;
   }
-  return common;
+  return false;
 }
 
 function asTitle(word: string): string {

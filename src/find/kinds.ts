@@ -21,11 +21,12 @@ export interface Kind {
 
 /** Makes the function that looks phrases of a sentence up, each once. */
 export function kindFinder(tokens: readonly Token[], lexicon: Lexicon): (phrase: Phrase) => Kind {
-  const known = new Map<Phrase, Kind>();
+  let known: Map<Phrase, Kind> | null = null;
   return (phrase) => {
-    const before = known.get(phrase);
+    const before = known?.get(phrase);
     if (before) return before;
     const kind = findKind(tokens, phrase, lexicon);
+    known ??= new Map();
     known.set(phrase, kind);
     return kind;
   };

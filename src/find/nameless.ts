@@ -24,23 +24,24 @@ const open = /^(?:noun|adjective|number|determiner|possessive|participle|adverb)
 
 /** The nameless people of a sentence, in order; those that only describe somebody of a name left out. */
 export function findNameless({ tokens, paragraph }: Sentence, lexicon: Lexicon): Nameless[] {
-  return tokens.flatMap((head, at): Nameless[] => {
-    if (head.tag !== 'noun' || tokens[at + 1]?.tag === 'noun' || !isPersonNoun(head, lexicon)) return [];
+  const nameless: Nameless[] = [];
+  for (let at = 0; at < tokens.length; at++) {
+    const head = tokens[at] as Token;
+    if (head.tag !== 'noun' || tokens[at + 1]?.tag === 'noun' || !isPersonNoun(head, lexicon)) continue;
     let start = at;
     while (start > 0 && open.test((tokens[start - 1] as Token).tag)) start--;
-    if (describesNamed(tokens, start, at)) return [];
+    if (describesNamed(tokens, start, at)) continue;
     const owner = tokens[at + 1]?.tag === 'possessive' && /^['’]/.test(tokens[at + 1]?.lower ?? '');
-    return [
-      {
-        head,
-        at,
-        paragraph,
-        gender: genderOf(head),
-        several: head.lower !== head.lemma || (lexicon.find(head.lemma)?.classes.includes('groups') ?? false),
-        oblique: tokens[start - 1]?.tag === 'preposition' || owner,
-      },
-    ];
-  });
+    nameless.push({
+      head,
+      at,
+      paragraph,
+      gender: genderOf(head),
+      several: head.lower !== head.lemma || (lexicon.find(head.lemma)?.classes.includes('groups') ?? false),
+      oblique: tokens[start - 1]?.tag === 'preposition' || owner,
+    });
+  }
+  return nameless;
 }
 
 /** True for a noun that means people: ours, those of the lists of extras, and what ends like one. */

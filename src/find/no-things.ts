@@ -32,13 +32,17 @@ function isDrawn({ role, deed, phrase }: Part, kind: Kind): boolean {
 
 /** "dated in white paint", "GRAND OPENING in red letters", "the ink has run": how something is written. */
 function isWriting({ preposition, deed, role, phrase }: Part, kind: Kind, { sentence }: Clauses): boolean {
-  const before = sentence.tokens.slice(0, phrase.start);
-  const written = before.some(({ tag, lower }) => /^(?:participle|verb|adjective)$/.test(tag) && writing.test(lower));
   const isMatter = /^(?:paint|ink|chalk|pencil|biro|crayon|marker)$/.test(kind.head);
-  if (isMatter && preposition === 'in' && written) return true;
+  if (isMatter && preposition === 'in' && isWrittenBefore(sentence.tokens, phrase.start)) return true;
   if (kind.head === 'ink' && role === 'subject' && deed === null) return runs(sentence.tokens, phrase.end);
   const plural = sentence.tokens[phrase.head]?.lower === 'letters';
   return plural && preposition === 'in' && phrase.determiner === null && phrase.owner === null;
+}
+
+function isWrittenBefore(tokens: readonly Token[], end: number): boolean {
+  return tokens
+    .slice(0, end)
+    .some(({ tag, lower }) => /^(?:participle|verb|adjective)$/.test(tag) && writing.test(lower));
 }
 
 const writing =

@@ -78,6 +78,19 @@ interface Fronted {
 
 /** Names the mentions of one head word, in the order of the script. */
 function nameGroup(group: readonly Mention[], names: Map<Mention, string>): void {
+  const [only] = group;
+  if (only && group.length === 1 && only.name.called === null) names.set(only, nameOfOne(only));
+  else nameAlike(group, names);
+}
+
+/** The name of a thing that the script mentions once. */
+function nameOfOne(mention: Mention): string {
+  const { singular, head, telling } = mention.name;
+  const own = isPlural(mention) ? head : singular;
+  return telling.length === 0 ? own : `${telling.join(' ')} ${own}`;
+}
+
+function nameAlike(group: readonly Mention[], names: Map<Mention, string>): void {
   const sized = new Set(group.map(sizeOf).filter((one) => one !== '')).size > 1;
   const fronted = group.map((mention): Fronted => {
     const words = [sized ? sizeOf(mention) : '', ...mention.name.telling].filter((one) => one !== '');

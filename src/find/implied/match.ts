@@ -66,7 +66,7 @@ function matchAt<Owner>(sentence: Sentence, at: number, cue: IndexedCue<Owner>, 
   const { tokens } = sentence;
   const around = lookAround(sentence, at, cue, seen);
   if (!around || around.subject?.lower === 'nobody') return null;
-  if (!cue.limits.lists.every(([where, list]) => allows(where, list, tokens, around))) return null;
+  for (const [where, list] of cue.limits.lists) if (!allows(where, list, tokens, around)) return null;
   if (isUnreal(tokens, around)) return null;
   const token = tokens[at] as Token;
   const object = around.objects.at(-1) ?? null;
@@ -200,29 +200,46 @@ function nextOf(tokens: readonly Token[], from: number, gap: number, list: WordL
 
 /** True when a limit holds at a match. */
 function allows(where: Where, list: WordList, tokens: readonly Token[], around: Around): boolean {
-  const { subject, objects, first, core, last } = around;
-  const before = tokens.slice(Math.max(0, Math.min(first, phraseStart(tokens, core)) - 1), core);
-  const inList = (token: Token | undefined) => token !== undefined && holds(list, token);
+  const { subject, objects, last } = around;
   switch (where) {
     case 'subject':
-      return subject === null ? list.none || list.person : inList(subject);
+      return subject === null ? list.none || list.person : holds(list, subject);
     case 'notSubject':
-      return subject === null || !inList(subject);
+      return subject === null || !holds(list, subject);
     case 'object':
-      return objects.length === 0 ? list.none : objects.some(inList);
+      return objects.length === 0 ? list.none : anyOf(objects, list);
     case 'notObject':
-      return objects.length === 0 ? !list.none : !objects.some(inList);
+      return objects.length === 0 ? !list.none : !anyOf(objects, list);
     case 'next':
-      return inList(tokens[last + 1]);
+      return last + 1 < tokens.length && holds(list, tokens[last + 1] as Token);
     case 'notNext':
-      return !inList(tokens[last + 1]);
+      return !(last + 1 < tokens.length && holds(list, tokens[last + 1] as Token));
     case 'prev':
-      return before.some(inList);
+      return isBefore(tokens, around, list);
     case 'notPrev':
-      return !before.some(inList);
+      return !isBefore(tokens, around, list);
     case 'near':
-      return tokens.some((token, at) => (at < core || at > last) && holds(list, token));
+      return isNear(tokens, around, list);
     case 'notNear':
-      return !tokens.some((token, at) => (at < core || at > last) && holds(list, token));
+      return !isNear(tokens, around, list);
   }
+}
+
+function anyOf(objects: readonly Token[], list: WordList): boolean {
+  for (const object of objects) if (holds(list, object)) return true;
+  return false;
+}
+
+/** In the phrase before the words of the cue, or one word before that. */
+function isBefore(tokens: readonly Token[], { first, core }: Around, list: WordList): boolean {
+  const from = Math.max(0, Math.min(first, phraseStart(tokens, core)) - 1);
+  for (let at = from; at < core; at++) if (holds(list, tokens[at] as Token)) return true;
+  return false;
+}
+
+function isNear(tokens: readonly Token[], { core, last }: Around, list: WordList): boolean {
+  for (let at = 0; at < tokens.length; at++) {
+    if ((at < core || at > last) && holds(list, tokens[at] as Token)) return true;
+  }
+  return false;
 }

@@ -15,8 +15,10 @@ export function collectPresent(script: Script, sentences: readonly Sentence[], e
   };
   for (const scene of script.scenes) for (const name of writtenNames(scene)) add(scene.index, name);
   for (const find of elements) {
-    add(find.scene, find.name);
-    for (const word of nameWords(find.name)) for (const base of stemsOf(word)) present[find.scene]?.add(base);
+    for (const word of nameWords(find.name)) {
+      present[find.scene]?.add(word);
+      for (const base of stemsOf(word)) present[find.scene]?.add(base);
+    }
     present[find.scene]?.add(`category:${find.category}`);
   }
   for (const sentence of sentences) {
