@@ -131,11 +131,11 @@ export function readToldAges(text: string): ToldAge[] {
 }
 
 /**
- * True when the word at `start` to `end` ("boy") is told to be grown up: "a boy from the village, MAREK, nineteen", "ROSA,
+ * True when the word at `start` to `end` ("boy") of a text with these ages is told to be grown up: "a boy from the village, MAREK, nineteen", "ROSA,
  * a girl of twenty-two".
  */
-export function isToldAdult(text: string, start: number, end: number): boolean {
-  return readToldAges(text).some((told) => {
+export function isToldAdult(text: string, start: number, end: number, ages: readonly ToldAge[]): boolean {
+  return ages.some((told) => {
     if (isUnderAge(told.age)) return false;
     if (told.start <= start && end <= told.end) return true;
     const between = told.start >= end ? text.slice(end, told.start) : '-';

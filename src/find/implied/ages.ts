@@ -26,7 +26,18 @@ export interface AgeInWords {
 
 /** True when the word that raised something is told to be grown up: a boy of nineteen is no child and needs no chaperone. */
 export function meansAdult({ sentence, token }: Pick<Evidence<unknown>, 'sentence' | 'token'>): boolean {
-  return sentence !== null && token !== null && isToldAdult(sentence.text, token.start, token.end);
+  return sentence !== null && token !== null && isToldAdult(sentence.text, token.start, token.end, toldAgesOf(sentence));
+}
+
+const told = new WeakMap<Sentence, readonly ToldAge[]>();
+
+/** The ages that a sentence tells, read once. */
+function toldAgesOf(sentence: Sentence): readonly ToldAge[] {
+  const before = told.get(sentence);
+  if (before !== undefined) return before;
+  const ages = sentence.tokens.some(mayBeAge) ? readToldAges(sentence.text) : [];
+  told.set(sentence, ages);
+  return ages;
 }
 
 /** The people whom `cast:` or a cue gives an age under 18. */
@@ -57,7 +68,7 @@ export function readAgeOfCue(extensions: readonly string[]): string | null {
 /** The ages under 18 that a sentence of action gives: "TOM (12)", "a boy, 9", "a six-year-old", "aged ten", "mid-teens". */
 export function readAges(sentence: Sentence): AgeInWords[] {
   if (sentence.kind !== 'action' || !sentence.tokens.some(mayBeAge)) return [];
-  const told = readToldAges(sentence.text);
+  const told = toldAgesOf(sentence);
   return [...told, ...readOthers(sentence, told)].flatMap((one) => {
     if (!isUnderAge(one.age) || !isSomeone(one, sentence)) return [];
     const name = one.name === null ? sentence.text.slice(one.start, one.end) : nameIn(one, sentence);

@@ -102,7 +102,8 @@ export function readSettings<Owner>(
   const said = groupByScene(script, sentences);
   const evidence: Evidence<Owner>[] = [];
   for (const scene of script.scenes) {
-    const categories = new Set<string>(here[scene.index]?.map(({ category }) => category));
+    const categories = new Set<string>();
+    for (const { category } of here[scene.index] ?? []) categories.add(category);
     for (const note of scene.notes) if (note.kind === 'items') categories.add(note.category);
     for (const { owner, cue } of settings) {
       if (cue.on === 'category' && !categories.has(cue.category)) continue;
@@ -167,7 +168,7 @@ function isGuarded(
   sentences: readonly Sentence[],
 ): boolean {
   const sentence = sentences.find((one) => {
-    if (one.scene !== scene) return false;
+    if (one.scene !== scene || !one.text.includes(words)) return false;
     const { start, end } = one.place(0, one.text.length);
     return start.offset <= at.start.offset && at.start.offset < end.offset;
   });

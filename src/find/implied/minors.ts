@@ -45,7 +45,8 @@ const noNames = new Set('mrs miss the old young little big baby master boy girl 
 function fromMentions(sentence: Sentence, minors: Minors): Reason[] {
   const reasons: Reason[] = [];
   let before: Minor | undefined;
-  for (const [at, token] of sentence.tokens.entries()) {
+  for (let at = 0; at < sentence.tokens.length; at++) {
+    const token = sentence.tokens[at] as Token;
     const named = minorOf(token, minors);
     if (named && named !== before)
       reasons.push(reason(sentence, token.start, endOfName(sentence, at, named, minors), sayAge(named), 0.9));

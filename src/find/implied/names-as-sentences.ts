@@ -131,19 +131,12 @@ function asSentence(scene: number, text: string, at: Range): Sentence {
 }
 
 function tokensOf(text: string): Token[] {
-  return [...text.matchAll(/[\p{L}\p{N}]+(?:[-'’][\p{L}\p{N}]+)*|[,;]/gu)].map((match) => {
-    const lower = match[0].toLowerCase();
-    const end = match.index + match[0].length;
-    const isWord = /[\p{L}\p{N}]/u.test(lower);
-    const lemma = nameWords(lower).at(-1) ?? lower;
-    return {
-      text: match[0],
-      lower,
-      lemma,
-      tag: isWord ? 'noun' : 'punctuation',
-      start: match.index,
-      end,
-      person: null,
-    };
-  });
+  const tokens: Token[] = [];
+  for (const { 0: word, index: start } of text.matchAll(/[\p{L}\p{N}]+(?:[-'’][\p{L}\p{N}]+)*|[,;]/gu)) {
+    const lower = word.toLowerCase();
+    const tag = word === ',' || word === ';' ? 'punctuation' : 'noun';
+    const lemma = tag === 'noun' ? (nameWords(lower).at(-1) ?? lower) : lower;
+    tokens.push({ text: word, lower, lemma, tag, start, end: start + word.length, person: null });
+  }
+  return tokens;
 }
