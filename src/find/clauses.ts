@@ -71,7 +71,8 @@ export function readClauses(
 /** A sentence that is not taken apart: only its words count. */
 export function leaveWhole(sentence: Sentence, meant: Meant, lexicon: Lexicon, shouting: boolean): Clauses {
   const kindOf = kindFinder(sentence.tokens, lexicon);
-  return { ...meant, sentence, parts: [], deeds: [], colon: null, shouting, kindOf };
+  const { resolve, stranger } = meant;
+  return { sentence, parts: [], deeds: [], colon: null, resolve, stranger, shouting, kindOf };
 }
 
 interface Help {

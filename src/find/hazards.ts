@@ -1,30 +1,26 @@
 import type { Script } from '../script/types.js';
 import { milderHazards } from '../trade/hazards.js';
-import { type HazardCues, hazardCues } from '../trade/hazards-cues.js';
+import type { HazardCues } from '../trade/hazards-cues.js';
 import { meansAdult } from './implied/ages.js';
-import { indexCues } from './implied/cue-index.js';
+import { cuesIn, settingsOfHazards } from './implied/cued.js';
 import { type Evidence, readEvidence, readSettings } from './implied/evidence.js';
-import { matchCues } from './implied/match.js';
 import { raiseMinors } from './implied/minors.js';
 import { readNamedThings } from './implied/names-as-sentences.js';
 import type { Reason } from './implied/reason.js';
 import type { Sentence } from './reading.js';
 import type { Find, HazardFind } from './types.js';
 
-let index: ReturnType<typeof indexCues<HazardCues>> | null = null;
-
 /**
  * Raises hazards from action, headings, marks, notes, definitions, finds, implications and ages: one find a hazard and
  * scene, with its strongest words. No confidence is asked, and nothing is ever called harmless.
  */
 export function raiseHazards(sentences: readonly Sentence[], script: Script, elements: readonly Find[]): HazardFind[] {
-  index ??= indexCues(hazardCues);
   const reasons = [
-    ...readEvidence(script, sentences, index, elements)
+    ...readEvidence(script, sentences, (sentence) => cuesIn(sentence).hazards, elements)
       .filter((one) => one.owner.id !== 'H15' || !meansAdult(one))
       .map(fromWords),
-    ...readSettings(script, sentences, index, elements).map(fromSetting),
-    ...fromNames(script, elements, index),
+    ...readSettings(script, sentences, settingsOfHazards(), elements).map(fromSetting),
+    ...fromNames(script, elements),
     ...raiseMinors(script, sentences),
   ];
   return strongest(reasons);
@@ -50,10 +46,10 @@ function fromSetting(raised: Raised): Reason {
   return raised.kind === 'heading' ? { ...reason, because: `the heading: outside, ${raised.head}` } : reason;
 }
 
-function fromNames(script: Script, elements: readonly Find[], cues: NonNullable<typeof index>): Reason[] {
+function fromNames(script: Script, elements: readonly Find[]): Reason[] {
   return readNamedThings(script, elements).flatMap(({ sentence, because }) =>
-    matchCues(sentence, cues)
-      .filter(({ cue }) => cue.on !== 'verb')
+    cuesIn(sentence)
+      .hazards.filter(({ cue }) => cue.on !== 'verb')
       .map(({ owner, start, end }) => ({
         scene: sentence.scene,
         hazard: owner.id,

@@ -1,9 +1,8 @@
 import { slug } from '../base/slug.js';
 import type { Script } from '../script/types.js';
 import type { Implication, ImpliedElement, ImpliedQuestion } from '../trade/implications/implication.js';
-import { implications } from '../trade/implications/implications.js';
 import { meansAdult } from './implied/ages.js';
-import { indexCues } from './implied/cue-index.js';
+import { cuesIn, settingsThatImply } from './implied/cued.js';
 import { type Evidence, readEvidence, readSettings } from './implied/evidence.js';
 import { collectPresent, headOf, isPresent, type Present } from './implied/present.js';
 import { groupParagraphs, nameSubject, type Paragraphs } from './implied/subject.js';
@@ -20,14 +19,12 @@ export interface Implied {
 }
 
 const confidences: Readonly<Record<Strength, number>> = { certain: 0.9, likely: 0.65, ask: 0.4 };
-let index: ReturnType<typeof indexCues<Implication>> | null = null;
 
 /** Applies the table of implications: each rule once a scene. What is present already is not listed again. */
 export function imply(sentences: readonly Sentence[], script: Script, elements: readonly Find[]): Implied {
-  index ??= indexCues(implications);
   const evidence = [
-    ...readEvidence(script, sentences, index, elements),
-    ...readSettings(script, sentences, index, elements),
+    ...readEvidence(script, sentences, (sentence) => cuesIn(sentence).implications, elements),
+    ...readSettings(script, sentences, settingsThatImply(), elements),
   ]
     .filter((one) => one.owner.id !== 'child' || !meansAdult(one))
     .sort((a, b) => a.at.start.offset - b.at.start.offset);

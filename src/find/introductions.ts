@@ -1,3 +1,4 @@
+import { keepAnswers } from '../base/keep-answers.js';
 import type { Script } from '../script/types.js';
 import { beginsWithAge } from './implied/age-words.js';
 import type { Lexicon } from './lexicon.js';
@@ -73,18 +74,6 @@ export function listUnlisted(
     for (const word of [...own, ...lowers]) told.add(word);
     return [{ name, names: [name] }];
   });
-}
-
-/** The same names come again and again. */
-function keepAnswers(ask: (words: string) => boolean): (words: string) => boolean {
-  const known = new Map<string, boolean>();
-  return (words) => {
-    const before = known.get(words);
-    if (before !== undefined) return before;
-    const answer = ask(words);
-    known.set(words, answer);
-    return answer;
-  };
 }
 
 /** Whom notes dress or put into a scene. */

@@ -86,12 +86,15 @@ function placeIn(lines: readonly Line[], from: number, to: number): Range {
 
 function pointIn(lines: readonly Line[], at: number, isEnd: boolean) {
   let base = 0;
-  for (const [index, line] of lines.entries()) {
-    const last = index === lines.length - 1;
-    if (at <= base + line.text.length || last) return pointInLine(line, Math.min(at - base, line.text.length), isEnd);
-    base += line.text.length + 1;
+  let index = 0;
+  for (; index < lines.length - 1; index++) {
+    const { length } = (lines[index] as Line).text;
+    if (at <= base + length) break;
+    base += length + 1;
   }
-  throw new RangeError('a stretch of no lines has no place');
+  const line = lines[index];
+  if (!line) throw new RangeError('a stretch of no lines has no place');
+  return pointInLine(line, Math.min(at - base, line.text.length), isEnd);
 }
 
 function pointInLine(line: Line, at: number, isEnd: boolean) {

@@ -16,7 +16,7 @@ export function splitWords(text: string): RawWord[] {
   let at = 0;
   while (at < text.length) {
     wordPattern.lastIndex = at;
-    if (!wordPattern.test(text)) at++;
+    if (text[at] === ' ' || !wordPattern.test(text)) at++;
     else {
       addWord(words, text, at, wordPattern.lastIndex);
       at = wordPattern.lastIndex;

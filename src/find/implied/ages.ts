@@ -26,7 +26,9 @@ export interface AgeInWords {
 
 /** True when the word that raised something is told to be grown up: a boy of nineteen is no child and needs no chaperone. */
 export function meansAdult({ sentence, token }: Pick<Evidence<unknown>, 'sentence' | 'token'>): boolean {
-  return sentence !== null && token !== null && isToldAdult(sentence.text, token.start, token.end, toldAgesOf(sentence));
+  return (
+    sentence !== null && token !== null && isToldAdult(sentence.text, token.start, token.end, toldAgesOf(sentence))
+  );
 }
 
 const told = new WeakMap<Sentence, readonly ToldAge[]>();

@@ -4,8 +4,8 @@ import type { Cue } from '../../trade/implications/cue.js';
 import type { Sentence, Token } from '../reading.js';
 import type { Find } from '../types.js';
 import { findObjects } from './clause.js';
-import type { CueIndex } from './cue-index.js';
-import { type CueMatch, matchCues } from './match.js';
+import type { SettingCue } from './cue-index.js';
+import type { CueMatch } from './match.js';
 import { headOf } from './present.js';
 import { isUnreal, type Stretch } from './unreal.js';
 import { holds, openWordList } from './word-list.js';
@@ -29,7 +29,7 @@ export interface Evidence<Owner> {
 export function readEvidence<Owner>(
   script: Script,
   sentences: readonly Sentence[],
-  index: CueIndex<Owner>,
+  cuesIn: (sentence: Sentence) => readonly CueMatch<Owner>[],
   elements: readonly Find[],
 ): Evidence<Owner>[] {
   let acted: ReadonlySet<string> | null = null;
@@ -39,7 +39,7 @@ export function readEvidence<Owner>(
   };
   const evidence: Evidence<Owner>[] = [];
   for (const sentence of sentences) {
-    for (const match of matchCues(sentence, index)) {
+    for (const match of cuesIn(sentence)) {
       if (fitsScene(match, script.scenes[sentence.scene], isActed, elements)) evidence.push(asEvidence(match));
     }
   }
@@ -95,7 +95,7 @@ function wordsOfAction(sentences: readonly Sentence[], elements: readonly Find[]
 export function readSettings<Owner>(
   script: Script,
   sentences: readonly Sentence[],
-  { settings }: CueIndex<Owner>,
+  settings: readonly SettingCue<Owner>[],
   elements: readonly Find[],
 ): Evidence<Owner>[] {
   const here = groupByScene(script, elements);

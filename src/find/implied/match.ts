@@ -193,7 +193,7 @@ function nextOf(tokens: readonly Token[], from: number, gap: number, list: WordL
   for (let at = from; at <= from + gap && at < tokens.length; at++) {
     const token = tokens[at] as Token;
     if (holds(list, token)) return at;
-    if (/^[.;:!?]$/.test(token.text)) return null;
+    if (token.tag === 'punctuation' && /^[.;:!?]$/.test(token.text)) return null;
   }
   return null;
 }

@@ -1,3 +1,4 @@
+import { keepAnswers } from '../../base/keep-answers.js';
 import type { Range } from '../../base/text-range.js';
 import type { Definition, Line, Scene, Script } from '../../script/types.js';
 import type { Sentence, Token } from '../reading.js';
@@ -16,7 +17,7 @@ export function readNamedThings(script: Script, elements: readonly Find[]): Name
   const found: Find[][] = script.scenes.map(() => []);
   for (const find of elements) found[find.scene]?.push(find);
   const definitions = script.definitions.map(foldDefinition);
-  const folded = keep(foldWords);
+  const folded = keepAnswers(foldWords);
   return script.scenes.flatMap((scene) => {
     const here = found[scene.index] ?? [];
     return [
@@ -98,18 +99,6 @@ function ofDefinitions(
 
 function foldWords(name: string): string {
   return nameWords(name).join(' ');
-}
-
-/** The same names come again in many scenes. */
-function keep(work: (name: string) => string): (name: string) => string {
-  const done = new Map<string, string>();
-  return (name) => {
-    const before = done.get(name);
-    if (before !== undefined) return before;
-    const result = work(name);
-    done.set(name, result);
-    return result;
-  };
 }
 
 /** What speech names counts only when the finder holds it to be there. */

@@ -1,3 +1,4 @@
+import { keepAnswers } from '../../base/keep-answers.js';
 import { foldName } from '../../base/slug.js';
 import type { Scene, Script } from '../../script/types.js';
 import type { Sentence } from '../reading.js';
@@ -54,10 +55,10 @@ function stemsOf(word: string): string[] {
 }
 
 /** The words of a name, each also in the singular. */
-export function nameWords(name: string): string[] {
+export const nameWords = keepAnswers((name: string): readonly string[] => {
   const words = foldName(name).match(/[\p{L}\p{N}]+(?:[-'][\p{L}\p{N}]+)*/gu) ?? [];
   return words.some((word) => word.endsWith('s')) ? words.flatMap((word) => [word, ...singulars(word)]) : words;
-}
+});
 
 function singulars(word: string): string[] {
   if (word.length < 4 || !word.endsWith('s') || word.endsWith('ss')) return [];
@@ -69,26 +70,15 @@ function singulars(word: string): string[] {
 }
 
 /** The word that a thing's name turns on: the last before "of", "with", "for" or a bracket. */
-export function headOf(name: string): string {
+export const headOf = keepAnswers((name: string): string => {
   const main = foldName(name).split(/\s(?:of|with|without|in|on|for|from|at)\s|[,(]/)[0] ?? name;
   return nameWords(main.trim()).at(-1) ?? foldName(name);
-}
-
-const heads = new Map<string, string>();
-
-/** The names of the table are few and come again in every scene. */
-function headOfImplied(name: string): string {
-  const known = heads.get(name);
-  if (known !== undefined) return known;
-  const head = headOf(name);
-  heads.set(name, head);
-  return head;
-}
+});
 
 /** True when the scene already has the implied thing, or something that does its work. */
 export function isPresent(words: ReadonlySet<string> | undefined, name: string, unless: string): boolean {
   if (!words) return false;
-  if (words.has(headOfImplied(name))) return true;
+  if (words.has(headOf(name))) return true;
   for (const word of openWordList(unless).words) if (words.has(word)) return true;
   return false;
 }
