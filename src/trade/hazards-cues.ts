@@ -1,5 +1,7 @@
 import { hazards } from './hazards.js';
 import { cuesOfElements } from './hazards-cues-elements.js';
+import { cuesOfFalls } from './hazards-cues-falls.js';
+import { cuesOfFire } from './hazards-cues-fire.js';
 import { cuesOfForce } from './hazards-cues-force.js';
 import { cuesOfLiving } from './hazards-cues-living.js';
 import type { Cue } from './implications/cue.js';
@@ -10,7 +12,13 @@ export interface HazardCues {
   readonly cues: readonly Cue[];
 }
 
-const cues: Readonly<Record<string, readonly Cue[]>> = { ...cuesOfForce, ...cuesOfElements, ...cuesOfLiving };
+const cues: Readonly<Record<string, readonly Cue[]>> = {
+  ...cuesOfForce,
+  ...cuesOfFalls,
+  ...cuesOfFire,
+  ...cuesOfElements,
+  ...cuesOfLiving,
+};
 
 /** What raises each hazard, in the order of the table. */
 export const hazardCues: readonly HazardCues[] = hazards.map(({ id }) => ({ id, cues: cues[id] ?? [] }));
