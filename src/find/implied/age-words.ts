@@ -15,10 +15,11 @@ const small = ageWords.small.split(' ');
 const tens = ageWords.tens.split(' ');
 
 /**
- * Words that stand in many places of the patterns are written as runs of one sign before these look at a text, each as long as its
- * word: the patterns stay small, and every place holds. With the words themselves in them they took longer than all the rest.
+ * Before the patterns look at a text, words that stand in many places of them are written as runs of one sign, each as long as its
+ * word, and letters and dashes beyond ASCII as plain ones: the patterns stay small, and every place holds. With the words and all
+ * letters of Unicode in them they took longer to get ready than all the rest.
  */
-const signs = { number: '\uE000', young: '\uE001' } as const;
+const signs = { number: '\x01', young: '\x02', dash: '\x03', span: '\x04' } as const;
 const aNumber = `${signs.number}+`;
 const youngNoun = `${signs.young}+`;
 const numberWords = `\\b(?:${[...tens, ...small.slice(1)].join('|')})(?=ish\\b|\\b)`;
@@ -28,53 +29,71 @@ const inAnyLetters = [new RegExp(numberWords, 'gi'), new RegExp(youngWords, 'gi'
 
 function withSigns(text: string, [numbers, young]: readonly [RegExp, RegExp]): string {
   return text
+    .replace(beyondAscii, plainSign)
     .replace(numbers, (word) => signs.number.repeat(word.length))
-    .replace(young, (word) => signs.young.repeat(word.length));
+    .replace(young, (word) => signs.young.repeat(word.length))
+    .replace(spans, (words) => signs.span.repeat(words.length));
+}
+
+// biome-ignore lint/suspicious/noControlCharactersInRegex: the range of ASCII begins with them.
+const beyondAscii = /[^\x00-\x7f]/g;
+
+function plainSign(sign: string): string {
+  if (sign === '’') return "'";
+  if (sign === '—' || sign === '–') return signs.dash;
+  if (/\p{Lu}/u.test(sign)) return 'A';
+  return /[\p{L}\p{N}]/u.test(sign) && sign !== '½' ? 'a' : sign;
 }
 
 const numberWord = `(?:${aNumber}(?:[- ]${aNumber})?(?:[- ]?ish)?)`;
-const digits = "\\d{1,3}(?:½|\\.5)?(?:['’]?s|[- ]?ish)?";
-const span = `(?:${digits}|${numberWord})(?:(?: (?:or|to) | ?[-–] ?)(?:${digits}|${numberWord}))?(?: and a half)?(?: going on (?:${digits}|${numberWord}))?`;
+const figures = "(?<!\\d)\\d{1,3}(?!\\d)(?:½|\\.5)?(?:'?s|[- ]?ish)?";
+const oneAge = `(?:${figures}|${numberWord})`;
+/** "nine", "9", "thirty-five", "9 or ten", "10 and a half", "nine going on forty". */
+const spans = new RegExp(
+  `${oneAge}(?:(?: (?:or|to) | ?[-${signs.dash}] ?)${oneAge})?(?: and a half)?(?: going on ${oneAge})?`,
+  'gi',
+);
+const span = `${signs.span}+`;
 const decade = `(?:early |mid[ -]?|late )?(?:teens|${youngNoun}|${or(ageWords.decades)})`;
-const before = `(?:(?:${ageWords.before.replaceAll("'", "['’]")})[ -])*`;
+const before = `(?:(?:${ageWords.before.replaceAll('’', "'")})[ -])*`;
 const parts = `(?:[ -](?:${or(ageWords.parts)}))`;
 const unit = `(?:${parts}|[ -]years?)?(?:[ -]old)?`;
-const smallWord = `[\\p{Ll}${signs.number}${signs.young}]+ `;
+const smallWord = `[a-z${signs.span}${signs.young}]+ `;
 
 /** An age behind a name, as in an introduction: "nine", "about 9", "mid-teens", "a boy of ten", "a five-year-old". */
-const figure = `(?:${before}(?:${span}|${decade})${unit}|an? (?:${smallWord}){0,2}${youngNoun}(?: (?:of|aged) ${before}${span}${unit})?|an? ${span}(?:[- ]year[- ]old|${parts}[- ]old)(?: [\\p{Ll}${signs.young}]+)?|(?:${youngNoun} )?${youngNoun})`;
+const figure = `(?:${before}(?:${span}|${decade})${unit}|an? (?:${smallWord}){0,2}${youngNoun}(?: (?:of|aged) ${before}${span}${unit})?|an? ${span}(?:[- ]year[- ]old|${parts}[- ]old)(?: [a-z${signs.young}]+)?|(?:${youngNoun} )?${youngNoun})`;
 
-const name = "\\p{Lu}[\\p{L}\\p{N}.'’-]*(?: \\p{Lu}[\\p{L}\\p{N}.'’-]*){0,3}";
+const name = `[A-Z][a-zA-Z0-9.'${signs.span}${signs.young}-]*(?: [A-Z][a-zA-Z0-9.'${signs.span}${signs.young}-]*){0,3}`;
 const kin = `(?:[Aa]|[Aa]n|[Tt]he|[Hh]er|[Hh]is|[Tt]heir|[Mm]y|[Oo]ur) (?:${smallWord}){0,2}?(son|daughter|brother|sister|cousin|niece|nephew|grandson|granddaughter|${youngNoun}|twins|man|woman)`;
-const ends = `(?=\\s*(?:[.;:)!?—–]|$)|,(?! (?:${aNumber} ?[,.]|\\d+ ?[,.]))|\\s+(?:and|in|with|but|who)\\b|\\s-\\s)`;
-const words = `(?:[\\p{Ll}${signs.young}’-]+(?: [\\p{Ll}${signs.number}${signs.young}’-]+){0,3}, )`;
+const ends = `(?=\\s*(?:[.;:)!?${signs.dash}]|$)|,(?! (?:${span} ?[,.]|\\d+ ?[,.]))|\\s+(?:and|in|with|but|who)\\b|\\s-\\s)`;
+const words = `(?:[a-z${signs.young}'-]+(?: [a-z${signs.span}${signs.young}'-]+){0,3}, )`;
 
-const behind = `(?:, ${words}{0,2}| ?\\((?:[^(),]{1,20}, )?| [—–-] )(${figure})${ends}`;
+const behind = `(?:, ${words}{0,2}| ?\\((?:[^(),]{1,20}, )?| [${signs.dash}-] )(${figure})${ends}`;
 /** "TOMMY, nine", "PIP (9)", "POLLY — ten —", "GUS, muddy, fourteen". */
-const behindName = new RegExp(`(?<![\\p{L}\\p{N}’'-])(${name})${behind}`, 'dgu');
+const behindName = new RegExp(`(?<![a-zA-Z0-9'-])(${name})${behind}`, 'dg');
 /** "her son, five". */
-const behindKin = new RegExp(`\\b${kin}${behind}`, 'dgu');
+const behindKin = new RegExp(`\\b${kin}${behind}`, 'dg');
 /** "Polly is ten.", "TOMMY is a boy of nine." */
 const saidOfName = new RegExp(
-  `(?<![\\p{L}\\p{N}’'-])(${name}) (?:is|’s|turns|has just turned) (${before}${span}(?: years old| today| tomorrow)?|an? ${youngNoun} of ${span})(?=[.,;!])`,
-  'dgu',
+  `(?<![a-zA-Z0-9'-])(${name}) (?:is|'s|turns|has just turned) (${before}${span}(?: years old| today| tomorrow)?|an? ${youngNoun} of ${span})(?=[.,;!])`,
+  'dg',
 );
 /** "nine-year-old TOMMY", "a boy of ten, CAL,", "a girl, 9, called MAYA". */
 const beforeName = new RegExp(
-  `(?<![\\p{L}\\p{N}-])(?:(${span})[- ]years?[- ]old (?:${smallWord}){0,2}|${youngNoun} (?:of|aged) (${span})(?:,| called| named) )(${name})`,
-  'dgu',
+  `(?<![a-zA-Z0-9-])(?:(${span})[- ]years?[- ]old (?:${smallWord}){0,2}|${youngNoun} (?:of|aged) (${span})(?:,| called| named) )(${name})`,
+  'dg',
 );
 /** "KEVIN and JO, both nine". */
-const ofTwo = new RegExp(`(${name}) and (${name}), (?:both|each) (${before}${span})${ends}`, 'dgu');
+const ofTwo = new RegExp(`(${name}) and (${name}), (?:both|each) (${before}${span})${ends}`, 'dg');
 /** Nobody is named: "a boy of ten", "a girl, 9,", "a six-year-old", "aged ten", "in her early teens". */
 const nameless = [
-  new RegExp(`${youngNoun}(?:, | (?:of|aged) | ?\\()(${before}${span}${unit})(?=[\\s,.;:)!?—–]|$)`, 'dgi'),
+  new RegExp(`${youngNoun}(?:, | (?:of|aged) | ?\\()(${before}${span}${unit})(?=[\\s,.;:)!?${signs.dash}]|$)`, 'dgi'),
   new RegExp(`(?<![\\w-])(${span}[- ](?:years?|months?|weeks?)[- ]olds?)\\b`, 'dgi'),
-  new RegExp(`\\baged? (${before}${span}${parts}?)(?=[\\s,.;:)!?—–]|$)`, 'dgi'),
+  new RegExp(`\\baged? (${before}${span}${parts}?)(?=[\\s,.;:)!?${signs.dash}]|$)`, 'dgi'),
 ];
 const inTeens = /\b(in (?:his|her|their) (?:early |mid-|mid |late )?teens|(?:early|mid|late)[- ]teens|teenaged?)\b/dgi;
 
-const rightBehind = new RegExp(`^${behind}`, 'du');
+const rightBehind = new RegExp(`^${behind}`, 'd');
 
 /** True when a text, which follows a name, begins with an age. */
 export function beginsWithAge(after: string): boolean {
