@@ -58,12 +58,25 @@ export function indexCues<Owner extends { readonly cues: readonly Cue[] }>(owner
 /** Where a word cue is filed: the kind of text, and the word it is looked up by. */
 function rowsFor<Owner>(cue: WordCue, owner: Owner) {
   const limits = openLimits(cue.limits);
-  return rowsOf(cue).flatMap((row) => {
+  const kinds = kindsOf(cue.limits);
+  const filed = (word: string, indexed: IndexedCue<Owner>) => kinds.map((kind) => [kind, word, indexed] as const);
+  if (cue.on !== 'phrase') {
+    const indexed: IndexedCue<Owner> = { on: cue.on, anchor: 0, opener: noWords, rest: [], limits, owner };
+    return wordsOf(cue.words).flatMap((word) => filed(word, indexed));
+  }
+  return cue.words.split('|').flatMap((phrase) => {
+    const row = divide(phrase);
     const anchor = findAnchor(row);
-    const opener = openWordList(row[0] as string);
-    const indexed: IndexedCue<Owner> = { on: cue.on, anchor, opener, rest: openRest(row), limits, owner };
-    return kindsOf(cue.limits).map((kind) => [kind, row[anchor] as string, indexed] as const);
+    const opener = anchor === 0 ? noWords : openWordList(row[0] as string);
+    return filed(row[anchor] as string, { on: cue.on, anchor, opener, rest: openRest(row), limits, owner });
   });
+}
+
+const noWords = openWordList('');
+
+/** The words of a list, its groups put in. */
+function wordsOf(list: string): string[] {
+  return divide(list).flatMap((word) => (wordGroups[word] === undefined ? [word] : divide(wordGroups[word])));
 }
 
 /** Phrases that begin with words of every sentence are looked up by their first word that is not one, for speed. */
@@ -95,13 +108,6 @@ function openRest(row: readonly string[]): IndexedCue<unknown>['rest'] {
 
 function isWordCue(cue: Cue): cue is WordCue {
   return cue.on === 'verb' || cue.on === 'noun' || cue.on === 'state' || cue.on === 'phrase';
-}
-
-function rowsOf(cue: WordCue): string[][] {
-  if (cue.on === 'phrase') return cue.words.split('|').map(divide);
-  return divide(cue.words)
-    .flatMap((word) => (wordGroups[word] === undefined ? [word] : divide(wordGroups[word])))
-    .map((word) => [word]);
 }
 
 const places: readonly Where[] = [
