@@ -11,11 +11,12 @@ import type { SceneHazard, SceneTask } from './types.js';
  */
 export function listHazards({ scene, finds }: SceneGround, presences: readonly Presence[]): SceneHazard[] {
   const raised = new Map<string, SceneHazard>();
-  const add = (hazard: string, words: string, line: number, because: string) => {
+  const add = (hazard: string, words: string, line: number, because: string, children: readonly string[] = []) => {
     const { id, title, precaution, reading, qualified } = hazardOf(hazard);
-    if (!raised.has(id)) raised.set(id, { id, title, words, line, because, precaution, reading, qualified });
+    if (!raised.has(id)) raised.set(id, { id, title, words, line, because, children, precaution, reading, qualified });
   };
-  for (const { hazard, words, at, because } of finds.hazards) add(hazard, words, at.start.line, because);
+  for (const { hazard, words, at, because, children } of finds.hazards)
+    add(hazard, words, at.start.line, because, children);
   for (const { person, cast } of presences) {
     if (!person.minor || cast.presence !== 'seen') continue;
     const line = cast.mentions[0]?.at.start.line ?? scene.heading.line.at.start.line;
@@ -27,6 +28,7 @@ export function listHazards({ scene, finds }: SceneGround, presences: readonly P
     words: line,
     line: at.start.line,
     because: 'a note of the script',
+    children: [],
     precaution: '',
     reading: '',
     qualified: '',

@@ -133,6 +133,8 @@ export interface SceneHazard {
   readonly words: string;
   readonly line: number;
   readonly because: string;
+  /** Children of whom the sentence tells that raised it, by name or in the words of the script. */
+  readonly children: readonly string[];
   /** The general precaution, in our words; never that a thing is safe. */
   readonly precaution: string;
   /** Which published bulletin or guidance to read. */

@@ -1,7 +1,8 @@
 import type { Script } from '../script/types.js';
-import { milderHazards } from '../trade/hazards.js';
 import type { HazardCues } from '../trade/hazards-cues.js';
+import { milderHazards } from '../trade/hazards-further.js';
 import { meansAdult } from './implied/ages.js';
+import { type ChildrenOf, findChildren } from './implied/children.js';
 import { cuesIn, settingsOfHazards } from './implied/cued.js';
 import { type Evidence, readEvidence, readSettings } from './implied/evidence.js';
 import { raiseMinors } from './implied/minors.js';
@@ -23,7 +24,7 @@ export function raiseHazards(sentences: readonly Sentence[], script: Script, ele
     ...fromNames(script, elements),
     ...raiseMinors(script, sentences),
   ];
-  return strongest(reasons);
+  return strongest(reasons, findChildren(reasons, sentences, elements));
 }
 
 type Raised = Evidence<HazardCues>;
@@ -37,8 +38,10 @@ const places = {
   element: 'the elements of the scene',
 } as const;
 
-function fromWords({ owner, scene, words, at, kind }: Raised): Reason {
-  return { scene, hazard: owner.id, words, at, because: places[kind], rank: ranks[kind] };
+function fromWords({ owner, scene, words, at, kind, sentence }: Raised): Reason {
+  const child = owner.id === 'H15' ? words : null;
+  const inAction = kind === 'action' ? sentence : null;
+  return { scene, hazard: owner.id, words, at, because: places[kind], rank: ranks[kind], sentence: inAction, child };
 }
 
 function fromSetting(raised: Raised): Reason {
@@ -57,12 +60,14 @@ function fromNames(script: Script, elements: readonly Find[]): Reason[] {
         at: sentence.place(start, end),
         because,
         rank: 0,
+        sentence: null,
+        child: null,
       })),
   );
 }
 
 /** One find a hazard and scene: what the writer wrote before what was read, then the longer words. */
-function strongest(reasons: readonly Reason[]): HazardFind[] {
+function strongest(reasons: readonly Reason[], children: ChildrenOf): HazardFind[] {
   const groups = new Map<string, Reason[]>();
   for (const reason of reasons) {
     const key = `${reason.scene} ${reason.hazard}`;
@@ -71,17 +76,24 @@ function strongest(reasons: readonly Reason[]): HazardFind[] {
     else groups.set(key, [reason]);
   }
   return [...groups.values()]
-    .map(asFind)
+    .map((group) => asFind(group, children))
     .sort((a, b) => a.scene - b.scene || Number(a.hazard.slice(1)) - Number(b.hazard.slice(1)));
 }
 
-function asFind(group: readonly Reason[]): HazardFind {
+function asFind(group: readonly Reason[], childrenOf: ChildrenOf): HazardFind {
   const [first, ...rest] = [...group].sort(
     (a, b) => a.rank - b.rank || b.words.length - a.words.length || a.at.start.offset - b.at.start.offset,
   ) as [Reason, ...Reason[]];
-  const { rank: _, because, hazard, ...find } = first;
+  const { because, hazard, scene, words, at } = first;
   const other = rest.find(({ words }) => !overlap(words, first.words));
-  return { ...find, hazard: milderOf(hazard, group), because: other ? `${because}; also “${other.words}”` : because };
+  return {
+    scene,
+    hazard: milderOf(hazard, group),
+    words,
+    at,
+    because: other ? `${because}; also “${other.words}”` : because,
+    children: hazard === 'H15' ? [] : [...new Set(group.flatMap(({ sentence }) => childrenOf(sentence)))],
+  };
 }
 
 const milderWords: Readonly<Record<string, RegExp>> = {

@@ -76,6 +76,8 @@ export interface HazardFind {
   readonly at: Range;
   /** What raised it: a mark, a find, an implication, an age, a heading, a note. */
   readonly because: string;
+  /** Children of whom the same sentence tells, by name or as the script says it. */
+  readonly children: readonly string[];
 }
 
 /** A yes or no, or a choice, that waits for the writer. */

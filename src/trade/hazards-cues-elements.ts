@@ -15,8 +15,42 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
     phrase('river bank|river edge|lake shore|lake side|sea wall|canal bank|canal path|pool side|river path', {
       heading: true,
     }),
-    verb('swim wade drown', { subject: 'PERSON NONE', notNear: 'sorrow vision head eyes paperwork papers' }),
-    noun('BOAT raft', { heading: true, notNear: 'model toy paper gravy', notNext: 'train' }),
+    verb('swim wade drown', {
+      subject: 'PERSON NONE',
+      notNear: 'sorrow vision head eyes paperwork papers mud snow grass corn rubbish nettles bracken crowd leaves',
+    }),
+    verb('wade', { subject: 'PERSON', near: 'WET' }),
+    noun('swimmer'),
+    noun('slipway quayside waterfront riverbank riverside lakeside lakeshore poolside lido mudflat sandbank rapids', {
+      heading: true,
+      notNext: 'flat apartment hotel school cafe café bar road',
+    }),
+    noun('ford', { near: 'water current river stream wheels cross crosses across' }),
+    noun('current', {
+      near: 'water river thigh thighs waist swim swims swept cross sea boat drags tugs pulls',
+      notNear: 'electric affairs account',
+    }),
+    noun('hose hosepipe', {
+      near: 'water spray sprays jet turns turn soak soaks drench drenches aims nozzle full burst bursts dripping',
+      notNear: 'vacuum stockings coiled gas petrol watering flowers roses',
+    }),
+    noun('nozzle', { near: 'hose water', notNear: 'petrol fuel' }),
+    phrase(
+      'jet of water|jets of water|pipe burst|burst main|burst water main|bucket of water over|sprays water|water spray',
+    ),
+    phrase(
+      'face into ~ sink|face into ~ basin|face into ~ water|head into ~ sink|head into ~ water|head under the tap|head under the water',
+    ),
+    phrase('head under|face under|held under|hold PERSON under|hold ~ head in', {
+      near: 'WET tap sink basin tub bucket bath',
+      notNear: 'towel pillow',
+    }),
+    noun('BOAT raft', {
+      heading: true,
+      notNear: 'model toy paper gravy',
+      notNext: 'train',
+      notPrev: 'top wheel ski cable cable-car',
+    }),
     noun('flood floodwater', { notNear: 'light memories tears', notPrev: 'in' }),
     phrase('water rise|water creep|water pour in|water rush|rising water|water come in|water close over', {
       notNear: 'kettle tea lock jug',
@@ -46,7 +80,11 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
       notNear: 'bird sparks confetti curtain mat robe',
     }),
     verb('shower bathe', { subject: 'PERSON', notNear: 'praise gifts confetti sparks light' }),
-    noun('rain downpour rainstorm', { notNear: 'window forecast coat smell', setting: 'EXT' }),
+    noun('rain downpour rainstorm', {
+      notNear: 'window forecast coat smell stopped',
+      notNext: 'has had coat',
+      setting: 'EXT',
+    }),
     verb('rain', { setting: 'EXT', notSubject: 'PERSON blow' }),
     phrase(
       'overboard|through the ice|into the water|in the water|under water|underwater|knee-deep|waist-deep|swept away|in the shallows|falls overboard|fall overboard|man overboard|wet floor|burst pipe',
@@ -54,6 +92,16 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
     verb('dive', { subject: 'PERSON', notNear: 'bag pocket cover book ball bed table behind' }),
   ],
   H16: [
+    noun('hairdryer hair-dryer toaster heater fuse-box socket socket-board extension fan kettle-lead', {
+      modifier: true,
+      near: 'water bath bathtub tub pool puddle puddles sink basin wet flood flooded fork screwdriver paperclip',
+      notNear: 'basket swimming',
+    }),
+    phrase('hair dryer|hair drier|fuse box|extension lead|extension cord|electric fire|electric heater|bare wires', {
+      near: 'water bath bathtub tub pool puddle puddles sink basin wet flood flooded rain drip drips',
+    }),
+    noun('radio lamp television', { near: 'tub bathtub', notNear: 'water-lily' }),
+    noun('cable cables wires', { near: 'puddle puddles wet rain mud flooded flood' }),
     noun('generator pylon substation fuse-box fusebox transformer', { notNear: 'random idea' }),
     noun('cable cables wires', {
       near: 'bare live spark sparks power electric extension trailing',
@@ -78,6 +126,13 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
     phrase('rewired it|wrong voltage', { spoken: true }),
   ],
   H17: [
+    noun('frost hail sleet snowball snowman', { setting: 'EXT', notNear: 'window glass bullets praise glance cake' }),
+    noun('sunstroke heatstroke hypothermia frostbite sunburn'),
+    phrase(
+      'sun beat down|blistering sun|snow plough|snow plow|wind howl|howling wind|wind scream|roaring wind|biting wind|biting cold|bitter cold|ice-cold water|snow chains',
+      { notNear: 'window' },
+    ),
+    state('sunburnt sunburned frostbitten', { object: 'PERSON BODY' }),
     noun('desert blizzard snowstorm heatwave glacier snowdrift hailstorm hurricane tornado', {
       heading: true,
       notNear: 'food',
@@ -99,6 +154,22 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
     state('freezing', { setting: 'EXT', object: 'PERSON water river lake sea rain wind' }),
   ],
   H18: [
+    noun('well', { heading: 'only', notNext: 'street road lane house' }),
+    phrase('down the well|into the well|in the well|bottom of the well|lower ~ into the', {
+      near: 'well shaft hole pit grave rope',
+      notNear: 'bucket coffin coin stone pebble',
+    }),
+    phrase('in the boot|in the trunk|into the boot|into the trunk|inside the wardrobe', {
+      subject: 'PERSON',
+      near: 'lies lie curled tied locked hides hide gagged squeezes climbs shut bound',
+    }),
+    phrase(
+      'in the grave|into the grave|in the open grave|into the hole|in the hole|in the pit|into the pit|in the trench',
+      {
+        subject: 'PERSON',
+        near: 'stands stand climbs climb waist chest deep lies lie jumps jump falls fall digs dig shoulder',
+      },
+    ),
     state('abandoned derelict disused ruined boarded-up burnt-out crumbling condemned', {
       heading: true,
       notObject:

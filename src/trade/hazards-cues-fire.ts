@@ -21,6 +21,9 @@ const flameNouns =
 /** What raises the hazards of fire and of what is in the air. */
 export const cuesOfFire: Readonly<Record<string, readonly Cue[]>> = {
   H4: [
+    phrase(
+      'party popper|gas explosion|go up with a whoomph|goes up with a whoomph|goes off with a bang|letter bomb|car backfire|gas bottle explode',
+    ),
     verb('explode detonate blow', {
       notNear: 'laughter applause nose candle candles kiss anger rage whistle smoke wind horn hair dust',
       notObject: 'nose candle kiss whistle horn bubble',
@@ -47,6 +50,12 @@ export const cuesOfFire: Readonly<Record<string, readonly Cue[]>> = {
     noun('flare', { near: 'fire fires light lights distress red sea' }),
   ],
   H5: [
+    noun('bunsen', { modifier: true }),
+    phrase('bunsen burner|lick of flame|tongue of flame|camping stove|primus stove|gas stove ~ lit|chip pan'),
+    noun('barbecue', { notNext: 'sauce', notNear: 'unlit cold rusty folded' }),
+    verb('weld solder', { subject: 'PERSON', notObject: 'eyes' }),
+    state('alight ablaze aflame', { notNext: 'from at', notNear: 'bus tram eyes face faces' }),
+    noun('spark', { near: 'sawdust straw hay petrol gas curtain rags shavings grinder weld welding land lands' }),
     ...fuelPoured,
     noun(flameNouns, { notNear: 'electric led moth', notNext: 'company' }),
     noun('match matches', {
@@ -104,6 +113,15 @@ export const cuesOfFire: Readonly<Record<string, readonly Cue[]>> = {
     ),
   ],
   H6: [
+    noun('fumes', { notNear: 'perfume coffee' }),
+    noun('powder plaster', {
+      near: 'cough coughs everywhere sneeze sneezes ceiling cloud chokes',
+      notNear: 'bun face compact gun washing',
+    }),
+    noun('extinguisher', {
+      modifier: true,
+      near: 'empties empty sprays spray cloud powder foam blasts discharge discharges hisses lets aims fires',
+    }),
     noun('smoke fog mist haze', {
       notPrev: 'breath',
       notNext: 'alarm detector screen signal of',

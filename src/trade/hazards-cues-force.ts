@@ -6,12 +6,42 @@ function outside(cues: readonly Cue[]): Cue[] {
   return cues.map((cue) => ('limits' in cue ? { ...cue, limits: { ...cue.limits, setting: 'EXT' } } : cue));
 }
 
+const abstract = 'silence peace dream dreams heart hopes hope life illusion record nerve calm';
+
+/** Glass and crockery that break, and their shards. */
+const glass: readonly Cue[] = [
+  verb('shatter', {
+    subject: 'PERSON NONE GLASSY it jar test-tube tube',
+    notSubject: abstract,
+    notObject: abstract,
+    notNear: abstract,
+  }),
+  verb('smash', { object: 'GLASSY', notObject: 'door guitar phone clock chair table radio', notNear: abstract }),
+  verb('smash', { subject: 'GLASSY', notSubject: 'door chair table', object: 'NONE' }),
+  verb('break', {
+    object: 'glass window bottle mirror vase jar plate pane bowl bulb',
+    notSubject: 'sun dawn light day',
+    notNext: 'down up into off out in free',
+  }),
+  verb('break', {
+    subject: 'glass window bottle mirror vase jar plate pane bowl bulb',
+    object: 'NONE',
+    notNext: 'down up into off out in free',
+  }),
+  noun('shard shards', {}),
+  phrase(
+    'broken glass|broken bottle|broken bottles|jagged neck|glass everywhere|through the glass|smashed glass|smashed window|broken window|broken mirror|pieces of glass|splinters of glass|piece of glass|sliver of glass',
+    { notNear: 'stares looks gazes watches seen sees' },
+  ),
+  noun('glass', { near: 'shatter shatters shattered splinters dustpan barefoot', notNear: 'whisky wine water' }),
+];
+
 /** What raises the hazards of weapons, and of crime in view. */
 export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
   H1: [
     noun('WEAPON musket blunderbuss luger derringer holster ammunition cartridge squib silencer', {
       modifier: true,
-      notPrev: 'glue staple nail radar water ink big',
+      notPrev: 'glue staple nail radar water ink big jump',
       notNext: 'metal dog fire',
     }),
     noun('sniper gunman'),
@@ -33,8 +63,15 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
     }),
   ],
   H2: [
+    noun('BLADE', {
+      near: 'fork forks',
+      notNear: 'lay lays plate plates napkin set sets tray eat eats cutlery supper dinner',
+    }),
+    noun('pin pins needle needles', { near: 'mouth mouthful teeth lips', notNear: 'rolling drill tooth' }),
+    phrase('jagged neck|jagged edge|jagged glass'),
+    noun('chainsaw hacksaw bandsaw scalpel boxcutter box-cutter crossbow'),
     noun('BLADE lance rapier cutlass dagger bayonet stiletto harpoon pitchfork', {
-      notNear: 'propeller fan wiper grass shoulder ice coat crochet',
+      notNear: 'propeller fan wiper grass shoulder ice coat crochet fork forks',
       notNext: 'of block',
       notPrev: 'grappling coat cup curtain picture',
     }),
@@ -55,7 +92,10 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
       },
     ),
   ],
+  H24: glass,
   H21: [
+    verb('snatch grab', { subject: 'PERSON', object: 'handbag purse', setting: 'EXT' }),
+    phrase('masked man|masked men|masked figure|masked gunman|in handcuffs', { setting: 'EXT' }),
     verb('rob mug burgle abduct kidnap', { subject: 'PERSON NONE', notNear: 'cradle sleep' }),
     noun('robbery heist hostage kidnapper robber burglar mugging hold-up', {}),
     noun('policeman policewoman constable policemen cop cops patrolman patrolmen', {}),

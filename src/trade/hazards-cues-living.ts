@@ -21,7 +21,7 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
     verb('drive', {
       notObject: 'nail stake point bargain screw wedge golf fist knife blade sword',
       notNear: 'mad crazy nail golf wild',
-      notSubject: 'rain wind snow',
+      notSubject: 'rain wind snow sleet hail spray sand',
     }),
     noun('VEHICLE', {
       heading: true,
@@ -43,6 +43,14 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
     phrase(
       'behind the wheel|plough into|mount the kerb|mount the pavement|step on the gas|car crash|run over by|hit by a car|seat belt|car chase|slam on the brakes|start the engine|pull over|traffic ~ road|busy road|dual carriageway',
       { heading: true, notNear: 'boat mower' },
+    ),
+    noun('traffic', { setting: 'EXT', notNext: 'light lights cone warden sign', notNear: 'far distant hum distance' }),
+    noun('headlight headlights', { setting: 'EXT', notNear: 'far distant distance' }),
+    phrase(
+      'middle of the road|runs into the road|run into the road|steps into the road|step into the road|out into the road',
+      {
+        notNear: 'music politics',
+      },
     ),
     noun('motorway highway', { heading: true, notNext: 'code' }),
     category(
@@ -68,6 +76,15 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
       'railway track|railway tracks|railway line|level crossing|train tracks|on the tracks|along the tracks|on the rails|subway platform|tube station|metro station|railway station|train station|across the tracks',
       { heading: true },
     ),
+    noun('station', {
+      heading: 'only',
+      notPrev:
+        'police petrol gas service fire radio space bus coach power polling tv television filling ambulance weather pumping lifeboat signal coastguard research',
+    }),
+    noun('platform', {
+      near: 'along runs bench waits whistle guard suitcase suitcases',
+      notNear: 'diving political oil shoe shoes stage speaker lorry weighing viewing',
+    }),
     noun('subway tube', { heading: 'only', notNear: 'paint inner test' }),
     noun('tram', { heading: true, notNear: 'toy model' }),
   ],
@@ -101,6 +118,7 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
       notNext: 'friend band scout',
       notPrev: 'golden poster old bad good call weather make-up makeup cover show',
     }),
+    noun('schoolchildren', {}),
     noun('playground classroom nursery kindergarten schoolyard', {
       heading: true,
       notNear: 'empty deserted plant plants',
@@ -116,7 +134,11 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
       'acid poison bleach petrol gasoline kerosene paraffin diesel chemical chemicals arsenic cyanide solvent ammonia turpentine insecticide weedkiller antifreeze chloroform formaldehyde chlorine caustic lye mercury',
       { notNear: 'rain tongue ivy jazz run runs ran engine pay pays price', notNext: 'ivy rain station pump' },
     ),
-    noun('jerrycan jerry-can petrol-can'),
+    noun('jerrycan jerry-can petrol-can pesticide herbicide slurry sulphur phosphorus peroxide fumes', {
+      notNear: 'exhaust perfume',
+    }),
+    noun('chemical', { heading: true, modifier: true }),
+    noun('tablet tablets', { near: 'swallow swallows bottle palm foil blister', notNear: 'computer screen stylus' }),
     phrase(
       'petrol can|gas can|fuel can|can of petrol|can of gasoline|can of gas|cans of petrol|drain cleaner|lighter fluid|white spirit|rat poison|bleach|weed killer',
       { notNext: 'blonde bottle' },
@@ -137,8 +159,8 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
   H20: [
     ...closeness,
     phrase(
-      'make love|have sex|in ~ underwear|in bed together|in bed with|into bed beside|into bed with|share a bed|out of the shower|in the shower|into the shower|in the bath',
-      { notNear: 'dog birds cat duck child' },
+      'make love|have sex|in ~ underwear|in bed together|in bed with|into bed beside|into bed with|share a bed|out of the shower|in the shower|into the shower|in the bath|in ~ underpants|in ~ boxer shorts|in ~ bra|in ~ knickers',
+      { notNear: 'dog birds cat duck child dress suit coat clothes clothed dressed shirt' },
     ),
     verb('grope molest', { subject: 'PERSON', object: 'PERSON' }),
   ],

@@ -4,6 +4,7 @@ import { cuesOfFalls } from './hazards-cues-falls.js';
 import { cuesOfFire } from './hazards-cues-fire.js';
 import { cuesOfForce } from './hazards-cues-force.js';
 import { cuesOfLiving } from './hazards-cues-living.js';
+import { ownHazards } from './hazards-further.js';
 import type { Cue } from './implications/cue.js';
 
 /** The cues of one hazard. The words are our own choice. */
@@ -21,4 +22,7 @@ const cues: Readonly<Record<string, readonly Cue[]>> = {
 };
 
 /** What raises each hazard, in the order of the table. */
-export const hazardCues: readonly HazardCues[] = hazards.map(({ id }) => ({ id, cues: cues[id] ?? [] }));
+export const hazardCues: readonly HazardCues[] = [...hazards, ...ownHazards].map(({ id }) => ({
+  id,
+  cues: cues[id] ?? [],
+}));

@@ -1,25 +1,9 @@
-/** One row of the hazard table: what the danger box of a sheet prints when the row is raised. */
-export interface Hazard {
-  /** `H1` to `H21`. */
-  readonly id: string;
-  readonly title: string;
-  /** The general precaution, in our words. It never promises anything. */
-  readonly precaution: string;
-  /** The published bulletins and guidance to read. */
-  readonly reading: string;
-  /** Who must be qualified or licensed to decide. */
-  readonly qualified: string;
-  /** Where the row's facts are published (names as in the trade's literature), "common practice" or "from memory". */
-  readonly source: string;
-}
+import { bulletins, check, type Hazard, sheets } from './hazard.js';
+import { milderHazards, ownHazards } from './hazards-further.js';
 
 /** Prints once under every danger box: what the tool does not know. */
 export const hazardCaution =
   'General cautions only. Check the current text of every bulletin: numbers and law change. Local codes and licensed people decide. A hazard not listed here may still be there.';
-
-const bulletins = (numbers: string): string => `Industry-Wide Labor-Management Safety Committee, ${numbers}`;
-const sheets = (numbers: string): string => `UK HSE entertainment information, ${numbers}`;
-const check = 'Check the current text.';
 
 /** Hazards of a shoot, by number. */
 export const hazards: readonly Hazard[] = [
@@ -216,31 +200,7 @@ export const hazards: readonly Hazard[] = [
   },
 ];
 
-/** Rows that stand in for a graver one where the words tell of less: what is raised says which. */
-export const milderHazards: readonly (Hazard & { readonly insteadOf: string })[] = [
-  {
-    id: 'H22',
-    insteadOf: 'H20',
-    title: 'Intimacy',
-    precaution:
-      'Talk the kiss through and write the consent down before the day; it can be withdrawn. Agree the moves and how long it lasts, keep the room small, and ask who is ill or has a cold sore. Never assume how far it goes from the script alone.',
-    reading: `Ask the performers’ union or an intimacy coordinator, from common practice. ${check}`,
-    qualified: 'An intimacy coordinator, or a trained person whom both performers choose.',
-    source: 'common practice; no published source seen',
-  },
-  {
-    id: 'H23',
-    insteadOf: 'H2',
-    title: 'Toy blades',
-    precaution:
-      'Feel it for hard edges and points, keep it away from eyes and faces, and rehearse slowly when it is swung. Carry and store it covered in public: from afar a toy looks real.',
-    reading: `${sheets('sheet 20')}. ${check}`,
-    qualified: 'The person in charge of props.',
-    source: 'HSE sheet 20; common practice',
-  },
-];
-
-const byId = new Map([...hazards, ...milderHazards].map((hazard) => [hazard.id, hazard]));
+const byId = new Map([...hazards, ...ownHazards, ...milderHazards].map((hazard) => [hazard.id, hazard]));
 
 /** The row of a hazard's id (`H5`). Throws for an id that is in no row: that is a fault of ours, not of a script. */
 export function hazardOf(id: string): Hazard {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { raiseHazards } from '../../src/find/hazards.js';
-import { hazards, milderHazards } from '../../src/trade/hazards.js';
+import { hazards } from '../../src/trade/hazards.js';
+import { milderHazards, ownHazards } from '../../src/trade/hazards-further.js';
 import { severityOf } from '../../src/trade/hazards-order.js';
 import { implications } from '../../src/trade/implications/implications.js';
 import { saidByDanger } from '../../src/trade/implications/said-by-danger.js';
@@ -235,8 +236,8 @@ describe('what is only pictured, compared or a figure of speech', () => {
 
 describe('the order of a danger box', () => {
   it('has a place for every row', () => {
-    const places = [...hazards, ...milderHazards].map(({ id }) => severityOf(id));
-    expect(new Set(places).size).toBe(hazards.length + milderHazards.length);
+    const places = [...hazards, ...ownHazards, ...milderHazards].map(({ id }) => severityOf(id));
+    expect(new Set(places).size).toBe(hazards.length + ownHazards.length + milderHazards.length);
     expect(Math.max(...places)).toBe(places.length - 1);
   });
 
@@ -249,6 +250,7 @@ describe('the order of a danger box', () => {
           words: 'Nora',
           at: script.scenes[0]?.at as never,
           because: 'told',
+          children: [],
         })),
       }),
     });
@@ -262,7 +264,7 @@ describe('work that the danger box says already', () => {
       others: (script) => {
         const at = script.scenes[0]?.at as never;
         return {
-          hazards: hazards.map((hazard) => ({ scene: 0, hazard, words: 'Nora', at, because: 'told' })),
+          hazards: hazards.map((hazard) => ({ scene: 0, hazard, words: 'Nora', at, because: 'told', children: [] })),
           tasks: ['child', 'climb', 'boat', 'blade'].map((id) => ({
             scene: 0,
             text: id,

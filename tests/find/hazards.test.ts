@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { raiseHazards } from '../../src/find/hazards.js';
 import type { Find } from '../../src/find/types.js';
-import { hazardCaution, hazardOf, hazards, milderHazards } from '../../src/trade/hazards.js';
+import { hazardCaution, hazardOf, hazards } from '../../src/trade/hazards.js';
 import { hazardCues } from '../../src/trade/hazards-cues.js';
+import { milderHazards, ownHazards } from '../../src/trade/hazards-further.js';
 import { implications } from '../../src/trade/implications/implications.js';
 import { readAll, readOne } from './implied/read-one.js';
 
@@ -38,8 +39,17 @@ describe('the hazard table', () => {
     expect(idsOf('Tom waves a plastic sword. Nora has a knife.')).toEqual(['H2']);
   });
 
+  it('names the children of whom the same words tell', () => {
+    const near = (body: string, id: string) => raised(body).find(({ hazard }) => hazard === id)?.children;
+    expect(near('A little girl cuts paper with scissors.', 'H2')).toEqual(['little girl']);
+    expect(near('Ines, ten, sits on the step. She has a knife.', 'H2')).toEqual(['Ines']);
+    expect(near('Nora chops wood with the axe. A boy of nine watches from the door.', 'H2')).toEqual([]);
+    expect(near('POLLY, ten, waits. Nora lights the stove. Polly strokes the dog.', 'H8')).toEqual(['POLLY']);
+    expect(near('Nora has a knife.', 'H2')).toEqual([]);
+  });
+
   it('sends every reader to the current text', () => {
-    for (const { id, reading } of [...hazards, ...milderHazards])
+    for (const { id, reading } of [...hazards, ...ownHazards, ...milderHazards])
       expect(reading, id).toMatch(/Check the current text\.$/);
     expect(hazardCaution).toMatch(/local codes and licensed people decide/i);
   });
@@ -47,7 +57,7 @@ describe('the hazard table', () => {
   it('never says that anything is safe', () => {
     const texts = [
       hazardCaution,
-      ...[...hazards, ...milderHazards].flatMap(({ title, precaution, reading, qualified }) => [
+      ...[...hazards, ...ownHazards, ...milderHazards].flatMap(({ title, precaution, reading, qualified }) => [
         title,
         precaution,
         reading,

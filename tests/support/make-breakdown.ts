@@ -173,6 +173,7 @@ export function makeHazard(part: Partial<SceneHazard> & Pick<SceneHazard, 'title
     words: part.title,
     line: 1,
     because: 'a mark',
+    children: [],
     precaution: 'Keep one adult watching.',
     reading: 'local guidance',
     qualified: 'a named adult',

@@ -2,6 +2,7 @@ import type { Sentence, Token } from '../reading.js';
 import { findDescribed, findObjects, findSubject, phraseStart } from './clause.js';
 import type { CueIndex, IndexedCue, Where } from './cue-index.js';
 import { isUnreal } from './unreal.js';
+import { isOnlyVerb, isPassive, isPerfect, isVerbAfterAll } from './verb-forms.js';
 import { holds, isPerson, openWordList, type WordList } from './word-list.js';
 
 /** A cue that stands in a sentence. */
@@ -118,32 +119,13 @@ function aroundVerb(tokens: readonly Token[], at: number): Around | null {
   return { subject: null, objects: sufferer ? [sufferer] : [], first: at, last: at, core: at };
 }
 
-/** "Nora and Tom smoke by the door": a word taken for a noun right after a person, with no thing to follow. */
-function isVerbAfterAll(tokens: readonly Token[], at: number): boolean {
-  const [before, token, next] = [tokens[at - 1], tokens[at] as Token, tokens[at + 1]];
-  if (token.tag !== 'noun' || !before) return false;
-  const person = before.person !== null || (before.tag === 'pronoun' && /^(?:he|she|they|we|who)$/.test(before.lower));
-  return person && (next === undefined || !/^(?:noun|name|adjective|verb|auxiliary)$/.test(next.tag));
-}
-
-/** "has smashed", but not "has been smashed". */
-function isPerfect(tokens: readonly Token[], at: number): boolean {
-  const before = tokens.slice(Math.max(0, at - 2), at).map(({ lower }) => lower);
-  return before.some((word) => /^(?:has|have|had|['’]ve)$/.test(word)) && !before.includes('been');
-}
-
-function isPassive(tokens: readonly Token[], at: number): boolean {
-  const before = tokens.slice(Math.max(0, at - 2), at);
-  return before.some(({ tag, lower }) => tag === 'auxiliary' || /^(?:get|gets|got|getting)$/.test(lower));
-}
-
 function aroundNoun(tokens: readonly Token[], at: number, modifier: boolean, inHeading: boolean): Around | null {
   const token = tokens[at] as Token;
   const next = tokens[at + 1];
   const isNoun = token.tag === 'noun' || (token.tag === 'adjective' && modifier) || isShouted(token);
   // Words of a place in capitals are tagged by chance.
   if (!isNoun && !inHeading) return null;
-  if (!modifier && next?.tag === 'noun' && token.lower === token.lemma) return null;
+  if (!modifier && next?.tag === 'noun' && token.lower === token.lemma && !isOnlyVerb(tokens, next)) return null;
   if (isOwnerOnly(tokens, at)) return null;
   return { subject: null, objects: [], first: modifierStart(tokens, at), last: at, core: at };
 }

@@ -1,4 +1,5 @@
 import { foldName } from '../../base/slug.js';
+import type { Range } from '../../base/text-range.js';
 import type { Script } from '../../script/types.js';
 import { learnNames } from '../people-names.js';
 import type { Sentence, Token } from '../reading.js';
@@ -16,7 +17,7 @@ export function raiseMinors(script: Script, sentences: readonly Sentence[]): Rea
   const told = [...listed, ...ages.flatMap(({ minor, named }) => (named ? [minor] : []))];
   const minors = gather(told, new Set(script.people.flatMap(({ names }) => names.map(foldName))));
   return [
-    ...ages.map(({ sentence, start, end }) => reason(sentence, start, end, 'an age in the action', 0)),
+    ...ages.map(({ sentence, start, end, minor }) => reason(sentence, start, end, 'an age in the action', 0, minor)),
     ...sentences.flatMap((sentence) => (sentence.kind === 'action' ? fromMentions(sentence, minors) : [])),
     ...fromCues(script, minors),
     ...fromCastNotes(script, minors),
@@ -49,7 +50,7 @@ function fromMentions(sentence: Sentence, minors: Minors): Reason[] {
     const token = sentence.tokens[at] as Token;
     const named = minorOf(token, minors);
     if (named && named !== before)
-      reasons.push(reason(sentence, token.start, endOfName(sentence, at, named, minors), sayAge(named), 0.9));
+      reasons.push(reason(sentence, token.start, endOfName(sentence, at, named, minors), sayAge(named), 0.9, named));
     before = named;
   }
   return reasons;
@@ -76,7 +77,7 @@ function fromCues(script: Script, minors: Minors): Reason[] {
       if (block.kind !== 'speech') return [];
       const { name, at } = block.cue;
       const minor = minors.get(foldName(names.canonical(name) ?? name)) ?? minors.get(foldName(name));
-      return minor ? [{ scene, hazard: 'H15', words: name, at, because: sayAge(minor), rank: 2 }] : [];
+      return minor ? [elsewhere(scene, name, at, minor, 2)] : [];
     }),
   );
 }
@@ -87,7 +88,7 @@ function fromCastNotes(script: Script, minors: Minors): Reason[] {
       if (note.kind !== 'items' || note.category !== 'cast') return [];
       return note.items.flatMap(({ name, at }) => {
         const minor = minors.get(foldName(name));
-        return minor ? [{ scene, hazard: 'H15', words: name, at, because: sayAge(minor), rank: 1 }] : [];
+        return minor ? [elsewhere(scene, name, at, minor, 1)] : [];
       });
     }),
   );
@@ -99,7 +100,19 @@ function sayAge({ name, age, from }: Minor): string {
   return `the age of ${name}: ${age} (${sources[from]})`;
 }
 
-function reason(sentence: Sentence, start: number, end: number, because: string, rank: number): Reason {
+/** A cue or a note names a minor. */
+function elsewhere(scene: number, words: string, at: Range, minor: Minor, rank: number): Reason {
+  return { scene, hazard: 'H15', words, at, because: sayAge(minor), rank, sentence: null, child: minor.name };
+}
+
+function reason(
+  sentence: Sentence,
+  start: number,
+  end: number,
+  because: string,
+  rank: number,
+  { name }: Minor,
+): Reason {
   return {
     scene: sentence.scene,
     hazard: 'H15',
@@ -107,5 +120,7 @@ function reason(sentence: Sentence, start: number, end: number, because: string,
     at: sentence.place(start, end),
     because,
     rank,
+    sentence,
+    child: name,
   };
 }

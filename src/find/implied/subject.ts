@@ -43,7 +43,8 @@ export function nameSubject<Owner>(
   return onlyPerson(sentence, paragraphs);
 }
 
-function onlyPerson(sentence: Sentence, paragraphs: Paragraphs): string | null {
+/** The one person whom the paragraph has named so far, or null when there are more or none. */
+export function onlyPerson(sentence: Sentence, paragraphs: Paragraphs): string | null {
   const named = new Set<string>();
   for (const one of paragraphs.get(keyOf(sentence)) ?? []) {
     for (const { person } of one.tokens) if (person !== null) named.add(person);

@@ -51,12 +51,13 @@ function measureJson(scene: BreakdownScene) {
 
 function openJson(scene: BreakdownScene) {
   return {
-    hazards: scene.hazards.map(({ id, title, words, line, because, precaution, reading, qualified }) => ({
+    hazards: scene.hazards.map(({ id, title, words, line, because, children, precaution, reading, qualified }) => ({
       id,
       title,
       words,
       line,
       because,
+      children,
       precaution,
       reading,
       qualified,

@@ -73,7 +73,9 @@ function shortQualified(hazard: SceneHazard): Words[] {
 /** What raised a hazard: the words of the script, the writer's own note, or the reason. */
 export function raisedBy(hazard: SceneHazard): Inline {
   if (hazard.id === 'note') return 'the writer’s safety note';
-  return hazard.words === '' ? hazard.because : quoteWords(hazard.words);
+  if (hazard.words === '') return hazard.because;
+  const words = quoteWords(hazard.words);
+  return hazard.children.length === 0 ? words : [`${words}, `, bold('child near: '), hazard.children.join(', ')];
 }
 
 type Words = Extract<Inline, readonly unknown[]>[number];

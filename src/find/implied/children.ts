@@ -1,0 +1,61 @@
+import { foldName } from '../../base/slug.js';
+import type { Sentence } from '../reading.js';
+import type { Find } from '../types.js';
+import type { Reason } from './reason.js';
+import { groupParagraphs, onlyPerson } from './subject.js';
+
+/** The children of whom a sentence tells, by name or in the words of the script. */
+export type ChildrenOf = (sentence: Sentence | null) => readonly string[];
+
+const nobody: readonly string[] = [];
+
+/**
+ * Finds the children of every sentence that names one, has one handle a thing, or means by "he" or "she" the one child of
+ * its paragraph: who holds the knife is what a danger box must tell.
+ */
+export function findChildren(
+  reasons: readonly Reason[],
+  sentences: readonly Sentence[],
+  elements: readonly Find[],
+): ChildrenOf {
+  const told = reasons.filter((one) => one.child !== null);
+  if (told.length === 0) return () => nobody;
+  const named = new Map<Sentence, string[]>();
+  for (const { sentence, child } of told) if (sentence && child) addTo(named, sentence, child);
+  const byName = new Map(told.map(({ child }) => [foldName(child ?? ''), child ?? '']));
+  const holders = elements.filter(({ by }) => by !== null && byName.has(foldName(by)));
+  const paragraphs = groupParagraphs(sentences);
+  return (sentence) => {
+    if (sentence === null) return nobody;
+    const names = [...(named.get(sentence) ?? nobody)];
+    for (const { by, at, scene } of holders) {
+      if (scene === sentence.scene && isInside(at.start.offset, sentence)) names.push(by as string);
+    }
+    if (names.length === 0 && sentence.tokens.some(({ lower }) => lower === 'he' || lower === 'she')) {
+      const meant = byName.get(foldName(onlyPerson(sentence, paragraphs) ?? ''));
+      if (meant) names.push(meant);
+    }
+    return tellApart(names);
+  };
+}
+
+function addTo(map: Map<Sentence, string[]>, sentence: Sentence, name: string): void {
+  const names = map.get(sentence);
+  if (names) names.push(name);
+  else map.set(sentence, [name]);
+}
+
+function isInside(offset: number, { text, place }: Sentence): boolean {
+  const { start, end } = place(0, text.length);
+  return start.offset <= offset && offset < end.offset;
+}
+
+/** Each once, whatever its letters; "little girl" and "girl" are one. */
+function tellApart(names: readonly string[]): string[] {
+  const kept: string[] = [];
+  for (const name of [...names].sort((a, b) => b.length - a.length)) {
+    const folded = foldName(name);
+    if (!kept.some((one) => foldName(one).includes(folded))) kept.push(name);
+  }
+  return kept;
+}
