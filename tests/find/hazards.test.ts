@@ -44,7 +44,7 @@ describe('the hazard table', () => {
     expect(near('A little girl cuts paper with scissors.', 'H2')).toEqual(['little girl']);
     expect(near('Ines, ten, sits on the step. She has a knife.', 'H2')).toEqual(['Ines']);
     expect(near('Nora chops wood with the axe. A boy of nine watches from the door.', 'H2')).toEqual([]);
-    expect(near('POLLY, ten, waits. Nora lights the stove. Polly strokes the dog.', 'H8')).toEqual(['POLLY']);
+    expect(near('POLLY, ten, waits. Nora lights the stove. Polly strokes the dog.', 'H8')).toEqual(['Polly']);
     expect(near('Nora has a knife.', 'H2')).toEqual([]);
   });
 

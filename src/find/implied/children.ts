@@ -20,16 +20,21 @@ export function findChildren(
 ): ChildrenOf {
   const told = reasons.filter((one) => one.child !== null);
   if (told.length === 0) return () => nobody;
+  const byName = new Map<string, string>();
   const named = new Map<Sentence, string[]>();
-  for (const { sentence, child } of told) if (sentence && child) addTo(named, sentence, child);
-  const byName = new Map(told.map(({ child }) => [foldName(child ?? ''), child ?? '']));
+  for (const { sentence, child } of told) {
+    if (child === null) continue;
+    if (!byName.has(foldName(child))) byName.set(foldName(child), child);
+    if (sentence) addTo(named, sentence, byName.get(foldName(child)) ?? child);
+  }
   const holders = elements.filter(({ by }) => by !== null && byName.has(foldName(by)));
   const paragraphs = groupParagraphs(sentences);
   return (sentence) => {
     if (sentence === null) return nobody;
     const names = [...(named.get(sentence) ?? nobody)];
     for (const { by, at, scene } of holders) {
-      if (scene === sentence.scene && isInside(at.start.offset, sentence)) names.push(by as string);
+      const child = byName.get(foldName(by ?? ''));
+      if (child && scene === sentence.scene && isInside(at.start.offset, sentence)) names.push(child);
     }
     if (names.length === 0 && sentence.tokens.some(({ lower }) => lower === 'he' || lower === 'she')) {
       const meant = byName.get(foldName(onlyPerson(sentence, paragraphs) ?? ''));
