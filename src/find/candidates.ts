@@ -3,6 +3,7 @@ import { isIdiom } from './idioms.js';
 import type { Kind } from './kinds.js';
 import type { Lexicon } from './lexicon.js';
 import { isNoThingHere } from './no-things.js';
+import { pictureTest } from './only-pictured.js';
 import type { Token } from './reading.js';
 import { isShotTalk } from './shot-talk.js';
 import { readSignals, type Signals } from './signals.js';
@@ -16,7 +17,9 @@ export interface Candidate {
 
 /** The candidates of a sentence: heads of noun phrases, and the whole that a part belongs to ("coat pocket"). */
 export function findCandidates(clauses: Clauses, lexicon: Lexicon): Candidate[] {
-  return clauses.parts.flatMap((part) => readPart(part, clauses, lexicon));
+  const isPictured = pictureTest(clauses);
+  const found = clauses.parts.flatMap((part) => readPart(part, clauses, lexicon));
+  return isPictured ? found.filter(({ part, kind }) => !isPictured(part, kind)) : found;
 }
 
 function readPart(part: Part, clauses: Clauses, lexicon: Lexicon): Candidate[] {
@@ -94,11 +97,17 @@ function isColour({ phrase }: Part, kind: Kind): boolean {
 const isTakenOff = (deed: Part['deed']) =>
   /^(?:off|on)$/.test(deed?.particle ?? '') && /^(?:kick|take|slip|pull|ease|put)$/.test(deed?.lemma ?? '');
 
+/** "runs behind in heels". */
+const isShod = ({ determiner, owner }: Part['phrase'], preposition: string | null) =>
+  preposition === 'in' && determiner === null && owner === null;
+
 /** Parts, bodies, rooms, times: no element by themselves. */
-function isNothing(kind: Kind, { phrase, deed }: Part): boolean {
+function isNothing(kind: Kind, { phrase, deed, preposition }: Part): boolean {
   if (kind.letters.startsWith('t') || kind.letters === '') return true;
   if (kind.from < phrase.head) return false;
   if (kind.classes.includes('body') && kind.letters.startsWith('c') && isTakenOff(deed)) return false;
+  if (kind.classes.includes('body') && kind.letters.startsWith('c') && isShod(phrase, preposition)) return false;
+  if (kind.head === 'bone' && /^(?:gnaw|chew|bury|dig|drop|throw|carry)$/.test(deed?.lemma ?? '')) return false;
   if (kind.classes.includes('body')) return !/^an?$/.test(phrase.determiner?.lower ?? '') || kind.source !== 'list';
   if (kind.source === 'list' || kind.source === 'weak') return false;
   return kind.classes.some((name) => /^(?:places|time-words|quantities|parts-of|numbers)$/.test(name));

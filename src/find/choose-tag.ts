@@ -1,5 +1,6 @@
 import { chooseClosed } from './closed-words.js';
-import { isAfterAge, isChained, isGoal, isJoined, isLet, isTold } from './neighbours-of-verbs.js';
+import { compoundTag, isThingOfDoing } from './compound-words.js';
+import { isAfterAge, isChained, isGoal, isJoined, isLet, isSecondGarment, isTold } from './neighbours-of-verbs.js';
 import { isFirstName, opensAsVerb } from './opening-words.js';
 import type { Tag, Token } from './reading.js';
 import { afterVerb, canBeNoun, type Draft } from './word-neighbours.js';
@@ -53,6 +54,8 @@ function chooseOpen(drafts: readonly Draft[], at: number, before: readonly Token
   const { uses } = drafts[at] as Draft;
   if (at === 0 && uses.noun?.entry.core && /^[.!]$/.test(drafts[1]?.text ?? '')) return 'noun';
   const previous = lastTag(before);
+  const bound = compoundTag(drafts, at, before.at(-1), reading);
+  if (bound) return bound;
   if (uses.adverb && !(reading.phrase === 'open' && uses.adjective >= 3)) return 'adverb';
   if (reading.phrase === 'open') return inPhrase(drafts, at, before);
   const verb = asVerbHere(drafts, at, previous, reading);
@@ -132,8 +135,7 @@ function asVerbHere(drafts: readonly Draft[], at: number, previous: Token | null
   const next = drafts[at + 1];
   const onlyVerb = !uses.noun && uses.adjective < 0;
   if (verb.form === 'base' && verb.share >= 4 && isLet(drafts, at)) return 'verb';
-  if (verb.form === 'ing')
-    return uses.noun?.entry.core && !afterVerb(next) && previous?.text !== ',' ? null : 'participle';
+  if (verb.form === 'ing') return isThingOfDoing(uses, previous, next) ? null : 'participle';
   if (previous?.tag === 'auxiliary')
     return verb.form === 'ed'
       ? 'participle'
@@ -194,6 +196,7 @@ function finiteVerb(drafts: readonly Draft[], at: number, previous: Token | null
   // "goggles pushed up in her hair": a participle tells of the noun before it.
   if (previous?.tag === 'punctuation' && uses.noun?.entry.core && isTold(next, drafts[at + 2])) return null;
   if (isAfterAge(drafts, at)) return 'verb';
+  if (isSecondGarment(drafts, at)) return null;
   if (previous?.tag === 'name' || previous?.tag === 'pronoun')
     return verb.form === 'base' && uses.adjective >= 5 && verb.share < 5 ? null : 'verb';
   if (previous?.tag === 'noun' && uses.noun?.entry.core && isMaterial(drafts[at - 1])) return null;

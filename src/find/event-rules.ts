@@ -1,4 +1,5 @@
 import type { DeedFacts } from './deed-facts.js';
+import { lightRules } from './light-rules.js';
 import { any, type EventRule, soundRules } from './sound-rules.js';
 import { toolRules } from './tool-rules.js';
 
@@ -219,5 +220,6 @@ export const eventRules: readonly EventRule[] = [
     words: 'somebody vomits',
     holds: (f) => /^(?:vomit|retch)$/.test(f.deed.lemma) && f.doer === 'person',
   },
+  ...lightRules,
   ...soundRules,
 ];

@@ -22,6 +22,8 @@ export interface Event {
   readonly rule: string;
   /** Place of the head of a subject that is heard and not seen: "a dog barks somewhere". */
   readonly hides: number | null;
+  /** Place of the head of an animal that the words let hear and do not show: "a dog howls." */
+  readonly heard?: number;
 }
 
 /** Finds what verbs name as events: stunts, sounds, effects, make-up. */
@@ -36,6 +38,7 @@ export function findEvents(clauses: Clauses, lexicon: Lexicon): Event[] {
     const at = rule.bySubject ? (subject?.head ?? deed.at) : deed.at;
     if (events.some((one) => one.at === at)) continue;
     const named = facts.doer !== 'person' && facts.doer !== 'nobody' && subject !== null && at === deed.at;
+    const sounds = named && rule.category === 'sound';
     const { tokens } = clauses.sentence;
     const word = (tokens[at] as Token).lower;
     events.push({
@@ -50,7 +53,8 @@ export function findEvents(clauses: Clauses, lexicon: Lexicon): Event[] {
       stranger: deed.subject && deed.subject.person === null ? strangerIn(deed.subject, clauses) : null,
       confidence: 0.7,
       rule: rule.words,
-      hides: named && rule.category === 'sound' && isOnlyHeard(facts, clauses, lexicon) ? subject.head : null,
+      hides: sounds && isOnlyHeard(facts, clauses, lexicon) ? subject.head : null,
+      ...(sounds && isNotShown(facts, clauses) ? { heard: subject.head } : {}),
     });
   }
   return events;
@@ -68,4 +72,14 @@ function isOnlyHeard({ deed, doer, subject, rest }: DeedFacts, clauses: Clauses,
   const isFar = (word: string) => lexicon.find(word)?.classes.includes('far-words') ?? false;
   if ([...before, ...rest].some(isFar) || before[0] === 'from') return true;
   return doer === 'animal' && rest.length === 0 && callers.test(subject?.head ?? '');
+}
+
+/** "A dog howls.", "A dog barks, twice.": nothing tells where it is or what it looks like. */
+function isNotShown({ deed, doer }: DeedFacts, { deeds, sentence: { tokens } }: Clauses): boolean {
+  const phrase = deed.subject?.phrase;
+  if (doer !== 'animal' || !phrase || phrase.end !== deed.at || phrase.modifiers.length > 0) return false;
+  const { lower, lemma } = tokens[phrase.head] as Token;
+  if (lower !== lemma || deeds.some((one) => one !== deed && one.subject?.phrase === phrase)) return false;
+  const next = tokens.slice(deed.at + 1).find(({ tag }) => tag !== 'adverb');
+  return next === undefined || /^[.,;!]$/.test(next.text);
 }

@@ -3,21 +3,19 @@ import { sayFind } from '../messages/find.js';
 import type { Script } from '../script/types.js';
 import type { Clauses, Subject } from './clause-types.js';
 import { leaveWhole, readClauses } from './clauses.js';
-import { eventFind, readEvents } from './event-finds.js';
-import type { Event } from './events.js';
 import { tellForeignWords } from './foreign-words.js';
 import { raiseHazards } from './hazards.js';
 import { imply } from './imply.js';
 import type { Lexicon } from './lexicon.js';
 import { markedPlaces } from './marked-places.js';
-import { type Mention, readMentions } from './mentions.js';
 import { findMoves } from './moves.js';
 import { findPeople } from './people-finds.js';
 import { mayPoint } from './plainly-present.js';
 import { holdersByPronoun } from './pronoun-holders.js';
 import { type Listed, readPronounThings } from './pronoun-things.js';
 import { readSentences } from './read-sentences.js';
-import type { Sentence, Token } from './reading.js';
+import { readThings } from './read-things.js';
+import type { Sentence } from './reading.js';
 import { learnReferents } from './referents.js';
 import { nameElements } from './same-element.js';
 import { changeStates } from './state-changes.js';
@@ -50,7 +48,7 @@ export function findElements(script: Script, lexicon: Lexicon): FoundElements {
   const clauses = takeApart(sentences, lexicon);
 
   // 3. What each sentence names: events first, things where no event stands.
-  const { mentions, events } = readAll(clauses, placeWords(sentences), lexicon);
+  const { mentions, events } = readThings(clauses, placeWords(sentences), lexicon);
 
   // 4. The whole script: one element under several names, evidence from anywhere.
   const extras = nameElements(mentions.filter((one) => one.category === 'extras'));
@@ -113,33 +111,6 @@ function isShouting(sentences: readonly Sentence[]): boolean {
   const loud = nouns.filter(({ text }) => text.length > 1 && text === text.toUpperCase() && /\p{Lu}/u.test(text));
   return nouns.length > 0 && loud.length / nouns.length > 1 / 3;
 }
-
-interface Read {
-  readonly mentions: readonly Mention[];
-  readonly events: readonly { readonly find: Find; readonly stranger: Token | null }[];
-}
-
-function readAll(clauses: readonly Clauses[], places: ReadonlySet<string>, lexicon: Lexicon): Read {
-  const mentions: Mention[] = [];
-  const events: { find: Find; stranger: Token | null }[] = [];
-  for (const clause of clauses) {
-    const found = readEvents(clause, lexicon);
-    for (const event of found) events.push({ find: eventFind(event, clause), stranger: event.stranger ?? null });
-    for (const one of readMentions(clause, placesOf(found), lexicon)) if (!isPlace(one, places)) mentions.push(one);
-  }
-  return { mentions, events };
-}
-
-const nowhere: ReadonlySet<number> = new Set();
-
-/** The words that events stand for, and those that they hide. */
-function placesOf(events: readonly Event[]): ReadonlySet<number> {
-  if (events.length === 0) return nowhere;
-  return new Set(events.flatMap(({ at, hides }) => (hides === null ? [at] : [at, hides])));
-}
-
-const isPlace = ({ inHand, category, name }: Mention, places: ReadonlySet<string>) =>
-  !inHand && /^(?:extras|dressing|props)$/.test(category) && places.has(name.singular);
 
 /** The words for places in the headings: a diner that a scene plays in is nobody and nothing to get. */
 function placeWords(sentences: readonly Sentence[]): ReadonlySet<string> {

@@ -40,3 +40,12 @@ export function isChained(drafts: readonly Draft[], at: number): boolean {
   if (uses?.verb?.form !== 's') return false;
   return uses.noun === null || /^(?:determiner|possessive)$/.test(drafts[at + 1]?.uses.closed ?? '');
 }
+
+/** "in bicycle clips and goggles": one more of what somebody wears. */
+export function isSecondGarment(drafts: readonly Draft[], at: number): boolean {
+  const noun = drafts[at]?.uses.noun;
+  if (drafts[at - 1]?.lower !== 'and' || !noun?.entry.core.startsWith('c')) return false;
+  if (/^(?:determiner|possessive|pronoun)$/.test(drafts[at + 1]?.uses.closed ?? '')) return false;
+  const before = drafts[at - 2];
+  return before?.uses.noun != null && (before.compound || before.uses.noun.entry.core.startsWith('c'));
+}

@@ -12,9 +12,85 @@ export function isNoThingHere(part: Part, kind: Kind, clauses: Clauses): boolean
     isGone(part, clauses) ||
     isDrawn(part, kind) ||
     isWriting(part, kind, clauses) ||
-    isCrookOfArm(part, kind, clauses)
+    isCrookOfArm(part, kind, clauses) ||
+    isSign(part, kind, clauses) ||
+    isDirt(part, kind) ||
+    isTank(part, kind) ||
+    isTruckBed(part, kind, clauses) ||
+    isMereLight(part, kind, clauses) ||
+    isOnlySource(part, kind, clauses) ||
+    isSaying(kind, clauses.sentence.text)
   );
 }
+
+/** "A red cross marks the cove": drawn on the map. */
+function isSign({ role, phrase }: Part, { head }: Kind, { sentence }: Clauses): boolean {
+  if (role !== 'subject' || !/^(?:cross|arrow|dot|circle|star|line|tick|stripe)$/.test(head)) return false;
+  return /^(?:marks?|points?|shows?)$/.test(sentence.tokens[phrase.end]?.lower ?? '');
+}
+
+/** "shakes off the grit", "wipes crumbs from the table": what only makes dirty is got from nowhere. */
+const isDirt = ({ deed, role }: Part, { source, letters }: Kind) =>
+  role === 'object' &&
+  source !== 'list' &&
+  letters.startsWith('p') &&
+  /^(?:shake|brush|wipe|flick|dust|scrape)$/.test(deed?.lemma ?? '') &&
+  /^(?:off|away)$/.test(deed?.particle ?? '');
+
+/** "fills the tank": the car's own. */
+const isTank = ({ deed, role, phrase }: Part, { head }: Kind) =>
+  head === 'tank' &&
+  role === 'object' &&
+  phrase.modifiers.length === 0 &&
+  /^(?:fill|refill|drain|top)$/.test(deed?.lemma ?? '');
+
+/** "a wardrobe roped upright in the bed", with a pickup in the sentence. */
+const isTruckBed = ({ preposition }: Part, { head }: Kind, { sentence }: Clauses) =>
+  head === 'bed' &&
+  /^(?:in|into|from|onto|on)$/.test(preposition ?? '') &&
+  sentence.tokens.some(({ lemma }) => /^(?:pickup|pick-up|truck|lorry|flatbed|ute)$/.test(lemma));
+
+/** "The light comes through", "the light in her eyes goes out": light that nobody has to bring. */
+const isMereLight = ({ role, phrase }: Part, { head, from }: Kind, { sentence }: Clauses) =>
+  head === 'light' &&
+  role === 'subject' &&
+  from === phrase.head &&
+  sentence.tokens[phrase.head]?.lower === 'light' &&
+  phrase.modifiers.length === 0 &&
+  phrase.owner === null &&
+  /^(?:the)?$/.test(phrase.determiner?.lower ?? '') &&
+  sentence.tokens.slice(phrase.end, phrase.end + 5).some(({ lemma }) => falling.test(lemma));
+const falling = /^(?:pool|fall|spill|pour|stream|filter|slant|leak|seep|linger|eye|come|bleed|flood)$/;
+
+/** "the lifeboat's maroon goes up", "a semi's air horn": it is heard or seen far off, and what it comes from is not there. */
+function isOnlySource({ phrase }: Part, { letters }: Kind, clauses: Clauses): boolean {
+  if (!/^[va]/.test(letters)) return false;
+  const own = clauses.parts.find((one) => one.phrase.owner?.phrase === phrase);
+  return own !== undefined && own.role !== 'object' && /^(?:s|e)/.test(clauses.kindOf(own.phrase).letters);
+}
+
+/** Sayings that name a thing and mean none, by the word they name. */
+const sayings: Readonly<Record<string, RegExp>> = {
+  cat: /\braining cats and dogs\b|\bcat out of the bag\b|\bcat among the pigeons\b/i,
+  dog: /\braining cats and dogs\b|\bdog in the manger\b/i,
+  elephant: /\belephant in the room\b/i,
+  wolf: /\bwolf (?:at|from) the door\b/i,
+  bull: /\bbull in a china shop\b/i,
+  horse: /\b(?:dark|high) horse\b|\beats? like a horse\b/i,
+  goose: /\bwild goose chase\b/i,
+  ship: /\bships? has sailed\b|\bships in the night\b/i,
+  train: /\btrain of thought\b/i,
+  bag: /\bcat out of the bag\b/i,
+  hole: /\bhole in (?:his|her|their) pocket\b/i,
+  money: /\bmoney burns\b/i,
+  nail: /\bnail on the head\b/i,
+  rope: /\bend of (?:his|her|their|the) rope\b|\brun out of rope\b/i,
+  card: /\bhouse of cards\b|\bcards on the table: /i,
+  bucket: /\bkicks? the bucket\b/i,
+  towel: /\bthrows? in the towel\b/i,
+};
+
+const isSaying = ({ head }: Kind, text: string) => sayings[head]?.test(text) ?? false;
 
 /** "The post is bare where the bell was": it is there no more. */
 function isGone({ phrase }: Part, { sentence: { tokens } }: Clauses): boolean {

@@ -71,7 +71,7 @@ export function readWords(part: Part, clauses: Clauses, lexicon: Lexicon): Signs
     listed: part.listedWith !== null,
     afterColon: clauses.colon !== null && phrase.start > clauses.colon && part.deed === null,
     complement: isComplement(part, clauses, lexicon),
-    likened: isLikened(part, clauses),
+    likened: !of('of-nothing') && !has(lexicon, head.lemma, 'of-nothing') && isLikened(part, clauses),
     surface:
       phrase.determiner?.lower === 'the' &&
       phrase.modifiers.length === 0 &&

@@ -95,6 +95,16 @@ function heard(f: DeedFacts): boolean {
     )
   )
     return false;
+  if (
+    /^(?:cough|yelp|snort|snarl|mutter|whimper)$/.test(f.deed.lemma) &&
+    f.doer === 'thing' &&
+    !coughing.test(f.subject.head)
+  )
+    return false;
   if (/^(?:[sue]|[^d]s)/.test(f.subject.letters)) return false;
   return !/^(?:voice|light|sea|desert|wind|breath|rain|stomach|blood|water)$/.test(f.subject.head);
 }
+
+/** Things of which only people's and animals' sounds are said: "the engine coughs", "the wireless mutters". */
+const coughing =
+  /^(?:engine|motor|generator|machine|pump|radio|wireless|television|tv|speaker|loudspeaker|tannoy|boiler|outboard|mower)$/;

@@ -53,9 +53,19 @@ function draftWords(text: string, tagger: Tagger): Draft[] {
     }
     const { text, start, end } = words[at] as CutWord;
     const lower = lowers[at] as string;
-    drafts.push({ text, start, end, lower, uses: tagger.uses(lower), person });
+    const uses = tagger.uses(lower);
+    const compound = person === null && uses.noun !== null && isCompound(drafts[at - 1], uses, lower, tagger);
+    drafts.push({ text, start, end, lower, uses, person, compound });
   }
   return drafts;
+}
+
+/** Asked only where the tags are in doubt: the second word can be a verb, or the first a participle. */
+function isCompound(first: Draft | undefined, second: WordUses, lower: string, tagger: Tagger): boolean {
+  if (first === undefined || first.person !== null || first.uses.closed !== null) return false;
+  const { noun, verb } = first.uses;
+  if (verb?.form !== 'ing' && (noun === null || second.verb === null)) return false;
+  return /^[pcwdvfkag]/.test(tagger.uses(`${first.lower} ${lower}`).noun?.entry.core ?? '');
 }
 
 type CutWord = RawWord & { readonly isOwner?: true };

@@ -6,6 +6,8 @@ export interface Draft extends RawWord {
   readonly lower: string;
   readonly uses: WordUses;
   readonly person: string | null;
+  /** "clips" behind "bicycle": with the word before it one thing of our lists. */
+  compound: boolean;
 }
 
 /** True for a word that a noun phrase can begin with. */

@@ -12,6 +12,12 @@ const measures = openWordList(unrealWords.measures);
 const feelings = openWordList(unrealWords.feelings);
 const masses = openWordList(unrealWords.masses);
 
+/** True for a sentence that names a picture or a screen: only there anything can be only pictured. */
+export function namesPicture(tokens: readonly Token[]): boolean {
+  for (const token of tokens) if (token.tag === 'noun' && (has(pictures, token) || has(screens, token))) return true;
+  return false;
+}
+
 /** A stretch of a sentence that would raise something: its words from `first` to `last`, the word itself at `core`. */
 export interface Stretch {
   readonly first: number;
@@ -61,7 +67,7 @@ function isCompared(tokens: readonly Token[], { first }: Stretch): boolean {
 }
 
 /** "a photo of a burning ship", "the news shows a bomb", "in the painting a house burns". */
-function isPictured(tokens: readonly Token[], stretch: Stretch): boolean {
+export function isPictured(tokens: readonly Token[], stretch: Stretch): boolean {
   return (
     isBehindColon(tokens, stretch) ||
     isNamedByPicture(tokens, stretch) ||

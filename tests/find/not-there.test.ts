@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest';
+import { foundIn } from './finds-of.js';
+
+const names = (text: string) => foundIn(text, ['ANNA', 'BILL']).map(({ name }) => name);
+
+describe('what is named and not there', () => {
+  it('is an animal that is only heard', () => {
+    expect(names('A dog howls.')).toEqual(['dog howls']);
+    expect(names('Far off, cows low.')).toEqual(['cows low']);
+    expect(names('A dog barks. It runs at Anna. The dog snaps at her.')).toContain('dog');
+    expect(names('A dog barks at Bill.')).toContain('dog');
+  });
+
+  it('is what a letter tells, with or without quotation marks', () => {
+    expect(names('Anna opens the letter. It reads: Dear Anna, I have sold the piano. Keep the cat.')).not.toContain(
+      'piano',
+    );
+    expect(names('Anna opens the letter. It reads: Dear Anna, I have sold the piano. Keep the cat.')).not.toContain(
+      'cat',
+    );
+    expect(names('The letter says that the horse is lame and the saddle gone.')).toEqual(['letter']);
+    expect(names('Bill reads: "Sell the horse. Keep the saddle. Burn the cart."')).toEqual([]);
+  });
+
+  it('is what a picture shows', () => {
+    const pictured = names('A photograph of a ship hangs over the bed. Beside it, a portrait of a man with a dog.');
+    expect(pictured).toContain('photograph');
+    expect(pictured).toContain('portrait');
+    for (const one of ['ship', 'dog', 'man']) expect(pictured).not.toContain(one);
+  });
+
+  it('is a saying, dirt, the tank of a car, light that only falls', () => {
+    expect(names('Nobody speaks of the elephant in the room.')).toEqual([]);
+    expect(names('Bill shakes off the grit.')).toEqual([]);
+    expect(names('Bill fills the tank.')).toEqual([]);
+    expect(names('The light comes through the slats.')).not.toContain('light');
+    expect(names('A red cross marks the spot.')).toEqual([]);
+  });
+});
+
+describe('words that could be verbs', () => {
+  it('are things where they make one thing with the word before', () => {
+    expect(names('Bill, in bicycle clips and goggles, comes in.')).toEqual(['bicycle clips', 'goggles']);
+    expect(names('Anna takes a newspaper cutting about the flood from her purse.')).toContain('newspaper cutting');
+  });
+
+  it('are things behind a verb that needs one', () => {
+    expect(names('Anna spreads dripping on the bread.')).toContain('dripping');
+    expect(names('Anna is washing dishes.')).not.toContain('washing');
+  });
+});
+
+describe('what light and liquids do', () => {
+  it('is an effect', () => {
+    expect(foundIn('Blue light crosses the curtains.', [])).toContainEqual(
+      expect.objectContaining({ name: 'light', category: 'effects' }),
+    );
+    expect(foundIn('The lights go out.', [])).toContainEqual(
+      expect.objectContaining({ name: 'lights', category: 'effects' }),
+    );
+    expect(foundIn('The flask foams over.', [])).toContainEqual(
+      expect.objectContaining({ name: 'flask foams', category: 'effects' }),
+    );
+  });
+});
