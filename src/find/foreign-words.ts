@@ -26,5 +26,7 @@ export function tellForeignWords(sentences: readonly Sentence[], lexicon: Lexico
       if (closed === null && !noun && !verb && adjective < 0 && !adverb) unknown++;
     }
   }
-  return words >= enough && unknown / words > most ? [sayFind('words-not-english', { unknown, words })] : [];
+  if (words < enough || unknown / words <= most) return [];
+  const [first] = sentences;
+  return [sayFind('words-not-english', { unknown, words }, first?.place(0, first.text.length))];
 }

@@ -2,12 +2,12 @@ import { slug } from '../base/slug.js';
 import type { Script } from '../script/types.js';
 import type { Implication, ImpliedElement, ImpliedQuestion } from '../trade/implications/implication.js';
 import { meansAdult } from './implied/ages.js';
+import { isAnswered, type Told } from './implied/answered.js';
 import { cuesIn, settingsThatImply } from './implied/cued.js';
 import { type Evidence, readEvidence, readSettings } from './implied/evidence.js';
 import { collectPresent, headOf, isPresent, type Present } from './implied/present.js';
 import { groupParagraphs, nameSubject, type Paragraphs } from './implied/subject.js';
 import { namesTool } from './implied/tool.js';
-import { openWordList } from './implied/word-list.js';
 import type { Sentence } from './reading.js';
 import type { Find, FindQuestion, Strength, Task } from './types.js';
 
@@ -33,7 +33,7 @@ export function imply(sentences: readonly Sentence[], script: Script, elements: 
   return {
     elements: listElements(evidence, present, paragraphs),
     tasks: listTasks(evidence),
-    questions: listQuestions(evidence, present, paragraphs),
+    questions: listQuestions(evidence, { sentences, elements, present }, paragraphs),
   };
 }
 
@@ -98,11 +98,11 @@ function listTasks(evidence: readonly Raised[]): Task[] {
   return [...listed.values()].sort((a, b) => a.at.start.offset - b.at.start.offset);
 }
 
-function listQuestions(evidence: readonly Raised[], present: Present, paragraphs: Paragraphs): FindQuestion[] {
+function listQuestions(evidence: readonly Raised[], told: Told, paragraphs: Paragraphs): FindQuestion[] {
   const listed = new Map<string, FindQuestion>();
   for (const raised of evidence) {
     for (const question of raised.owner.questions) {
-      if (saysItself(raised, question, present)) continue;
+      if (isAnswered(raised, question, told)) continue;
       const { scene, words, at } = raised;
       const about = question.once ? (nameSubject(raised, paragraphs, true) ?? '') : '';
       const id = slug([question.id, namedIn(question, raised), about].join(' '));
@@ -118,13 +118,4 @@ function listQuestions(evidence: readonly Raised[], present: Present, paragraphs
 function namedIn({ text }: ImpliedQuestion, raised: Raised): string {
   const holder = /\{(?:head|object)\}/.exec(text)?.[0];
   return holder ? fill(holder, raised) : '';
-}
-
-/** True when the same sentence, or a thing of the scene, answers the question. */
-function saysItself({ sentence, head, scene }: Raised, question: ImpliedQuestion, present: Present): boolean {
-  for (const word of openWordList(question.unlessPresent).words) {
-    if (word !== head && present[scene]?.has(word)) return true;
-  }
-  const { words } = openWordList(question.unless);
-  return (sentence?.tokens ?? []).some(({ lemma, lower }) => lower !== head && (words.has(lemma) || words.has(lower)));
 }

@@ -45,7 +45,7 @@ const tables = {
 };
 
 /** Speak of the whole script, or of a section of the book. */
-const placeless = new Set(['language-not-read', 'words-not-english', 'book-section-not-extended']);
+const placeless = new Set(['book-section-not-extended']);
 
 describe.each(Object.entries(tables))('every message of the layer %s', (_, table) => {
   describe.each(Object.keys(table))('%s', (code) => {

@@ -11,11 +11,14 @@ export const ageAndIllness: readonly Implication[] = [
       elements: [certain('pregnancy belly', 'costumes', 'belly bump', true)],
       tasks: [task('Belly: a bigger costume, and rehearse the walk.')],
       questions: [
-        question(
-          'which-month',
-          'Which month of the pregnancy is it here?',
-          'eight nine seven six five four months 8 9 7 6',
-        ),
+        {
+          ...question(
+            'which-month',
+            'Which month of the pregnancy is it here?',
+            'eight nine seven six five four months 8 9 7 6',
+          ),
+          answeredBy: 'the script',
+        },
       ],
     },
   ),

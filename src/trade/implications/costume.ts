@@ -1,5 +1,5 @@
 import { noun, phrase, state, verb } from './cue.js';
-import { caution, certain, type Implication, implies, likely, question, task } from './implication.js';
+import { caution, certain, type Implication, implies, likely, questionUnlessSeenLater, task } from './implication.js';
 
 const uniform = 'uniform costume robe robes suit jacket tunic plain-clothes plainclothes overcoat';
 
@@ -169,12 +169,12 @@ export const costume: readonly Implication[] = [
     'chained-owner',
     [
       phrase(
-        'puts ~ coat around|puts ~ jacket around|puts ~ coat over|drapes ~ coat over|drapes ~ jacket over|wraps ~ scarf around|gives ~ coat to|lends ~ coat',
+        'puts ~ coat around|puts ~ jacket around|puts ~ coat round|puts ~ jacket round|puts ~ coat over|drapes ~ coat over|drapes ~ jacket over|wraps ~ scarf around|gives ~ coat to|lends ~ coat',
         { near: 'PERSON' },
       ),
     ],
     {
-      questions: [question('who-keeps', 'Who has the garment after this scene?', 'back returns')],
+      questions: [questionUnlessSeenLater('who-keeps', 'Who has the garment after this scene?')],
     },
   ),
   implies(

@@ -28,12 +28,14 @@ export interface ImpliedQuestion {
   /** Begins the question's id; the head word follows. */
   readonly id: string;
   readonly text: string;
-  /** Words in the same sentence that answer it already. */
+  /** Words that answer it already. */
   readonly unless: string;
   /** Things in the scene that answer it already. */
   readonly unlessPresent: string;
   /** True when one answer holds wherever the person or thing is seen. */
   readonly once: boolean;
+  /** Which text may answer it beside the sentence itself: the next sentences, the whole script, or any later word of its garment. */
+  readonly answeredBy: 'the next sentences' | 'the script' | 'any later word';
 }
 
 /** Rows whose verb holds a tool: cutting, writing, digging, and the work of every day. "With the lid" names it. */
@@ -98,10 +100,15 @@ export function caution(text: string, strength: ImpliedStrength = 'likely'): Imp
 
 /** A question for the writer. */
 export function question(id: string, text: string, unless = '', unlessPresent = ''): ImpliedQuestion {
-  return { id, text, unless, unlessPresent, once: false };
+  return { id, text, unless, unlessPresent, once: false, answeredBy: 'the next sentences' };
 }
 
 /** A question whose answer holds for the whole script. */
 export function questionOnce(id: string, text: string, unless = ''): ImpliedQuestion {
-  return { ...question(id, text, unless), once: true };
+  return { ...question(id, text, unless), once: true, answeredBy: 'the script' };
+}
+
+/** A question that any later word of the thing answers, since who has it then is told or seen. */
+export function questionUnlessSeenLater(id: string, text: string): ImpliedQuestion {
+  return { ...question(id, text), answeredBy: 'any later word' };
 }

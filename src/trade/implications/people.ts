@@ -181,7 +181,7 @@ export const people: readonly Implication[] = [
     'child-age',
     [state('young', { object: 'boy girl child PERSON', near: 'school schoolbag satchel playground pigtails' })],
     {
-      questions: [question('what-age', 'How old is the {object}?', exact)],
+      questions: [{ ...question('what-age', 'How old is the {object}?', exact), answeredBy: 'the script' }],
       tasks: [caution('Young performer? Ask the age early; the law on hours follows it.', 'ask')],
     },
   ),

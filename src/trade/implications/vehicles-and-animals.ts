@@ -65,7 +65,7 @@ export const vehiclesAndAnimals: readonly Implication[] = [
       }),
     ],
     {
-      questions: [question('driver-seen', 'Is the driver of the {head} seen?', 'driver')],
+      questions: [question('driver-seen', 'Is the driver of the {head} seen?', 'driver', 'driver chauffeur cabbie')],
     },
   ),
   implies(

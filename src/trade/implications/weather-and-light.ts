@@ -10,13 +10,25 @@ export const weatherAndLight: readonly Implication[] = [
     'rain-outside',
     [
       verb('rain drizzle', { setting: 'EXT', subject: 'it NONE', notNear: 'cats' }),
-      noun(rainfall, { setting: 'EXT', notPrev: 'since after before of', notNear: 'window radio forecast smell' }),
+      noun(rainfall, {
+        setting: 'EXT',
+        notPrev: 'since after before of',
+        notNext: 'has had coat',
+        notNear: 'window radio forecast smell stopped',
+      }),
       noun('storm', { setting: 'EXT', notNear: 'lantern cellar drain door porch shelter' }),
       verb('pour', { subject: 'it sky heavens', setting: 'EXT' }),
     ],
     {
       tasks: [task('Rain: hose, water point, ground wetted down; covers, dry clothes.')],
-      questions: [question('rain-or-cover', 'Must it rain in the picture, or may it be dry on the day?', '')],
+      questions: [
+        question(
+          'rain-or-cover',
+          'Must it rain in the picture, or may it be dry on the day?',
+          'soaked drenched wet dripping beats hammers lashes face hair',
+          'umbrella umbrellas raincoat puddle downpour',
+        ),
+      ],
     },
   ),
   implies(

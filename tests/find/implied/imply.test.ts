@@ -152,6 +152,17 @@ describe('questions', () => {
     expect(ids('A bruise on her cheek.')).toEqual(['which-side-bruise']);
   });
 
+  it('are not asked when the next sentences, the next scene or a later word answers them', () => {
+    const asked = (body: string) => implied(body).questions.map(({ id }) => id);
+    expect(asked('Nora opens the parcel. She sighs.')).toContain('what-is-in-parcel');
+    expect(asked('Nora opens the parcel. Inside it, a doll.')).toEqual([]);
+    expect(asked('Tom puts his coat around Nora.')).toEqual(['who-keeps']);
+    expect(asked('Tom puts his coat around Nora. She hands the coat back.')).toEqual([]);
+    expect(asked('Tom puts his coat around Nora.\n\n## EXT. YARD - DAY\n\nNora, in the coat, waits.')).toEqual([]);
+    expect(asked('A bruise on her face.')).toContain('which-side-bruise');
+    expect(asked('A bruise on her face.\n\n## EXT. YARD - DAY\n\nThe bruise on her left cheek shows.')).toEqual([]);
+  });
+
   it('are not asked when a thing of the scene answers them', () => {
     expect(ids('Nora eats.')).toEqual(['what-food']);
     expect(ids('A cheese pie on the table. Nora eats.')).toEqual([]);
