@@ -38,7 +38,8 @@ export interface FoundElements {
 export function findElements(script: Script, lexicon: Lexicon): FoundElements {
   const { language } = script.front;
   if (language !== null && !/^en\b/i.test(language)) {
-    return { finds: noFinds, messages: [sayFind('language-not-read', { language })] };
+    const first = script.scenes[0]?.heading.line.at;
+    return { finds: noFinds, messages: [sayFind('language-not-read', { language }, first)] };
   }
 
   // 1. Words: sentences with tagged words.
