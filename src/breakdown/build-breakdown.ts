@@ -8,6 +8,7 @@ import { carryThings } from './carry-things.js';
 import { type CostumeInput, plotCostumes } from './costume-plot.js';
 import { followStates } from './follow-states.js';
 import { type Ground, layGround } from './ground.js';
+import { joinPackages } from './join-packages.js';
 import { listCast } from './list-cast.js';
 import { listElements } from './list-elements.js';
 import { listPlaces } from './list-places.js';
@@ -67,7 +68,7 @@ export function buildBreakdown(
 
 function runPasses(script: Script, pages: Pages, finds: Finds) {
   // 1. Lay script, pages and finds side by side, without what the writer refused, sure of what the writer said yes to.
-  const whole = layGround(script, pages, finds);
+  const whole = layGround(script, pages, joinPackages(finds));
   const answers = readAnswers(whole);
   const refusals = readRefusals(whole, answers);
   const ground = confirmFinds(strikeRefused(whole, refusals), answers);

@@ -1,5 +1,5 @@
 import type { Mention } from './mentions.js';
-import { meantByWider } from './wider-words.js';
+import { isNarrower, isWider, meantByWider, meantInScript } from './wider-words.js';
 
 /** A mention with the name of the element that it means over the whole script. */
 export interface Named {
@@ -43,16 +43,27 @@ function takeForToys(group: readonly Mention[], toys: Map<Mention, Mention>): re
 
 /** "She closes the book" after "a new logbook": one thing. */
 function nameByWiderWords(mentions: readonly Mention[], names: Map<Mention, string>): void {
+  const nameOf = (one: Mention) => names.get(one) as string;
+  const known = mentions.filter((one) => isNarrower(one.name.singular));
   let before: Mention[] = [];
   for (const mention of mentions) {
     if (before[0] && before[0].sentence.scene !== mention.sentence.scene) before = [];
-    const every = /^(?:every|each)$/.test(mention.part.phrase.determiner?.lower ?? '');
-    const bare = mention.name.telling.length === 0 && (every || pointsBack(mention));
-    const meant = bare ? meantByWider(mention, before, (one) => names.get(one) as string) : null;
-    if (meant !== null) names.set(mention, meant);
+    if (isWider(mention.name.singular) && isBare(mention)) {
+      const meant =
+        meantByWider(mention, before, nameOf) ?? meantInScript(mention, known, () => isNew(mention, mentions), nameOf);
+      if (meant !== null) names.set(mention, meant);
+    }
     before.push(mention);
   }
 }
+
+const isBare = (mention: Mention) =>
+  mention.name.telling.length === 0 &&
+  (pointsBack(mention) || /^(?:every|each)$/.test(mention.part.phrase.determiner?.lower ?? ''));
+
+/** True when the script brings in one under the very word: "a dog". */
+const isNew = ({ name }: Mention, mentions: readonly Mention[]) =>
+  mentions.some((one) => one.name.singular === name.singular && (!pointsBack(one) || one.name.telling.length > 0));
 
 /** "Biscuit the dog", when all the script's dogs that have a name are that one. */
 function calledOf(group: readonly Mention[]): string | null {
@@ -148,7 +159,9 @@ function onlyFronts(fronted: readonly Fronted[], fuller: (own: string) => string
 /** The only fuller name of a word in the whole script, for a garment that nobody wears where it is named, or that is no garment there. */
 function onlyAnywhere(fronted: readonly Fronted[], fuller: (own: string) => string): (mention: Mention) => string {
   const fronts = new Set(
-    fronted.filter(({ own, mention }) => own !== '' || !pointsBack(mention)).map(({ own }) => fuller(own)),
+    fronted
+      .filter(({ own, mention }) => (own !== '' || !pointsBack(mention)) && mention.kind.letters.includes('c'))
+      .map(({ own }) => fuller(own)),
   );
   const garment = fronted.some(({ mention }) => mention.category === 'costumes');
   const [front = ''] = fronts;
@@ -166,7 +179,7 @@ const isPlural = ({ name }: Mention) => name.head !== name.singular;
 
 /** What must agree for two names to mean one thing: two people's jackets are two. */
 const likeness = (mention: Mention) =>
-  `${mention.category} ${isPlural(mention)} ${mention.category === 'costumes' ? (mention.by ?? '') : ''}`;
+  `${/^(?:props|dressing|plants|graphics)$/.test(mention.category) ? 'thing' : mention.category} ${isPlural(mention)} ${mention.category === 'costumes' ? (mention.by ?? '') : ''}`;
 
 /** "the lantern", "her lantern", "that lantern" speak of one that is known. */
 function pointsBack({ part }: Mention): boolean {

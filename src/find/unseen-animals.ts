@@ -1,5 +1,6 @@
 import type { Mention } from './mentions.js';
 import type { Sentence } from './reading.js';
+import { speaksOf } from './wider-words.js';
 
 /** An animal that a sentence only lets hear: the sentence, and the place of its word. */
 export interface Heard {
@@ -22,7 +23,7 @@ export function leaveOutHeard(mentions: readonly Mention[], heard: readonly Hear
 
 /** The dog of the scene, or the one that "the dog" speaks of. */
 function isSame(one: Mention, other: Mention): boolean {
-  const known = other.name.singular === one.name.singular;
+  const known = other.name.singular === one.name.singular || speaksOf(one.name.singular, other.name.singular);
   if (one.sentence.scene === other.sentence.scene) return known;
   return known && (one.part.phrase.determiner?.lower === 'the' || one.part.phrase.owner !== null);
 }

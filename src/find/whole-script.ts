@@ -23,9 +23,13 @@ interface Evidence {
   touched: number;
   /** Handled as a prop anywhere; worn anywhere. */
   inHand: boolean;
+  /** Scenes in which it is in hand. */
+  readonly handScenes: Set<number>;
   worn: boolean;
   /** Its words are told somewhere, or a screen shows it. */
   graphic: boolean;
+  /** A place has it somewhere, under its own fuller name. */
+  placed: boolean;
   /** Only ever standing somewhere. */
   untouched: boolean;
   readonly scenes: Set<number>;
@@ -51,8 +55,10 @@ const noEvidence = (): Evidence => ({
   sure: 0,
   touched: 0,
   inHand: false,
+  handScenes: new Set(),
   worn: false,
   graphic: false,
+  placed: false,
   untouched: true,
   scenes: new Set(),
 });
@@ -61,9 +67,13 @@ function addEvidence(evidence: Evidence, mention: Mention): Evidence {
   const { signals, category, inHand } = mention;
   if (isSure(mention)) evidence.sure++;
   if (isTouched(mention)) evidence.touched++;
-  if (category === 'props' && inHand) evidence.inHand = true;
+  if (category === 'props' && inHand) {
+    evidence.inHand = true;
+    evidence.handScenes.add(mention.sentence.scene);
+  }
   if (category === 'costumes') evidence.worn = true;
   if (category === 'graphics') evidence.graphic = true;
+  if (category === 'dressing' && mention.name.telling.length > 0) evidence.placed = true;
   const stands = signals.use.placed || signals.use.standing || category === 'dressing';
   if (inHand || signals.words.owned || !stands) evidence.untouched = false;
   evidence.scenes.add(mention.sentence.scene);
@@ -140,9 +150,15 @@ function categoryOverScript(mention: Mention, evidence: Evidence): { category: C
   const change = (to: CategoryName, why: string) => ({ category: to, why: to === category ? null : why });
   if (kind.letters.includes('c') && evidence.worn) return change('costumes', 'it is worn elsewhere in the script');
   if (!/^(?:props|dressing|plants|graphics)$/.test(category)) return { category, why: null };
-  if (kind.classes.includes('fixed')) return { category, why: null };
+  if (kind.classes.includes('fixed')) {
+    const isMoved = category === 'dressing' && evidence.handScenes.has(mention.sentence.scene);
+    return isMoved ? change('props', 'somebody moves it in the scene') : { category, why: null };
+  }
   if (evidence.graphic && !evidence.inHand) return change('graphics', 'its words are told elsewhere in the script');
   if (evidence.inHand) return change('props', 'somebody handles it elsewhere in the script');
+  if (category === 'props' && evidence.placed && mention.name.telling.length === 0) {
+    return change('dressing', 'its fuller name is a part of the place');
+  }
   if (category !== 'props' || !evidence.untouched || evidence.scenes.size < 2) return { category, why: null };
   return change('dressing', 'it stands in several scenes and nobody touches it');
 }

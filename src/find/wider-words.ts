@@ -14,6 +14,13 @@ const narrower: Readonly<Record<string, RegExp>> = {
   bird: /^(?:parrot|pigeon|crow|raven|gull|seagull|canary|budgie|duck|goose|hen)$/,
   animal: /^(?:dog|cat|goat|horse|pony|donkey|cow|sheep|pig|rabbit|fox)$/,
   kid: /^(?:goat)$/,
+  dog: /^(?:terrier|whippet|spaniel|labrador|poodle|collie|alsatian|dachshund|greyhound|bulldog|mongrel|puppy|pup|hound|retriever|setter|pug|beagle|corgi|rottweiler|husky|sheepdog|lurcher|mutt|foxhound)$/,
+  cat: /^(?:kitten|tabby|tomcat)$/,
+  horse: /^(?:mare|pony|stallion|foal|gelding|colt|cob|nag|carthorse|racehorse)$/,
+  knife: /^(?:penknife|dagger|switchblade|stiletto|cleaver)$/,
+  phone: /^(?:telephone|mobile|smartphone|cellphone)$/,
+  chair: /^(?:armchair|wheelchair|deckchair)$/,
+  hat: /^(?:bowler|trilby|fedora|boater|stetson|bonnet|beret|panama)$/,
   jacket: /^(?:suit|tuxedo)$/,
   trousers: /^(?:suit|tuxedo)$/,
   trouser: /^(?:suit|tuxedo)$/,
@@ -36,6 +43,49 @@ export function meantByWider(
   const names = new Set(fits.map(nameOf));
   return names.size === 1 ? ([...names][0] as string) : null;
 }
+
+/** Wider words that speak of the thing of an earlier scene too; "the car" and "the light" may be another there. */
+const farReaching = /^(?:dog|cat|horse|case|gun|knife|phone)$/;
+
+const everyNarrower = Object.values(narrower);
+
+/** True for a word that can speak of a thing named by a narrower one. */
+export const isWider = (word: string): boolean => narrower[word] !== undefined;
+
+const isOfOne = new Map<string, boolean>();
+
+/** True for a word that a wider one can speak of. */
+export function isNarrower(word: string): boolean {
+  const before = isOfOne.get(word);
+  if (before !== undefined) return before;
+  const fits = everyNarrower.some((pattern) => pattern.test(word));
+  isOfOne.set(word, fits);
+  return fits;
+}
+
+/** The only thing of the earlier scenes that "the dog" can speak of: the terrier; `isNew` tells that the script has "a dog" too. */
+export function meantInScript(
+  mention: Mention,
+  known: readonly Mention[],
+  isNew: () => boolean,
+  nameOf: (one: Mention) => string,
+): string | null {
+  const word = mention.name.singular;
+  const pattern = narrower[word];
+  if (!pattern || !farReaching.test(word) || isNew()) return null;
+  const fits = known.filter(
+    (one) =>
+      one.category === mention.category && pattern.test(one.name.singular) && one.name.head === one.name.singular,
+  );
+  const names = new Set(fits.map(nameOf));
+  const [first] = fits;
+  return names.size === 1 && first && isBefore(first, mention) ? ([...names][0] as string) : null;
+}
+
+const isBefore = (one: Mention, other: Mention) => one.sentence.scene < other.sentence.scene;
+
+/** True when the wider word speaks of the narrower: the terrier is "the dog". */
+export const speaksOf = (wider: string, word: string): boolean => narrower[wider]?.test(word) ?? false;
 
 function isSameWearer(one: Mention, other: Mention): boolean {
   if (one.category !== 'costumes') return true;

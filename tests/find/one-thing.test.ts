@@ -1,0 +1,32 @@
+import { describe, expect, it } from 'vitest';
+import { foundIn, listOf } from './finds-of.js';
+
+const names = (text: string) => [...new Set(foundIn(text, ['ANNA', 'BILL']).map(({ name }) => name))];
+
+describe('one thing under several words', () => {
+  it('is the lamp that stands there and is blown out', () => {
+    expect(names('A brass lamp swings from the beam. Anna blows out the lamp.')).toEqual(['brass lamp']);
+  });
+
+  it('is "the dog" of a later scene, unless the script has another', () => {
+    const later = (dog: string) => `INT. BARN - DAY\n\nA terrier sits in the straw.\n\nINT. BARN - NIGHT\n\n${dog}`;
+    expect(names(later('Bill strokes the dog.'))).toEqual(['terrier']);
+    expect(names(later('A dog runs past Bill. The dog stops.'))).toContain('dog');
+  });
+
+  it('is never a ring on a finger and one to box in', () => {
+    const both = listOf('A boxing ring. Anna climbs into the ring. Bill wears a ring. His ring shines.', [
+      'ANNA',
+      'BILL',
+    ]);
+    expect(both).toContain('boxing ring (dressing)');
+    expect(both).toContain('ring (costumes)');
+    expect(both).not.toContain('boxing ring (costumes)');
+  });
+
+  it('is a wardrobe that somebody hauls, where it also only lies there', () => {
+    expect(listOf('A wardrobe lies across the road. Anna and Bill haul the wardrobe away.', ['ANNA', 'BILL'])).toEqual([
+      'wardrobe (props)',
+    ]);
+  });
+});
