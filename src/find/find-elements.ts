@@ -10,7 +10,7 @@ import type { Lexicon } from './lexicon.js';
 import { markedPlaces } from './marked-places.js';
 import { findMoves } from './moves.js';
 import { findPeople } from './people-finds.js';
-import { mayPoint } from './plainly-present.js';
+import { answersInAWord, mayPoint } from './plainly-present.js';
 import { holdersByPronoun } from './pronoun-holders.js';
 import { type Listed, readPronounThings } from './pronoun-things.js';
 import { readSentences } from './read-sentences.js';
@@ -89,13 +89,15 @@ function takeApart(sentences: readonly Sentence[], lexicon: Lexicon): Clauses[] 
   const shouting = isShouting(sentences);
   let lead: Subject | null = null;
   let scene = -1;
+  let before: Sentence | null = null;
   return sentences
     .filter((one) => one.kind !== 'heading')
     .map((sentence) => {
       if (sentence.scene !== scene) lead = null;
       scene = sentence.scene;
       const meant = referents.enter(sentence);
-      const apart = sentence.kind === 'action' || mayPoint(sentence);
+      const apart = sentence.kind === 'action' || (mayPoint(sentence) && !answersInAWord(sentence, before));
+      before = sentence;
       const clauses = apart
         ? readClauses(sentence, meant, lexicon, shouting, lead)
         : leaveWhole(sentence, meant, lexicon, shouting);

@@ -17,6 +17,12 @@ export function mayPoint({ tokens }: Sentence): boolean {
   return false;
 }
 
+/** True for one word that answers a question, as "Wolves." does "What for?"; asked "What is this?", it names what is there. */
+export function answersInAWord({ kind, tokens }: Sentence, before: Sentence | null): boolean {
+  if (kind !== 'speech' || tokens.length > 2 || before?.kind !== 'speech') return false;
+  return before.tokens.at(-1)?.text === '?' && !pointers.test(before.tokens.at(-2)?.lower ?? '');
+}
+
 /** False for speech in which nothing can be plainly there: no pointing, no order, no call of a word or two. */
 export function mayShow({ sentence, deeds }: Clauses): boolean {
   if (sentence.tokens.length <= 4) return true;

@@ -111,6 +111,13 @@ describe('speech', () => {
     expect(say('Nice hat.')).toEqual(['hat (costumes)']);
   });
 
+  it('takes one word that answers a question for no thing that is there, unless the question points at it', () => {
+    const answer = (question: string, word: string) => listOf(`FELIX\n${question}\n\nNORA\n${word}`);
+    expect(answer('What will you call her?', 'Shotgun.')).toEqual([]);
+    expect(answer('What is this?', 'Shotgun.')).toEqual(['shotgun (props)']);
+    expect(answer('Quick!', 'Torch!')).toEqual(['torch (props)']);
+  });
+
   it('gives nothing for what is only spoken of', () => {
     expect(say('My mother had a piano. She sold it.')).toEqual([]);
     expect(say('We could book a table somewhere.')).toEqual([]);
