@@ -1,12 +1,13 @@
 import { bondOf } from '../trade/verb-tools.js';
+import { dressingOn } from './body-dressings.js';
 import type { Clauses } from './clause-types.js';
 import type { Event } from './events.js';
 import type { Lexicon } from './lexicon.js';
 import type { Token } from './reading.js';
 
 /** Words of colour: a state of the skin only when said of it ("her lips are blue"), no state as a plain adjective ("blue eyes"). */
-const colours = /^(?:blue|black|purple|white|grey|gray|red|cut|broken|split)$/;
-const colourShows = /^(?:lip|finger|fingertip|hand|toe|thumb|foot|knuckle|nail|tooth|tongue)$/;
+const colours = /^(?:blue|black|purple|white|grey|gray|red|scarlet|crimson|cut|broken|split)$/;
+const colourShows = /^(?:lip|finger|fingertip|hand|palm|wrist|forearm|toe|thumb|foot|knuckle|nail|tooth|tongue)$/;
 
 /** True when the word at a place stands in a list. */
 type Is = (at: number, list: string) => boolean;
@@ -28,9 +29,11 @@ export function findBodyStates(clauses: Clauses, lexicon: Lexicon): Event[] {
 }
 
 function bodyState(tokens: readonly Token[], at: number, is: Is, by: string | null): Event[] {
-  const smear = smearOn(tokens, at, is);
+  const smear = dressingOn(tokens, at) ?? smearOn(tokens, at, is);
   if (smear !== null) {
-    const name = (tokens[smear] as Token).lower;
+    const before = tokens[smear - 1];
+    const kind = before?.tag === 'noun' && smear - 1 !== at ? `${before.lower} ` : '';
+    const name = `${kind}${(tokens[smear] as Token).lower}`;
     return [
       {
         at: smear,
