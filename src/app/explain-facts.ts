@@ -5,12 +5,12 @@ import type { Breakdown, BreakdownScene } from '../breakdown/types.js';
 import { type Explanation, quote, sceneName } from './explain-words.js';
 
 /** Where background people of a name come from. */
-export function explainExtras(asked: string, { scenes }: Breakdown): Explanation[] {
-  const lines = scenes.flatMap((scene) =>
+export function explainExtras(asked: string, breakdown: Breakdown): Explanation[] {
+  const lines = breakdown.scenes.flatMap((scene) =>
     scene.extras
       .filter(({ name, id }) => foldName(name) === asked || id === asked)
       .flatMap(({ known, count, words, line }) => [
-        `${sceneName(scene)}: ${known}, ${count === null ? 'nobody has said how many' : `${count} of them`}`,
+        `${sceneName(scene, breakdown)}: ${known}, ${count === null ? 'nobody has said how many' : `${count} of them`}`,
         `  line ${line}: ${quote(words)}`,
       ]),
   );
@@ -18,22 +18,26 @@ export function explainExtras(asked: string, { scenes }: Breakdown): Explanation
 }
 
 /** Why scenes play on a story day: `d2`, `f1`, `day 2`. */
-export function explainDays(asked: string, { scenes }: Breakdown): Explanation[] {
+export function explainDays(asked: string, breakdown: Breakdown): Explanation[] {
   const label = /^(?:story )?day (\d+)$/.exec(asked)?.[1];
   const wanted = label === undefined ? asked.toUpperCase() : `D${label}`;
-  const lines = scenes
+  const lines = breakdown.scenes
     .filter(({ storyDay }) => storyDay.label === wanted)
-    .map((scene) => `${sceneName(scene)}: ${scene.storyDay.reason}${scene.storyDay.sure ? '' : ' (not sure)'}`);
+    .map(
+      (scene) => `${sceneName(scene, breakdown)}: ${scene.storyDay.reason}${scene.storyDay.sure ? '' : ' (not sure)'}`,
+    );
   return lines.length > 0 ? [{ title: `${wanted}, a story day`, lines }] : [];
 }
 
 /** What is in a state, in which scenes. */
-export function explainStates(asked: string, { scenes }: Breakdown): Explanation[] {
+export function explainStates(asked: string, breakdown: Breakdown): Explanation[] {
   const is = (state: string | null) => state !== null && foldName(state) === asked;
-  const lines = scenes.flatMap((scene) => [
-    ...scene.elements.filter(({ worn }) => !worn).flatMap((one) => stateLines(one, scene, is)),
+  const lines = breakdown.scenes.flatMap((scene) => [
+    ...scene.elements.filter(({ worn }) => !worn).flatMap((one) => stateLines(one, sceneName(scene, breakdown), is)),
     ...scene.wears.flatMap(({ person, garments }) =>
-      garments.flatMap((one) => stateLines({ ...one, name: `${one.name} of ${person}` }, scene, is)),
+      garments.flatMap((one) =>
+        stateLines({ ...one, name: `${one.name} of ${person}` }, sceneName(scene, breakdown), is),
+      ),
     ),
   ]);
   return lines.length > 0 ? [{ title: `"${asked}", a state`, lines }] : [];
@@ -46,13 +50,9 @@ interface InState {
   readonly from: string | null;
 }
 
-function stateLines(
-  { name, stateIn, stateOut }: InState,
-  scene: BreakdownScene,
-  is: (state: string | null) => boolean,
-) {
-  if (is(stateIn)) return [`${sceneName(scene)}: ${name} comes in so`];
-  return is(stateOut) ? [`${sceneName(scene)}: ${name} becomes so here`] : [];
+function stateLines({ name, stateIn, stateOut }: InState, scene: string, is: (state: string | null) => boolean) {
+  if (is(stateIn)) return [`${scene}: ${name} comes in so`];
+  return is(stateOut) ? [`${scene}: ${name} becomes so here`] : [];
 }
 
 /** Which scenes have a figure, and how it is reckoned: a length in eighths, a time on the screen, the totals. */
@@ -78,11 +78,11 @@ function timesOf({ screenTime: { seconds, low, high, pageRule, noted } }: Breakd
   return [...first, ['a minute a page', formatDuration(pageRule)] as const];
 }
 
-function scenesWith(asked: string, what: string, { scenes }: Breakdown, figures: Figures): Explanation[] {
+function scenesWith(asked: string, what: string, breakdown: Breakdown, figures: Figures): Explanation[] {
   if (!/\d[/:]\d/.test(asked)) return [];
-  const lines = scenes.flatMap((scene) => {
+  const lines = breakdown.scenes.flatMap((scene) => {
     const from = figures(scene).filter(([, figure]) => figure === asked);
-    return from.length > 0 ? [`${sceneName(scene)}: ${from.map(([words]) => words).join('; ')}`] : [];
+    return from.length > 0 ? [`${sceneName(scene, breakdown)}: ${from.map(([words]) => words).join('; ')}`] : [];
   });
   return lines.length > 0 ? [{ title: `${asked}, ${what}`, lines }] : [];
 }

@@ -1,3 +1,4 @@
+import { labelScenes } from '../breakdown/scene-label.js';
 import type { Breakdown, BreakdownScene } from '../breakdown/types.js';
 
 /** One subject explained: a heading and lines of plain text, indented by depth. */
@@ -6,15 +7,14 @@ export interface Explanation {
   readonly lines: readonly string[];
 }
 
-/** How an explanation calls a scene: by its number, else by its order. */
-export function sceneName(scene: BreakdownScene): string {
-  return scene.number === null ? `scene ${scene.order} in order` : `scene ${scene.number}`;
+/** How an explanation calls a scene: as paper does. */
+export function sceneName(scene: Pick<BreakdownScene, 'id'>, { scenes }: Breakdown): string {
+  return `scene ${labelScenes(scenes).get(scene.id) ?? scene.id}`;
 }
 
 /** How an explanation calls the scene of an id. */
 export function labelOf(id: string, breakdown: Breakdown): string {
-  const scene = breakdown.scenes.find((one) => one.id === id);
-  return scene ? sceneName(scene) : id;
+  return sceneName({ id }, breakdown);
 }
 
 /** Words of the script in quotation marks, cut where they are long. */

@@ -52,7 +52,9 @@ function explainNames(asked: string, analysis: Analysis): Explanation[] {
     ...breakdown.places
       .filter((place) => isCalled({ ...place, names: [place.name] }, asked))
       .map((place) => explainPlace(place, breakdown)),
-    ...breakdown.scenes.filter((scene) => isScene(scene, asked)).map((scene) => explainScene(scene, analysis)),
+    ...breakdown.scenes
+      .filter((scene) => isScene(scene, asked, breakdown))
+      .map((scene) => explainScene(scene, analysis)),
   ];
 }
 
@@ -63,7 +65,7 @@ export function explainable(breakdown: Breakdown): readonly string[] {
     ...breakdown.elements.flatMap((element) => element.names),
     ...breakdown.scenes.flatMap((scene) => [...scene.extras.map(({ name }) => name), scene.storyDay.label]),
     ...breakdown.places.map((place) => place.name),
-    ...breakdown.scenes.map((scene) => sceneName(scene)),
+    ...breakdown.scenes.map((scene) => sceneName(scene, breakdown)),
   ];
 }
 
@@ -71,8 +73,9 @@ function isCalled(entry: { readonly id: string; readonly names: readonly string[
   return entry.id === slug(asked) || entry.names.some((name) => foldName(name) === asked);
 }
 
-function isScene(scene: BreakdownScene, asked: string): boolean {
-  return asked === scene.id || asked === (scene.number ?? String(scene.order)).toLowerCase();
+function isScene(scene: BreakdownScene, asked: string, breakdown: Breakdown): boolean {
+  const spellings = [scene.id, scene.number?.toLowerCase() ?? `${scene.order}`];
+  return spellings.includes(asked) || foldName(sceneName(scene, breakdown)) === `scene ${asked}`;
 }
 
 function explainPerson(person: PersonEntry, breakdown: Breakdown): Explanation {
@@ -82,7 +85,7 @@ function explainPerson(person: PersonEntry, breakdown: Breakdown): Explanation {
     const voice = here.voice ? `, ${here.voice}` : here.speaks ? ', speaks' : ', silent';
     const dress = scene.wears.find((worn) => worn.person === person.name);
     return [
-      `${sceneName(scene)}: ${here.presence}${voice}${dress ? `, change ${dress.change}` : ''}`,
+      `${sceneName(scene, breakdown)}: ${here.presence}${voice}${dress ? `, change ${dress.change}` : ''}`,
       ...here.mentions.slice(0, 3).map((mention) => `  line ${mention.line}: ${quote(mention.words)}`),
     ];
   });
@@ -113,7 +116,7 @@ function wornLines(element: ElementEntry, breakdown: Breakdown): string[] {
         .filter((garment) => garment.id === element.id)
         .map(
           (garment) =>
-            `${sceneName(scene)}: on ${worn.person}, ${garment.known}${garment.from ? `, carried from ${labelOf(garment.from, breakdown)}` : ''}`,
+            `${sceneName(scene, breakdown)}: on ${worn.person}, ${garment.known}${garment.from ? `, carried from ${labelOf(garment.from, breakdown)}` : ''}`,
         ),
     ),
   );
@@ -131,7 +134,7 @@ function explainInScene(
   const who = element.by ? `, ${element.worn ? 'worn by' : 'with'} ${element.by}` : '';
   const count = element.count === null ? '' : `, ${element.count} of it`;
   return [
-    `${sceneName(scene)}: ${how}${strength}${who}${count}${sure}`,
+    `${sceneName(scene, breakdown)}: ${how}${strength}${who}${count}${sure}`,
     ...element.mentions.map((mention) => `  line ${mention.line}: ${quote(mention.words)}`),
     ...(element.rules.length > 0 ? [`  because: ${element.rules.join('; ')}`] : []),
     ...(element.stateIn ? [`  comes in: ${element.stateIn}`] : []),
@@ -151,14 +154,14 @@ function explainPlace(place: PlaceEntry, breakdown: Breakdown): Explanation {
   return { title: `${place.name}, a place (${place.settings.join(', ')})`, lines: [`scenes: ${scenes}`, ...dressing] };
 }
 
-function explainScene(scene: BreakdownScene, { pages, finds }: Analysis): Explanation {
+function explainScene(scene: BreakdownScene, { pages, finds, breakdown }: Analysis): Explanation {
   const length = pages.scenes[scene.order - 1];
   const { seconds, low, high, pageRule, noted } = scene.screenTime;
   const source = noted
     ? 'from a time note'
     : `${formatDuration(low)} to ${formatDuration(high)}, from what is said and done`;
   return {
-    title: `${sceneName(scene)}, ${scene.heading}`,
+    title: `${sceneName(scene, breakdown)}, ${scene.heading}`,
     lines: [
       `line ${scene.at.start.line} of the script, page ${scene.page}`,
       `length: ${formatEighths(scene.eighths)} of a page, ${length?.lines ?? 0} lines counted`,

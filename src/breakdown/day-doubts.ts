@@ -26,7 +26,9 @@ export function doubtDays(
   const doubts = new Map<number, DayDoubt>();
   for (const [label, [first, ...others]] of unsure) {
     if (!first || settled.has(label)) continue;
-    doubts.set(first.index, { id: questionIds.day(first.id), others: others.map(({ label }) => label) });
+    const before = reckoned.slice(0, first.index).map(({ day }) => day.label);
+    const since = before.includes(label) ? (before.at(-1) === label ? 'the scene before' : 'earlier') : null;
+    doubts.set(first.index, { id: questionIds.day(first.id), since, others: others.map((one) => one.label) });
   }
   return doubts;
 }

@@ -41,9 +41,9 @@ export function dressInList(dress: SceneDress, figure: Figure, items: readonly N
   replaceClothes(dress, figure, items);
 }
 
-/** `changes to`: before the camera once the person is in the picture, else between two scenes. */
+/** `changes to`: before the camera once the person is in the picture, else between two scenes, as where the words say that it is done. */
 function changeClothes(dress: SceneDress, figure: Figure, items: readonly NoteItem[], at: Range): void {
-  const onCamera = isAfterEntrance(figure, at);
+  const onCamera = isAfterEntrance(figure, at) && !figure.changedBefore;
   if (!onCamera) {
     if (!figure.fresh) dress.renumber(figure);
     replaceClothes(dress, figure, items);

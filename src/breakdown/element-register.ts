@@ -53,6 +53,17 @@ export class ElementRegister {
     return this.declared.get(foldThing(name)) ?? null;
   }
 
+  /** True for a definition whose thing no mark and no note has named. */
+  definedUnnamed(name: string): boolean {
+    const identity = this.declaredAs(name);
+    return identity?.definition?.name === name && identity.known === 'implied';
+  }
+
+  /** The finder has found a thing that is only defined. */
+  meet(identity: Identity): void {
+    strengthen(identity, 'found');
+  }
+
   /** Declared things whose head is this word. */
   declaredWithHead(head: string): readonly Identity[] {
     return this.heads.get(head) ?? [];

@@ -81,13 +81,14 @@ function* sightExtras(
       yield { name: rest, count: item.count ?? count, known: 'noted', words: item.name, at: item.at };
     }
   }
-  yield* foundExtras(finds, people, presences, source);
+  yield* foundExtras(finds, people, presences, defined, source);
 }
 
 function* foundExtras(
   finds: SceneGround['finds'],
   people: PeopleIndex,
   presences: readonly Presence[],
+  defined: ExtrasDefined,
   source: string,
 ): Generator<Sight> {
   const names = presences.flatMap(({ person }) => person.names.map(wordsOf));
@@ -103,7 +104,10 @@ function* foundExtras(
     if (people.find(name) || isCast(words, count)) continue;
     yield {
       name,
-      count: count ?? countInWords(name, words, source.slice(at.end.offset, at.end.offset + 30)),
+      count:
+        count ??
+        defined.get(foldName(name)) ??
+        countInWords(name, words, source.slice(at.end.offset, at.end.offset + 30)),
       known,
       words,
       at,

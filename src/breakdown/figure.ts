@@ -16,9 +16,33 @@ export interface Figure {
   changeOut: number;
   /** True when a note of this scene gives the whole list. */
   listedHere: boolean;
+  /** True when the words say that a change which a note tells lies before this scene. */
+  changedBefore: boolean;
   readonly pieces: Map<Identity, DressedPiece>;
   /** What is not worn from some point of this scene on, though it may have been before. */
   readonly leftOff: Map<Identity, DressedPiece>;
+}
+
+/** A person as they come into a scene. */
+export function makeFigure(
+  person: string,
+  firstSeen: number | null,
+  outfit: Outfit,
+  pieces: Map<Identity, DressedPiece>,
+): Figure {
+  const { change, used } = outfit;
+  return {
+    person,
+    firstSeen,
+    outfit,
+    fresh: !used,
+    change,
+    changeOut: change,
+    listedHere: false,
+    changedBefore: false,
+    pieces,
+    leftOff: new Map(),
+  };
 }
 
 /** What happened to a garment, with what happens next. */

@@ -39,6 +39,8 @@ export interface SceneDoubts {
 /** Scenes of one story day that rest on weak reasons: asked about once, at the first of them. */
 export interface DayDoubt {
   readonly id: string;
+  /** Which scene played on that day last; null when the day begins here. */
+  readonly since: 'the scene before' | 'earlier' | null;
   /** How the other scenes are called. */
   readonly others: readonly string[];
 }

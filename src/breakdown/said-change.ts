@@ -15,12 +15,32 @@ const freshOne =
  * Reads the sentence round a garment: `now in a blue dress`, `has changed into`, `dressed in white now` say that the clothes are others,
  * `in a fresh shirt` that this one is. Null when nothing is said, or when the words stand in no action.
  */
-export function readSaidChange({ actions }: SceneGround, at: Range): SaidChange | null {
+export function readSaidChange(ground: SceneGround, at: Range): SaidChange | null {
+  return sentenceRound(ground, at, judge);
+}
+
+/** Whether the words tell of a change that lies before them (`has changed into`), of one before the camera (`changes into`), or of none. */
+export function whenChanged(ground: SceneGround, at: Range): 'before' | 'here' | null {
+  return sentenceRound(ground, at, (text) => {
+    if (alreadyChanged.test(text)) return 'before';
+    return changesHere.test(text) ? 'here' : null;
+  });
+}
+
+const alreadyChanged = /\b(?:ha(?:s|ve|d) changed|now (?:dressed |wearing )?in|now we(?:ars|aring))\b/i;
+const changesHere = /\b(?:chang(?:es?|ing)|(?:puts?|putting|pulls?|pulling|slips?|gets?|getting) (?:on|into)|dons?)\b/i;
+
+/** What is read in the sentence of the action round a place, from its words, where the place begins in it and its length. */
+function sentenceRound<T>(
+  { actions }: SceneGround,
+  at: Range,
+  read: (text: string, offset: number, length: number) => T,
+): T | null {
   for (const action of actions) {
     for (const { start, text } of splitSentences(action.text)) {
       const place = action.place(start, start + text.length);
       if (at.start.offset < place.start.offset || at.end.offset > place.end.offset) continue;
-      return judge(text, at.start.offset - place.start.offset, at.end.offset - at.start.offset);
+      return read(text, at.start.offset - place.start.offset, at.end.offset - at.start.offset);
     }
   }
   return null;

@@ -5,8 +5,9 @@ import type { NoteItem } from '../script/types.js';
 import type { Closets, Outfit, Piece } from './closet.js';
 import type { CostumeDoubt, CostumeInput, Dressed, DressedPiece } from './costume-plot.js';
 import { categoryOfIdentity, type Identity } from './element-register.js';
-import { addAction, type Figure, rivalsOf } from './figure.js';
-import { readSaidChange } from './said-change.js';
+import { addAction, type Figure, makeFigure, rivalsOf } from './figure.js';
+import { notesOf } from './ground.js';
+import { readSaidChange, whenChanged } from './said-change.js';
 import { sameThing } from './same-thing.js';
 import { type Sighting, sight } from './sighting.js';
 
@@ -32,10 +33,7 @@ export class SceneDress {
     const outfit = known ?? (kept ? this.closets.keep(person, kept, day) : this.closets.begin(person, day));
     const pieces = new Map<Identity, DressedPiece>();
     for (const piece of outfit.pieces.values()) pieces.set(piece.identity, { ...piece, carried: true, action: null });
-    const { change } = outfit;
-    const fresh = !outfit.used;
-    const leftOff: Figure['leftOff'] = new Map();
-    const figure = { person, firstSeen, outfit, fresh, change, changeOut: change, listedHere: false, pieces, leftOff };
+    const figure = makeFigure(person, firstSeen, outfit, pieces);
     this.figures.set(person, figure);
     outfit.used = true;
     return figure;
@@ -61,6 +59,7 @@ export class SceneDress {
   showWorn(person: string, sighting: Sighting): void {
     const figure = this.figures.get(person);
     if (!figure) return;
+    if (this.isInChange(figure, sighting)) return;
     if (sighting.known === 'found' && sighting.identity.known === 'found') this.settleName(figure, sighting);
     // Where a note lists all that is on, what the finder reads as worn besides is somewhere else in the scene.
     if (figure.listedHere && sighting.known === 'found' && !figure.pieces.has(sighting.identity)) return;
@@ -172,18 +171,7 @@ export class SceneDress {
   private unseen(person: string): Figure {
     const { label } = this.input.day;
     const outfit = this.closets.outfit(person, label) ?? this.closets.begin(person, label);
-    const { change, used } = outfit;
-    return {
-      person,
-      firstSeen: null,
-      outfit,
-      fresh: !used,
-      change,
-      changeOut: change,
-      listedHere: false,
-      pieces: new Map(),
-      leftOff: new Map(),
-    };
+    return makeFigure(person, null, outfit, new Map());
   }
 
   /** `coat` on someone in a grey coat is the grey coat, and so is the coat that somebody else has just taken off. */
@@ -193,6 +181,22 @@ export class SceneDress {
     if (!meant || meant === sighting.identity) return;
     const before = sighting.identity;
     for (const other of this.input.sightings) if (other.identity === before) other.identity = meant;
+  }
+
+  /** True when a `changes to` note further down lists the garment: the note tells how it comes on, and nothing need be asked. */
+  private isInChange(figure: Figure, { identity, at }: Sighting): boolean {
+    const { ground } = this.input;
+    const told = notesOf(ground.scene.notes, 'costume').some(
+      (note) =>
+        note.verb === 'changes to' &&
+        note.person === figure.person &&
+        note.at.start.offset > at.start.offset &&
+        note.garments.some(({ name }) => sameThing(name, identity.name)),
+    );
+    if (!told || figure.pieces.has(identity)) return false;
+    const when = whenChanged(ground, at);
+    figure.changedBefore ||= when === 'before' || (when === null && figure.fresh);
+    return true;
   }
 
   /** A red dress after a blue one, a nightdress after day clothes, `now in` other clothes: a change, asked about. */

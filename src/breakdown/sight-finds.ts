@@ -75,7 +75,9 @@ export function sightFinds(left: readonly Find[], register: ElementRegister, nam
 
 /** The find as a sighting of a thing. */
 export function sightFind(find: Find, identity: Identity): Sighting {
-  const { by, worn, state, confidence, strength, rules } = find;
+  const { by, worn, confidence, strength, rules } = find;
+  // What its very name says is no state: a rusty van is not rusty besides.
+  const state = find.state !== null && indexOfWords(identity.name, find.state) >= 0 ? null : find.state;
   const count = find.count === 1 && isOneOfMore(find.name, identity.name) ? null : find.count;
   const seen = find.known === 'found';
   return sight(identity, find.known, find.words, find.at, {

@@ -6,6 +6,7 @@ import { type Answers, questionIds } from './answers.js';
 import { ElementRegister, type Identity } from './element-register.js';
 import { type Ground, notesOf } from './ground.js';
 import { obtain, pushTo } from './grouping.js';
+import { meetDefinitions } from './meet-definitions.js';
 import type { PeopleIndex } from './people-index.js';
 import { coreName, isAbsence } from './same-thing.js';
 import { type FoundNames, joinFinds, sightFinds, type Unclear } from './sight-finds.js';
@@ -43,6 +44,7 @@ export function sightThings(ground: Ground, people: PeopleIndex, answers: Answer
     const answered = ({ name }: Find) => answers.get(questionIds.which(slug(name), id));
     return joinFinds(finds.elements, declared[index] ?? [], names, answered);
   });
+  messages.push(...meetDefinitions(ground, register, people, names));
   const scenes = joined.map(({ sightings, left }, index) => [
     ...(declared[index] ?? []),
     ...sightings,

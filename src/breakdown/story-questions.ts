@@ -2,7 +2,7 @@ import { slug } from '../base/slug.js';
 import { collectiveNouns } from '../trade/cue-words.js';
 import { all, type Wanted } from './answer-fits.js';
 import { questionIds } from './answers.js';
-import type { Asked, SceneDoubts } from './questions.js';
+import type { Asked, DayDoubt, SceneDoubts } from './questions.js';
 import { headOf } from './same-thing.js';
 import { soakingId } from './soaked-answers.js';
 
@@ -38,18 +38,23 @@ function story(id: string, text: string, line: number, settle: string, wants: Wa
 
 function* askDay({ ground, day, doubtfulDay }: SceneDoubts) {
   if (!doubtfulDay) return;
-  const { id, others } = doubtfulDay;
-  const note = day.series === 'D' ? `> day: ${day.number}` : '> day: flashback';
+  const { id, others, since } = doubtfulDay;
   const more =
     others.length > 0
       ? ` The same doubt in ${others.length > 1 ? 'scenes' : 'scene'} ${joinNames(others.map((label) => label.replace(/^scene /, '')))}.`
       : '';
-  const text = `Is this still ${day.label}? Read so because: ${day.reason}.${more}`;
-  const settle =
-    others.length > 0
-      ? `Type "> answer: ${id} yes" for all, or “> day: ${day.number + 1}” where a new day begins.`
-      : `Type "${note}", or the right day.`;
+  const text = `${isThatDay(day, since)} Read so because: ${day.reason}.${more}`;
+  const forAll = others.length > 0 ? ' for all' : '';
+  const where = others.length > 0 ? 'with its number where another day is' : 'with the number of the right day';
+  const settle = `Type "> answer: ${id} yes"${forAll}, or \u201c> day: \u2026\u201d ${where}.`;
   yield story(id, text, headingLine(ground), settle, 'yes or no');
+}
+
+/** Asks whether a scene plays on the day that it was read for. */
+function isThatDay({ label, series, number }: SceneDoubts['day'], since: DayDoubt['since']): string {
+  if (series === 'F') return since === null ? 'Is this a flashback?' : `Is this still the flashback ${label}?`;
+  if (since === null) return number === 1 ? `Is this ${label}?` : `Does a new story day, ${label}, begin here?`;
+  return since === 'earlier' ? `Is this ${label} again?` : `Is this still ${label}?`;
 }
 
 function joinNames(names: readonly string[]): string {

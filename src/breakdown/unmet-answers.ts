@@ -1,7 +1,8 @@
 import type { Diagnostic } from '../base/diagnostic.js';
 import { findNearest } from '../base/nearest.js';
+import type { Range } from '../base/text-range.js';
 import { sayBreakdown } from '../messages/breakdown.js';
-import type { Answers } from './answers.js';
+import { type Answers, questionIds } from './answers.js';
 import type { BreakdownScene, Question } from './types.js';
 
 /** Tells of answers that settle nothing: their question wants another kind of answer, or this script does not ask it. */
@@ -14,9 +15,16 @@ export function tellUnmetAnswers(answers: Answers, scenes: readonly BreakdownSce
     return [sayBreakdown('answer-of-another-kind', { key, text, wanted }, at)];
   });
   const unmet = answers.unmet().map(({ id, at }) => {
+    const scene = id.startsWith('day') ? scenes.find((one) => aboutDayOf(one, id, at)) : undefined;
+    if (scene?.storyDay.sure) return sayBreakdown('answer-not-needed', scene.storyDay, at);
     return sayBreakdown('answer-without-question', { id, near: findNear(id, questions) }, at);
   });
   return [...unfit, ...unmet];
+}
+
+function aboutDayOf(scene: BreakdownScene, id: string, at: Range): boolean {
+  if (id !== 'day') return id === questionIds.day(scene.id);
+  return scene.at.start.offset <= at.start.offset && at.start.offset < scene.at.end.offset;
 }
 
 const sayWanted = {

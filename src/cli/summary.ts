@@ -1,6 +1,7 @@
 import pc from 'picocolors';
 import { formatDuration } from '../base/duration.js';
 import { formatEighths } from '../base/eighths.js';
+import { labelScenes } from '../breakdown/scene-label.js';
 import type { Breakdown, BreakdownScene } from '../breakdown/types.js';
 import type { OutputFile } from '../render/types.js';
 
@@ -52,10 +53,11 @@ function tally(names: readonly string[]): string {
 
 function warnOfHazards(scenes: readonly BreakdownScene[]): string[] {
   const raised = new Map<string, string[]>();
+  const labels = labelScenes(scenes);
   for (const scene of scenes) {
     for (const hazard of scene.hazards) {
       const where = raised.get(hazard.title) ?? [];
-      raised.set(hazard.title, [...where, scene.number ?? `#${scene.order}`]);
+      raised.set(hazard.title, [...where, labels.get(scene.id) as string]);
     }
   }
   if (raised.size === 0) return [];

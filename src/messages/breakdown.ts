@@ -14,6 +14,18 @@ export const breakdownMessages = {
     reason: `Nothing says what kind of thing "${name}" is: it is listed as a prop.`,
     hint: `Say it behind the brackets, [${name}](prop), or in a line at the end of the script: [${name}]: prop "…".`,
   })),
+  'definition-unused': define<{ name: string }>('info', 'A definition that nothing refers to', ({ name }) => ({
+    reason: `Expected something in the script called \`${name}\`, found only its definition: it is on no list.`,
+    hint: `Put brackets round it where it appears: \`[${name}]\`; or write it in a note of its scene: "> props: ${name}".`,
+  })),
+  'definition-of-several': define<{ name: string; called: readonly string[] }>(
+    'warning',
+    'A definition that can mean several things',
+    ({ name, called }) => ({
+      reason: `Expected one thing that \`${name}\` can mean, found ${called.map((one) => `"${one}"`).join(' and ')}: the definition is on no list.`,
+      hint: `Put brackets round the words that it means, such as \`[the ${called[0]}][${name}]\`.`,
+    }),
+  ),
   'state-read-as': define<{ typed: string; name: string }>(
     'info',
     'A state note was read for a thing of a longer name',
@@ -54,6 +66,14 @@ export const breakdownMessages = {
       hint: near
         ? `If \`${near}\` is meant, write \`> answer: ${near} …\`; else delete the note.`
         : 'Copy the id from the list of questions, or delete the note if the question is gone.',
+    }),
+  ),
+  'answer-not-needed': define<{ label: string; reason: string }>(
+    'info',
+    'An answer about a story day that is sure by now',
+    ({ label, reason }) => ({
+      reason: `Expected a doubt about the story day, found that it is ${label} without the answer: ${reason}.`,
+      hint: 'Delete the note if that is right; else write "> day: …" with the number of the right day.',
     }),
   ),
   'scenes-share-name': define<{ heading: string; other: number }>(

@@ -47,10 +47,6 @@ export const elementMessages = {
     reason: `Expected one definition of \`${name}\`, found another; the first one counts.`,
     hint: 'Put all into one of them and delete the other.',
   })),
-  'definition-unused': define<{ name: string }>('info', 'A definition that nothing refers to', ({ name }) => ({
-    reason: `Expected brackets or a note that name \`${name}\`, found only its definition.`,
-    hint: `Put brackets round it where it appears: \`[${name}]\`.`,
-  })),
   'definition-person-unknown': define<{ name: string }>(
     'info',
     'A definition with a person nobody knows',

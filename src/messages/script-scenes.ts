@@ -34,6 +34,11 @@ export const sceneMessages = {
       hint: `Number the scene by hand${after ? `: ${after}A comes after ${after}` : ', as in `1 INT. KITCHEN - DAY`'}.`,
     }),
   ),
+  'scene-line-with-text': define('info', 'A scene line with a sentence behind it', () => ({
+    reason:
+      'Expected the scene line to end with its time, found a sentence behind it; the sentence is read as the first action.',
+    hint: 'Put the sentence into a line of its own, with a blank line above.',
+  })),
   'heading-no-space': define('info', 'A heading without a space behind #', () => ({
     reason: 'Expected a space behind the `#` signs, found none.',
     hint: 'It is read as a heading all the same; write `## INT. KITCHEN - DAY`.',

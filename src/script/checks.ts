@@ -4,7 +4,7 @@ import type { Range } from '../base/text-range.js';
 import { sayScript } from '../messages/script.js';
 import { foldPerson, groupByUntitled } from './people.js';
 import { compareSceneNumbers } from './scene-number.js';
-import type { Block, Definition, FrontMatter, Person, Scene } from './types.js';
+import type { Block, FrontMatter, Person, Scene } from './types.js';
 
 /** A number of the script, on a scene or kept by an omitted one. */
 interface Numbered {
@@ -140,11 +140,4 @@ function isOneLetterOff(one: string, other: string): boolean {
   let at = 0;
   while (at < short.length && short[at] === long[at]) at += 1;
   return short.slice(long.length === short.length ? at + 1 : at) === long.slice(at + 1);
-}
-
-/** Definitions that no mark and no note names. */
-export function checkUnused(definitions: readonly Definition[], used: ReadonlySet<string>): Diagnostic[] {
-  return definitions
-    .filter((definition) => ![definition.name, ...definition.was].some((name) => used.has(foldName(name))))
-    .map((definition) => sayScript('definition-unused', { name: definition.name }, definition.at));
 }

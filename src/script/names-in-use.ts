@@ -1,6 +1,6 @@
 import { foldName, foldThing } from '../base/slug.js';
 import type { Piece } from './read-blocks.js';
-import type { Line, Note } from './types.js';
+import type { Line } from './types.js';
 
 /** Folded names of all marks. */
 export function markNames(pieces: readonly Piece[]): Set<string> {
@@ -25,18 +25,6 @@ function linesOf(piece: Piece): readonly Line[] {
     case 'omitted':
       return [];
   }
-}
-
-/** Folded names of all that notes name. */
-export function noteNames(notes: readonly Note[]): string[] {
-  return notes.flatMap(namesOf).map(foldName);
-}
-
-function namesOf(note: Note): readonly string[] {
-  if (note.kind === 'items') return note.items.map((item) => item.name);
-  if (note.kind === 'costume') return [note.person, ...note.garments.map((item) => item.name)];
-  if (note.kind === 'state') return [note.element];
-  return note.kind === 'no' ? note.names : [];
 }
 
 /** Tells whether the action of a script holds the words of a name, whatever stands between them. */

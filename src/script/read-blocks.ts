@@ -8,6 +8,7 @@ import { offsetIn, type RawLine, withSign } from './raw-line.js';
 import { type HeadingParts, readHeading } from './scene-heading.js';
 import { rangeAt } from './source-text.js';
 import { readSpeech } from './speech.js';
+import { partTextBehindTime } from './text-behind-time.js';
 import type { Block, Line } from './types.js';
 import { readMarkedLines } from './wrapped-marks.js';
 
@@ -54,6 +55,7 @@ class ChunkReader {
   /** Reads what starts at a line; gives the line behind it. */
   #readOne(at: number): number {
     const line = this.#lines[at] as RawLine;
+    if (this.#readSceneWithText(line, at)) return at + 1;
     const single = this.#readSingle(line, at);
     if (single) {
       this.#pieces.push(single);
@@ -68,6 +70,17 @@ class ChunkReader {
       return next;
     }
     return line.kind === 'item' ? this.#readItem(at) : this.#readAction(at);
+  }
+
+  /** A scene line with a sentence behind its time: the heading, and the sentence as its first action. */
+  #readSceneWithText(line: RawLine, at: number): boolean {
+    const scene = readSceneLine(line);
+    const parted = scene && partTextBehindTime(line, scene.start.restAt);
+    if (!parted) return false;
+    this.#context.messages.push(sayScript('scene-line-with-text', undefined, parted.text.at));
+    this.#pieces.push(this.#readScene(parted.head, scene, at));
+    this.#pushAction(readMarkedLines([parted.text], false, this.#context), false);
+    return true;
   }
 
   /** A line that is a block by itself, or null. */

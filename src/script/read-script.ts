@@ -5,14 +5,14 @@ import { buildDefinitions } from './build-definitions.js';
 import { buildScenes, placeNotes } from './build-scenes.js';
 import { carryLights } from './carried-lights.js';
 import { checkLateLists, checkRepeatedNotes } from './check-notes.js';
-import { checkNearNames, checkNumbers, checkTitles, checkUnused } from './checks.js';
+import { checkNearNames, checkNumbers, checkTitles } from './checks.js';
 import { groupLines } from './chunks.js';
 import { decodeText } from './decode.js';
 import { findFrontFence } from './front-fence.js';
 import { readFrontMatter } from './front-matter.js';
 import { gatherPeople } from './gather-people.js';
 import { collectCues } from './known-cues.js';
-import { makeSpokenOf, markNames, noteNames } from './names-in-use.js';
+import { makeSpokenOf, markNames } from './names-in-use.js';
 import { checkRawLines } from './odd-lines.js';
 import { parseMarkdown } from './parse-markdown.js';
 import { printLines } from './printed-lines.js';
@@ -76,7 +76,6 @@ export function readScriptText(text: string, file: string): ReadScript {
     ...checkTitles(people),
     ...checkRepeatedNotes(scenes),
     ...checkLateLists(scenes),
-    ...checkUnused(definitions, new Set([...marked, ...noteNames(notes)])),
   );
   const script = {
     file,

@@ -90,7 +90,7 @@ describe('explain', () => {
   it('says of a place its scenes and what stands there', async () => {
     const { lines } = await explain('ferry house');
     expect(lines[0]).toBe('FERRY HOUSE, a place (INT)');
-    expect(lines[1]).toBe('  scenes: scene 2A, scene 3 in order');
+    expect(lines[1]).toBe('  scenes: scene 2A, scene 3rd');
   });
 
   it.each([['2a'], ['scene 2A'], ['Sc. 2A'], ['int-ferry-house-kitchen-night']])(
@@ -140,7 +140,7 @@ describe('explain', () => {
   });
 
   it('finds a scene without a number by its order', async () => {
-    expect((await explain('scene', '3')).lines[0]).toBe('scene 3 in order, INT. FERRY HOUSE - ATTIC - LATER');
+    expect((await explain('scene', '3')).lines[0]).toBe('scene 3rd, INT. FERRY HOUSE - ATTIC - LATER');
   });
 
   it.each([

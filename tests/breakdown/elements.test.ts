@@ -263,3 +263,40 @@ describe('refusals', () => {
     expect(listOf(result, 1)).toEqual([]);
   });
 });
+
+describe('definitions without brackets', () => {
+  const rusty = { category: 'vehicles' as const, by: null };
+  const script = (definitions: string) =>
+    `${head}Nora gets out of a rusty van. The van has a horn.\n\nA blue van passes.\n\n${definitions}\n`;
+  const found = {
+    elements: [
+      { ...rusty, name: 'van', words: 'a rusty van', state: 'rusty' },
+      { ...rusty, name: 'van', words: 'The van' },
+      { ...rusty, name: 'blue van', words: 'A blue van' },
+    ],
+  };
+
+  it('describe what the words of the action name in full, and go on meaning it', () => {
+    const result = breakDown(script('[rusty van]: vehicle "1; borrow from Steve"'), found);
+    expect(listOf(result)).toEqual(['rusty van vehicles found', 'blue van vehicles found']);
+    const van = elementsOf(result.scenes[0])['rusty van'];
+    expect(van).toMatchObject({ description: 'borrow from Steve', count: 1, stateIn: null, stateOut: null });
+    expect(van?.mentions.map(({ words }) => words)).toEqual(['a rusty van', 'The van']);
+    expect(result.codes).toEqual([]);
+  });
+
+  it('describe the only thing that they can mean', () => {
+    const result = breakDown(script('[motor van]: vehicle "hired"'), { elements: found.elements.slice(0, 2) });
+    expect(listOf(result)).toEqual(['motor van vehicles found']);
+    expect(result.codes).toEqual([]);
+  });
+
+  it('ask which of several they mean, and say when nothing is called so', () => {
+    const red = { ...rusty, name: 'red van', words: 'a rusty van' };
+    const result = breakDown(script('[van]: vehicle "hired"\n[piano]: prop "hired"'), {
+      elements: [red, ...found.elements.slice(2)],
+    });
+    expect(listOf(result)).toEqual(['red van vehicles found', 'blue van vehicles found']);
+    expect(result.codes).toEqual(['definition-of-several', 'definition-unused']);
+  });
+});

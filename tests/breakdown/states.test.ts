@@ -13,6 +13,8 @@ function letters(...scenes: string[]): string[] {
   return statesOf(breakDown(script(...scenes)).scenes, 'letter');
 }
 
+const isOfStates = (code: string) => code.startsWith('state-');
+
 describe('states', () => {
   it('noted before the thing is seen are how it comes in; after, a change on camera', () => {
     expect(letters('INT. BAR - DAY | > letter: sealed | Nora takes the [letter].')).toEqual(['sealed > sealed']);
@@ -118,7 +120,7 @@ describe('states', () => {
       script('INT. BAR - DAY | Nora lights the [storm lantern](prop). | > lantern: lit'),
     );
     expect(elementsOf(scenes[0])['storm lantern']).toMatchObject({ stateIn: null, stateOut: 'lit' });
-    expect(codes).toEqual(['state-read-as']);
+    expect(codes.filter(isOfStates)).toEqual(['state-read-as']);
   });
 
   it('of a garment change on camera once its wearer is in the picture', () => {
@@ -143,7 +145,7 @@ describe('states', () => {
     expect(statesOf(scenes, 'new grey suit')).toEqual([' > soaked', 'damp > damp', 'dry, creased > dry, creased']);
     expect(elementsOf(scenes[0])['new grey suit']).toMatchObject({ carried: false, worn: true, by: 'NORA' });
     expect(elementsOf(scenes[1])['new grey suit']).toMatchObject({ carried: false, worn: false, by: null });
-    expect(codes).toEqual(['state-read-as', 'state-read-as']);
+    expect(codes.filter(isOfStates)).toEqual(['state-read-as', 'state-read-as']);
   });
 
   it('of a garment that two people have on go to both, with a message', () => {
@@ -152,7 +154,7 @@ describe('states', () => {
     );
     const states = scenes[0]?.wears.map(({ garments }) => garments[0]?.stateOut);
     expect(states).toEqual(['muddy', 'muddy']);
-    expect(codes).toEqual(['state-names-many']);
+    expect(codes.filter(isOfStates)).toEqual(['state-names-many']);
   });
 
   it('of dressing change on camera once the place is in the picture', () => {

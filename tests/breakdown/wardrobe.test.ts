@@ -138,3 +138,27 @@ describe('a garment taken off', () => {
     expect(coats(scenes(off, '## 2. INT. FLAT - CONTINUOUS\n\nNora stands.'))).toEqual([['NORA'], ['NORA']]);
   });
 });
+
+describe('a `changes to` note behind words that show the same garment', () => {
+  const front = '---\ncast: { NORA: {} }\n---\n\n';
+  const told = (words: string) => ({
+    elements: [{ name: 'robe', category: 'costumes' as const, words, by: 'NORA', worn: true }],
+  });
+  const before = '## 1. INT. BAR - DAY\n\n> Nora: wears coat\n\nNora sits.\n\n';
+
+  it('is the change before the scene where the words say that it is done, and nothing is asked', () => {
+    const text = `${front}${before}## 2. INT. BAR - LATER\n\nNora waits. She has changed into a robe.\n\n> Nora: changes to robe, slippers`;
+    const { scenes, breakdown } = breakDown(text, told('a robe'));
+    expect(clothesOf(scenes, 'NORA')).toEqual(['1: coat', '2: robe, slippers']);
+    expect(breakdown.scenes.flatMap(({ questions }) => questions.map(({ id }) => id))).toEqual([]);
+  });
+
+  it('is a change before the camera where the words show it', () => {
+    const text = `${front}${before}## 2. INT. BAR - LATER\n\nNora waits. She slips into a robe.\n\n> Nora: changes to robe, slippers`;
+    const { scenes } = breakDown(text, told('a robe'));
+    expect(clothesOf(scenes, 'NORA')).toEqual([
+      '1: coat',
+      '1 to 2: coat (carried) (taken off), robe (put on), slippers (put on)',
+    ]);
+  });
+});
