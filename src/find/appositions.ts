@@ -16,8 +16,12 @@ export function personBefore({ sentence, start, end, name }: Mention): string | 
   const before = text.slice(0, start).trimEnd();
   if (!before.endsWith(',')) return null;
   const head = withoutAge(before.slice(0, -1));
-  return tokens.find((token) => token.person !== null && token.end === head.length)?.person ?? null;
+  const named = tokens.findLast((token) => token.person !== null && token.end <= head.length);
+  return named && surname.test(head.slice(named.end)) ? named.person : null;
 }
+
+/** The PEARSON of "LEN PEARSON, forty-five, miner", where the cues only say LEN. */
+const surname = /^(?: \p{Lu}[\p{L}'’-]+)*$/u;
 
 /** "NORA, 30", "NORA (30)", "NORA, forty-five": what stands before the age. */
 function withoutAge(text: string): string {

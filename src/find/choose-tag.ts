@@ -1,6 +1,16 @@
 import { chooseClosed } from './closed-words.js';
 import { compoundTag, isThingOfDoing } from './compound-words.js';
-import { isAfterAge, isChained, isGoal, isJoined, isLet, isSecondGarment, isTold } from './neighbours-of-verbs.js';
+import {
+  isAfterAge,
+  isChained,
+  isGoal,
+  isInChain,
+  isJoined,
+  isLet,
+  isSecondGarment,
+  isTold,
+} from './neighbours-of-verbs.js';
+import { asNominal } from './nominal-words.js';
 import { isFirstName, opensAsVerb } from './opening-words.js';
 import type { Tag, Token } from './reading.js';
 import { afterVerb, canBeNoun, type Draft } from './word-neighbours.js';
@@ -151,6 +161,7 @@ function asVerbHere(drafts: readonly Draft[], at: number, previous: Token | null
     return previous?.tag !== 'pronoun' && pastIsNoun(lower, uses, reading, next)
       ? null
       : edForm(previous, reading, uses);
+  if (verb.form === 's' && isInChain(drafts, at)) return 'verb';
   if (reading.subject && !reading.finite) return finiteVerb(drafts, at, previous, reading);
   if (reading.owed && reading.finite && verb.form === 's' && afterVerb(next)) return 'verb';
   const begins = previous === null || previous.tag === 'punctuation' || previous.tag === 'conjunction';
@@ -224,22 +235,4 @@ function finiteVerb(drafts: readonly Draft[], at: number, previous: Token | null
     return afterVerb(next) ? (verb.share >= 2 ? 'verb' : null) : verb.share >= 5 ? 'verb' : null;
   }
   return verb.share >= 6 && afterVerb(next) ? 'verb' : null;
-}
-
-function asNominal(drafts: readonly Draft[], at: number, previous: Token | null): Tag {
-  const { uses } = drafts[at] as Draft;
-  const next = drafts[at + 1];
-  const more = next !== undefined && canBeNoun(next);
-  const said = previous?.tag === 'auxiliary' || previous?.tag === 'pronoun';
-  if (uses.adjective >= 5 && (more || !uses.noun || said)) return 'adjective';
-  if (uses.adjective >= 5 && next?.lower === 'to' && !uses.noun?.entry.core) return 'adjective';
-  // "a packet, empty", "apron white to the hem": a state or a colour behind its noun.
-  const told = uses.noun?.entry.classes.some((one) => one === 'states' || one === 'colours') ?? false;
-  if (told && !more && uses.adjective >= 4 && previous !== null && previous.tag !== 'preposition') return 'adjective';
-  const after = previous?.tag === 'noun' || previous?.tag === 'verb' || previous?.tag === 'participle';
-  if (uses.adjective >= 4 && !more && after && !uses.noun?.entry.core) return 'adjective';
-  if (uses.noun) return 'noun';
-  if (uses.adjective >= 0) return 'adjective';
-  if (uses.verb) return 'verb';
-  return 'noun';
 }

@@ -49,3 +49,10 @@ export function isSecondGarment(drafts: readonly Draft[], at: number): boolean {
   const before = drafts[at - 2];
   return before?.uses.noun != null && (before.compound || before.uses.noun.entry.core.startsWith('c'));
 }
+
+/** The second of three verbs: "snatches it off, yelps, and drops it". */
+export function isInChain(drafts: readonly Draft[], at: number): boolean {
+  if (drafts[at - 1]?.text !== ',' || drafts[at + 1]?.text !== ',' || drafts[at + 2]?.lower !== 'and') return false;
+  const last = drafts[at + 3];
+  return last?.uses.verb?.form === 's' && /^(?:determiner|possessive|pronoun)$/.test(drafts[at + 4]?.uses.closed ?? '');
+}

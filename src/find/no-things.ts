@@ -37,12 +37,12 @@ const isDirt = ({ deed, role }: Part, { source, letters }: Kind) =>
   /^(?:shake|brush|wipe|flick|dust|scrape)$/.test(deed?.lemma ?? '') &&
   /^(?:off|away)$/.test(deed?.particle ?? '');
 
-/** "fills the tank": the car's own. */
+/** "fills the tank", "hits the brakes": the car's own. */
 const isTank = ({ deed, role, phrase }: Part, { head }: Kind) =>
-  head === 'tank' &&
   role === 'object' &&
   phrase.modifiers.length === 0 &&
-  /^(?:fill|refill|drain|top)$/.test(deed?.lemma ?? '');
+  ((head === 'tank' && /^(?:fill|refill|drain|top)$/.test(deed?.lemma ?? '')) ||
+    (/^brakes?$/.test(head) && /^(?:hit|slam|pump|apply|stamp|jam)$/.test(deed?.lemma ?? '')));
 
 /** "a wardrobe roped upright in the bed", with a pickup in the sentence. */
 const isTruckBed = ({ preposition }: Part, { head }: Kind, { sentence }: Clauses) =>
@@ -87,6 +87,7 @@ const sayings: Readonly<Record<string, RegExp>> = {
   rope: /\bend of (?:his|her|their|the) rope\b|\brun out of rope\b/i,
   card: /\bhouse of cards\b|\bcards on the table: /i,
   bucket: /\bkicks? the bucket\b/i,
+  subject: /\b(?:drops?|changes?|broach(?:es)?) the subject\b/i,
   towel: /\bthrows? in the towel\b/i,
 };
 

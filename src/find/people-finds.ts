@@ -33,7 +33,9 @@ function onlyDescribes({ sentence, start, end }: Mention, before: Mention | unde
   const { text } = sentence;
   const isSet = /^an? /i.test(text.slice(start, end)) && text.slice(before.end, start) === ', ';
   return (
-    isSet && /^(?:[,.]$|[,.] \p{Ll})/u.test(text.slice(end)) && !/^, (?:and|or|an?|the|his|her) /.test(text.slice(end))
+    isSet &&
+    /^(?: (?:with|in|of) [^,.;]*)?(?:[,.]$|[,.] \p{Ll})/u.test(text.slice(end)) &&
+    !/^, (?:and|or|an?|the|his|her) /.test(text.slice(end))
   );
 }
 

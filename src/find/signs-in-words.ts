@@ -92,10 +92,13 @@ function isComplement({ phrase }: Part, { parts, sentence }: Clauses, lexicon: L
   return before !== undefined && has(lexicon, (tokens[before.phrase.head] as Token).lemma, 'body');
 }
 
+const none = /^(?:neither|nobody|none)$/;
+
 /** "Neither wears a life jacket"; what nobody touches is there. */
-function isHadByNobody({ deed, role }: Part, tokens: readonly Token[]): boolean {
+function isHadByNobody({ deed, role, phrase }: Part, tokens: readonly Token[]): boolean {
+  if (deed === null && /^(?:has|have|had)$/.test(tokens[phrase.start - 1]?.lower ?? ''))
+    return none.test(tokens[0]?.lower ?? '');
   if (role !== 'object' || !/^(?:wear|have|carry|hold|own|bring)$/.test(deed?.lemma ?? '')) return false;
-  const none = /^(?:neither|nobody|none)$/;
   return none.test(deed?.subject?.pronoun ?? '') || none.test(tokens[0]?.lower ?? '');
 }
 

@@ -28,7 +28,7 @@ interface Evidence {
   worn: boolean;
   /** Its words are told somewhere, or a screen shows it. */
   graphic: boolean;
-  /** A place has it somewhere, under its own fuller name. */
+  /** It only stands or hangs somewhere. */
   placed: boolean;
   /** Only ever standing somewhere. */
   untouched: boolean;
@@ -73,7 +73,7 @@ function addEvidence(evidence: Evidence, mention: Mention): Evidence {
   }
   if (category === 'costumes') evidence.worn = true;
   if (category === 'graphics') evidence.graphic = true;
-  if (category === 'dressing' && mention.name.telling.length > 0) evidence.placed = true;
+  if (category === 'dressing') evidence.placed = true;
   const stands = signals.use.placed || signals.use.standing || category === 'dressing';
   if (inHand || signals.words.owned || !stands) evidence.untouched = false;
   evidence.scenes.add(mention.sentence.scene);
@@ -156,8 +156,8 @@ function categoryOverScript(mention: Mention, evidence: Evidence): { category: C
   }
   if (evidence.graphic && !evidence.inHand) return change('graphics', 'its words are told elsewhere in the script');
   if (evidence.inHand) return change('props', 'somebody handles it elsewhere in the script');
-  if (category === 'props' && evidence.placed && mention.name.telling.length === 0) {
-    return change('dressing', 'its fuller name is a part of the place');
+  if (category === 'props' && evidence.placed) {
+    return change('dressing', 'it is a part of the place elsewhere in the script');
   }
   if (category !== 'props' || !evidence.untouched || evidence.scenes.size < 2) return { category, why: null };
   return change('dressing', 'it stands in several scenes and nobody touches it');

@@ -23,6 +23,6 @@ export const deviceCues: ReadonlySet<string> = new Set(
 
 /** Nouns in the singular that mean several people: a bare `crowd` has no count yet, `crowd of twenty` has. From memory. */
 export const collectiveNouns: ReadonlySet<string> = new Set(
-  `audience band bunch choir class company congregation crew crowd family gang group handful line mob orchestra party patrol people
-  procession queue row squad team troop`.split(/\s+/),
+  `audience band bunch choir class company congregation crew crowd family gang group handful jury line mob orchestra party patrol people
+  police posse press procession public queue row squad staff team troop`.split(/\s+/),
 );

@@ -35,6 +35,9 @@ describe('what is named and not there', () => {
     expect(names('Bill fills the tank.')).toEqual([]);
     expect(names('The light comes through the slats.')).not.toContain('light');
     expect(names('A red cross marks the spot.')).toEqual([]);
+    expect(names('Anna hits the brakes.')).toEqual([]);
+    expect(names('Nobody has a knife.')).toEqual([]);
+    expect(names('Anna drops the subject.')).toEqual([]);
   });
 });
 
@@ -42,6 +45,10 @@ describe('words that could be verbs', () => {
   it('are things where they make one thing with the word before', () => {
     expect(names('Bill, in bicycle clips and goggles, comes in.')).toEqual(['bicycle clips', 'goggles']);
     expect(names('Anna takes a newspaper cutting about the flood from her purse.')).toContain('newspaper cutting');
+  });
+
+  it('are verbs in a chain of verbs', () => {
+    expect(names('Anna snatches it off the stove with her bare hand, yelps, and drops it.')).toEqual(['stove']);
   });
 
   it('are things behind a verb that needs one', () => {

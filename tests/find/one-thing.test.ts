@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { foundIn, listOf } from './finds-of.js';
+import { findsOf, foundIn, listOf } from './finds-of.js';
 
 const names = (text: string) => [...new Set(foundIn(text, ['ANNA', 'BILL']).map(({ name }) => name))];
 
@@ -28,5 +28,15 @@ describe('one thing under several words', () => {
     expect(listOf('A wardrobe lies across the road. Anna and Bill haul the wardrobe away.', ['ANNA', 'BILL'])).toEqual([
       'wardrobe (props)',
     ]);
+  });
+});
+
+describe('people whom words only describe', () => {
+  const people = (text: string) => findsOf(text, ['LEN']).people.map(({ name }) => name);
+
+  it('are no further people', () => {
+    expect(people('LEN PEARSON, forty-five, miner, coal dust on his face, sits.')).toEqual([]);
+    expect(people('The RENT MAN, a thin fellow with a ledger, waits.')).toEqual(['rent man']);
+    expect(people('The rent man nods. A boy with a ledger waits.')).toEqual(['rent man', 'boy']);
   });
 });
