@@ -84,6 +84,7 @@ export const questionIds = {
   change: (person: string, scene: string) => `change-${person}-${scene}`,
   state: (element: string, scene: string) => `state-${element}-${scene}`,
   count: (extra: string, scene: string) => `count-${extra}-${scene}`,
+  images: (scene: string) => `images-${scene}`,
   place: (place: string) => `place-${place}`,
   wet: (person: string, scene: string) => `wet-${person}-${scene}`,
   dirty: (person: string, scene: string) => `dirty-${person}-${scene}`,

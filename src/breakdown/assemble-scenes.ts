@@ -146,6 +146,7 @@ function collectQuestions(
       ground: scene,
       day: storyDay,
       doubtfulDay: days.get(index) ?? null,
+      wears,
       extras,
       unnamed: present.scenes[index]?.unnamed ?? null,
       lingering: present.scenes[index]?.lingering ?? [],

@@ -22,6 +22,7 @@ import {
   wholeTimePart,
   yearSign,
 } from '../trade/story-day-words.js';
+import { imagesOf } from './montage.js';
 
 /** A stretch of the day in hours after midnight; past 24 is the night after. */
 export interface Hours {
@@ -45,6 +46,8 @@ export interface DayCues {
   readonly intercut: { readonly words: string; readonly number: string | null } | null;
   readonly later: string | null;
   readonly montage: string | null;
+  /** True for a montage whose images are told one by one: a question of its own asks about their days. */
+  readonly images: boolean;
   readonly year: number | null;
   readonly hours: Hours | null;
 }
@@ -70,6 +73,7 @@ export function readDayCues(scene: Scene, previous: Scene | null): DayCues {
     intercut: intercut ? { words: intercut[0], number: intercut[1] ?? null } : null,
     later: firstOf(inHeading, [laterWords]),
     montage: firstOf([...inHeading, ...heading.placeParts], [montageWord]),
+    images: imagesOf(scene).length > 0,
     year: year ? Number(year[1]) : null,
     hours: readHours(scene),
   };

@@ -11,7 +11,7 @@ import type { PlaceDoubt } from './places.js';
 import type { Unclear } from './sight-finds.js';
 import type { SoakedDoubt } from './soaked-answers.js';
 import { askStory } from './story-questions.js';
-import type { Question, SceneElement, SceneExtra, StoryDay } from './types.js';
+import type { Question, SceneElement, SceneExtra, StoryDay, Wears } from './types.js';
 import type { Unnamed } from './unnamed.js';
 
 /** All that waits for the writer in one scene. Ids are made of the subject and the scene, so that an answer outlives revisions. */
@@ -20,6 +20,7 @@ export interface SceneDoubts {
   readonly day: StoryDay;
   /** The scenes whose day is as doubtful as that of this one, when it is the first of them; null where nothing is to ask. */
   readonly doubtfulDay: DayDoubt | null;
+  readonly wears: readonly Wears[];
   readonly extras: readonly SceneExtra[];
   readonly unnamed: Unnamed | null;
   readonly lingering: readonly Lingering[];

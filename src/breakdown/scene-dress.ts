@@ -7,6 +7,7 @@ import type { CostumeDoubt, CostumeInput, Dressed, DressedPiece } from './costum
 import { categoryOfIdentity, type Identity } from './element-register.js';
 import { addAction, type Figure, makeFigure, rivalsOf } from './figure.js';
 import { notesOf } from './ground.js';
+import { imagesIn, imagesOf, type MontageImage, onlyInImages } from './montage.js';
 import { readSaidChange, whenChanged } from './said-change.js';
 import { sameThing } from './same-thing.js';
 import { type Sighting, sight } from './sighting.js';
@@ -16,6 +17,7 @@ export class SceneDress {
   readonly messages: Diagnostic[] = [];
   readonly doubts: CostumeDoubt[] = [];
   private readonly figures = new Map<string, Figure>();
+  private readonly images: readonly MontageImage[];
 
   constructor(
     readonly input: CostumeInput,
@@ -24,7 +26,9 @@ export class SceneDress {
     private readonly isNoChange: (person: string) => boolean,
     /** True for people whom a later scene of the same story day shows. */
     readonly isSeenLater: (person: string) => boolean,
-  ) {}
+  ) {
+    this.images = imagesOf(input.ground.scene);
+  }
 
   /** A person is seen: in what is on from an earlier scene of the day, else in a new change. */
   enter(person: string, firstSeen: number | null, kept: Outfit | null): Figure {
@@ -61,6 +65,7 @@ export class SceneDress {
     if (!figure) return;
     if (this.isInChange(figure, sighting)) return;
     if (sighting.known === 'found' && sighting.identity.known === 'found') this.settleName(figure, sighting);
+    if (this.showInImage(figure, sighting)) return;
     // Where a note lists all that is on, what the finder reads as worn besides is somewhere else in the scene.
     if (figure.listedHere && sighting.known === 'found' && !figure.pieces.has(sighting.identity)) return;
     this.doubtBoth(figure, sighting);
@@ -196,6 +201,18 @@ export class SceneDress {
     if (!told || figure.pieces.has(identity)) return false;
     const when = whenChanged(ground, at);
     figure.changedBefore ||= when === 'before' || (when === null && figure.fresh);
+    return true;
+  }
+
+  /** What an image of a montage shows on someone besides is on in that image: it neither stays nor clashes. */
+  private showInImage(figure: Figure, { identity, known, at }: Sighting): boolean {
+    const { offset } = at.start;
+    const image = this.images.find(({ start, end }) => start <= offset && offset < end);
+    const before = figure.pieces.get(identity) ?? null;
+    const others = imagesIn(before?.action ?? null);
+    if (!image || (before && others.length === 0)) return false;
+    const action = onlyInImages([...new Set([...others, image.label])]);
+    figure.pieces.set(identity, { ...this.pieceOf(identity, known, at), carried: false, action });
     return true;
   }
 

@@ -199,7 +199,7 @@ function byLightBackward(context: DayContext): Verdict | null {
 function byMontage(context: DayContext): Verdict | null {
   const { cues, main: last } = context;
   return cues.montage
-    ? main(today(context), `a montage after ${last?.label}: each image may have its own day`, false)
+    ? main(today(context), `a montage after ${last?.label}: each image may have its own day`, cues.images)
     : null;
 }
 

@@ -2,6 +2,7 @@ import { slug } from '../base/slug.js';
 import { collectiveNouns } from '../trade/cue-words.js';
 import { all, type Wanted } from './answer-fits.js';
 import { questionIds } from './answers.js';
+import { imagesIn, imagesOf } from './montage.js';
 import type { Asked, DayDoubt, SceneDoubts } from './questions.js';
 import { headOf } from './same-thing.js';
 import { soakingId } from './soaked-answers.js';
@@ -15,6 +16,7 @@ type Ask = (doubts: SceneDoubts) => Iterable<Asked>;
 
 const questionKinds: readonly Ask[] = [
   askDay,
+  askImages,
   askUnnamed,
   askLingering,
   askNights,
@@ -55,6 +57,22 @@ function isThatDay({ label, series, number }: SceneDoubts['day'], since: DayDoub
   if (series === 'F') return since === null ? 'Is this a flashback?' : `Is this still the flashback ${label}?`;
   if (since === null) return number === 1 ? `Is this ${label}?` : `Does a new story day, ${label}, begin here?`;
   return since === 'earlier' ? `Is this ${label} again?` : `Is this still ${label}?`;
+}
+
+/** One question for all images of the montages in a scene. */
+function* askImages({ ground, day, wears }: SceneDoubts) {
+  const images = imagesOf(ground.scene);
+  if (images.length === 0) return;
+  const clothes = wears.flatMap(({ person, garments }) => {
+    const own = garments.filter(({ action }) => imagesIn(action).length > 0);
+    return own.length > 0 ? [`${person}: ${own.map(({ name, action }) => `${name} ${action}`).join(', ')}`] : [];
+  });
+  const dressed = clothes.length > 0 ? `, in these clothes: ${clothes.join('; ')}` : '';
+  const text = `A montage of ${images.length} images, all read as ${day.label}${dressed}. Is that right?`;
+  const id = questionIds.images(ground.id);
+  const example = `${images[0]?.label} plays on another day`;
+  const settle = `Type "> answer: ${id} yes", or what is otherwise: \u201c> answer: ${id}; ${example}\u201d; an image that needs a sheet of its own gets a scene line.`;
+  yield story(id, text, ground.scene.heading.at.start.line, settle);
 }
 
 function joinNames(names: readonly string[]): string {
@@ -140,7 +158,7 @@ function* askSoaked({ ground, soaked }: SceneDoubts) {
     const { person, kind, words, begins, at } = soaking;
     const id = soakingId(soaking, ground.id);
     const told = garments.length > 0 ? garments.join(', ') : 'the script tells of none';
-    const how = kind === 'wet' ? `wet ${begins ? 'afterwards' : 'here'}` : `${soaking.state} here`;
+    const how = `${kind === 'wet' ? 'wet' : soaking.state} ${begins ? 'afterwards' : 'here'}`;
     const text = `${person} ${begins ? 'gets' : 'is'} ${kind} here ("${words}"): which of the clothes are ${how} (${told})?`;
     const some = garments.length > 0 ? garments.slice(0, 2).join(', ') : 'jacket, trousers';
     const settle = `Type "> answer: ${id} all", or name those that are: \u201c> answer: ${id} ${some}\u201d, or \u201cno\u201d.`;

@@ -1,3 +1,4 @@
+import { imagesIn } from './montage.js';
 import type { Garment } from './types.js';
 
 type Acted = Pick<Garment, 'action' | 'absent'>;
@@ -9,5 +10,6 @@ export function isOnBefore({ action }: Acted): boolean {
 
 /** True for what belongs to the change in which a person leaves the scene. */
 export function isOnAfter({ action, absent }: Acted): boolean {
+  if (imagesIn(action).length > 0) return false;
   return action === 'left off' || (!absent && !/(?:taken off|handed to .*)$/.test(action ?? ''));
 }
