@@ -56,7 +56,13 @@ function listElements(evidence: readonly Raised[], present: Present, paragraphs:
       if (!before || before.confidence < find.confidence) listed.set(key, find);
     }
   }
-  return [...listed.values()];
+  return [...listed.values()].filter((one) => one.by !== null || !isNamedToo(one, listed));
+}
+
+/** A costume double of nobody in particular is the one that somebody in the scene needs. */
+function isNamedToo({ scene, name, category }: Find, listed: ReadonlyMap<string, Find>): boolean {
+  if (category !== 'costumes' || !name.endsWith(' double')) return false;
+  return [...listed.values()].some((one) => one.scene === scene && one.name === name && one.by !== null);
 }
 
 function asFind(raised: Raised, implied: ImpliedElement, paragraphs: Paragraphs): Find {

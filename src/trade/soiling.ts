@@ -2,7 +2,8 @@
 const soilers: Readonly<Record<string, string>> = {
   bloody: 'blood',
   muddy: 'mud',
-  stained: 'wine coffee tea juice beer soup ketchup sauce gravy paint ink oil tar icing cream custard vomit slime',
+  stained:
+    'wine champagne whisky whiskey brandy rum cocoa milk curry mustard jam coffee tea juice beer soup ketchup sauce gravy paint ink oil tar icing cream custard vomit slime',
 };
 
 const stateBySoiler = new Map(
@@ -13,7 +14,7 @@ const stateBySoiler = new Map(
 export const soilingVerbs: ReadonlySet<string> = new Set(
   (
     'run drip splash spill splatter spatter spray pour spurt gush squirt trickle dribble drop fall land soak seep spread smear slosh ' +
-    'flow shoot wipe rub'
+    'flow shoot wipe rub slop'
   ).split(' '),
 );
 

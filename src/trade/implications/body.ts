@@ -5,6 +5,16 @@ import { blood } from './shared-cues.js';
 const worn = 'PERSON GARMENT hair BODY';
 const double = (kind: string) => likely(`${kind} costume double`, 'costumes', 'costume-double', true);
 
+const stained = 'lap dress blouse shirt bodice tie skirt trousers front suit jacket apron sleeve';
+const staining =
+  'ALCOHOL tea coffee soup sauce gravy paint oil ketchup milk juice cocoa cream syrup ink mustard glass cup mug bowl';
+
+/** A clean copy of what is dirtied on camera; whose it is only where the verb's subject is dirtied. */
+const cleanCopies = (bySubject: boolean) => ({
+  elements: [likely('clean costume double', 'costumes', 'costume-double', bySubject)],
+  tasks: [task('Dirtied on camera: a clean copy for every take, and a wash between.')],
+});
+
 /** Rows 3, 9, 10 and 26: wet, blood, wounds, sickness. */
 export const body: readonly Implication[] = [
   implies(
@@ -16,15 +26,60 @@ export const body: readonly Implication[] = [
         notNear: 'light sunlight sun blood sweat moonlight',
       }),
       state('dripping', { object: 'PERSON GARMENT hair', notNear: 'tap blood sarcasm sweat candle gutter' }),
+      state('wet', { object: 'GARMENT', notNear: 'paint blood' }),
       phrase('soaking wet|wet through|soaked to the skin|wet hair|wet clothes|wet coat', {
         notNear: 'light blood',
       }),
-      verb('drip', { subject: 'PERSON GARMENT hair', notNear: 'sweat blood sarcasm paint' }),
+      verb('drip', { subject: 'PERSON GARMENT hair', object: 'NONE', notNear: 'sweat blood sarcasm paint' }),
     ],
     {
       elements: [double('dry')],
       tasks: [task('Wet: sprayer, towels, warm room, hair matched, floor covered.')],
     },
+  ),
+  implies(
+    3,
+    'made-wet',
+    [
+      verb('drench douse splash', { object: 'PERSON GARMENT', notNear: 'petrol gasoline perfume light blood face' }),
+      verb('hose soak', { object: 'PERSON GARMENT', notNear: 'petrol sun bath' }),
+      phrase(
+        'bucket of water over|jug of water over|water over ~ head|jet of water ~ PERSON|land in ~ puddle|lands in ~ puddle|falls in ~ puddle',
+        {
+          notNear: 'cup',
+        },
+      ),
+      phrase('head first into|headfirst into|backwards into', { near: 'WET water fountain trough', subject: 'PERSON' }),
+    ],
+    {
+      elements: [likely('dry costume double', 'costumes', 'costume-double wetsuit', false)],
+      tasks: [task('Wet: sprayer, towels, warm room, hair matched, floor covered.')],
+    },
+  ),
+  implies(
+    63,
+    'dirtied-on-camera',
+    [
+      verb('fall slide roll crawl wade wallow kneel slip land sink sprawl', {
+        subject: 'PERSON',
+        near: 'mud muck slurry bog dung soot tar clay ditch',
+        notNear: 'boots tyre tyres past edge beside by near along above over towards',
+      }),
+      verb('spill slop dribble upset', { subject: 'PERSON', near: 'herself himself', object: staining }),
+      phrase('over himself|over herself|down himself|down herself', { subject: 'PERSON', near: staining }),
+    ],
+    cleanCopies(true),
+  ),
+  implies(
+    63,
+    'dirt-on-clothes',
+    [
+      verb('spill slop dribble upset', { subject: 'PERSON', near: stained, object: staining }),
+      verb('slop splash drip', { subject: `it ${staining}`, near: stained }),
+      phrase('down the front of|down the bodice', { notNear: 'house shop building button buttons' }),
+      phrase('into ~ table of cakes|into the cake|into ~ trifle|covered in icing|covered in cake|custard pie'),
+    ],
+    cleanCopies(false),
   ),
   implies(9, 'bleeding', blood, {
     elements: [certain('stage blood', 'makeup', 'blood bleed bleeds bleeding nosebleed', true)],

@@ -14,7 +14,7 @@ export const food: readonly Implication[] = [
       verb('chew', { subject: 'PERSON', notObject: notEaten, notNear: 'lip nail pen pencil thoughtfully gum over' }),
       phrase(
         'bite into|take a bite|takes a bite|takes another bite|mouth full|mouthful of|wolfs down|wolf down|spoons ~ into ~ mouth|licks ~ ice-cream',
-        { notNear: 'drink wine water' },
+        { notNear: 'drink wine water pins nails pegs needles toothpaste' },
       ),
       verb('bite', { subject: 'PERSON', object: 'FOODS' }),
     ],
@@ -100,7 +100,10 @@ export const food: readonly Implication[] = [
       phrase('downs ~ ALCOHOL|knocks back ~ ALCOHOL|finishes ~ ALCOHOL'),
       noun('ALCOHOL', { notNear: 'vinegar port-hole harbour ship', notNext: 'cellar crate crates gums' }),
       state('drunk tipsy drunken', { object: 'PERSON', notNear: 'power', notNext: 'on with' }),
-      phrase('orders a round|at the bar|props up the bar', { notNear: 'snack steel metal', notNext: 'of' }),
+      phrase('champagne cork|orders a round|at the bar|props up the bar', {
+        notNear: 'snack steel metal',
+        notNext: 'of',
+      }),
     ],
     {
       tasks: [task('No alcohol on set: cold tea or coloured water, invented labels.')],
@@ -163,7 +166,7 @@ export const food: readonly Implication[] = [
     'opened-bottle',
     [
       phrase(
-        'uncork ~ bottle|uncork the wine|opens a bottle|opens the wine|opens a beer|open a bottle|pops the cork|pop the cork|uncorks a bottle|uncorks the wine',
+        'cork pop|cork pops|champagne cork|uncork ~ bottle|uncork the wine|opens a bottle|opens the wine|opens a beer|open a bottle|pops the cork|pop the cork|uncorks a bottle|uncorks the wine',
       ),
     ],
     {

@@ -34,7 +34,10 @@ export const waterAndIntimacy: readonly Implication[] = [
     'into-the-water',
     [
       verb('swim', { subject: 'PERSON', notNear: 'eyes head vision' }),
-      verb('wade', { subject: 'PERSON', notNear: 'paper papers paperwork argument crowd' }),
+      verb('wade', {
+        subject: 'PERSON',
+        notNear: 'paper papers paperwork argument crowd mud snow grass corn leaves nettles rubbish',
+      }),
       verb('dive plunge jump fall leap step walk drop slide', {
         subject: 'PERSON',
         next: 'into in off',

@@ -128,6 +128,28 @@ describe('what is not there', () => {
   it('asks about it', () => expect(implied('It looks like blood.').tasks.length).toBeGreaterThan(0));
 });
 
+describe('a costume double', () => {
+  it.each([
+    ['Nora falls in the mud.', 'clean costume double', 'Nora'],
+    ['Nora spills red wine down herself.', 'clean costume double', 'Nora'],
+    ['Tom tips a bucket of water over Nora.', 'dry costume double', null],
+    ['Nora lands in a puddle.', 'dry costume double', null],
+    ['Nora stands there in a wet coat.', 'dry costume double', 'Nora'],
+  ])('%s: %s', (body, name, by) => {
+    expect(implied(body).elements).toContainEqual(expect.objectContaining({ name, by, category: 'costumes' }));
+  });
+
+  it.each([
+    'Nora, in a black dress, pours wine.',
+    'Tom tips the milk into the sink and wipes his sleeve.',
+    'Nora drips honey on her toast.',
+    'Nora kneels beside the ditch.',
+    'Nora splashes water on her face.',
+  ])('is needed by nobody: %s', (body) => {
+    expect(namesIn(body).filter((name) => name.endsWith('double'))).toEqual([]);
+  });
+});
+
 describe('questions', () => {
   const ids = (body: string) => implied(body).questions.map(({ id }) => id);
 
