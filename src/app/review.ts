@@ -1,3 +1,4 @@
+import { foldName } from '../base/slug.js';
 import { movePoint } from '../base/text-range.js';
 import { answerFits, isNo } from '../breakdown/answer-fits.js';
 import type { Breakdown, BreakdownScene, Question, SceneElement } from '../breakdown/types.js';
@@ -17,7 +18,9 @@ export interface ReviewItem {
 export type ReviewAnswer =
   | { readonly kind: 'yes' }
   | { readonly kind: 'no' }
-  | { readonly kind: 'words'; readonly text: string };
+  | { readonly kind: 'words'; readonly text: string }
+  /** A note that the list of questions recommends, typed as it stands in a script, without its sign. */
+  | { readonly kind: 'note'; readonly text: string };
 
 /** What may be typed as an answer, in words for a prompt. */
 export function sayWanted({ wants, choices }: Question): string {
@@ -27,8 +30,24 @@ export function sayWanted({ wants, choices }: Question): string {
   return wants === 'words' ? 'in your words' : 'in your words, or y or n';
 }
 
-/** Reads what was typed; null for an answer that would not settle the question. */
-export function readAnswer({ wants, choices, element }: Question, typed: string): ReviewAnswer | null {
+/** The notes other than an answer that settle a question, as the list of questions recommends them: `NORA: wears …`. */
+export function notesFor({ settle }: Question): readonly string[] {
+  return [...settle.matchAll(/["\u201c]> ([^"\u201d]+)["\u201d]/g)]
+    .map(([, note = '']) => note)
+    .filter((note) => !note.startsWith('answer:') && note.includes(':'));
+}
+
+function readNote(question: Question, typed: string): ReviewAnswer | null {
+  const [, key = '', value = ''] = /^>\s*([^:]+):\s*(\S.*)$/.exec(typed) ?? [];
+  const isKnown = notesFor(question).some((note) => foldName(note.split(':')[0] as string) === foldName(key));
+  return isKnown && !/\u2026|<!--/.test(value) ? { kind: 'note', text: `${key.trim()}: ${value}` } : null;
+}
+
+/** Reads what was typed, an answer or one of the notes that settle the question; null for what would not settle it. */
+export function readAnswer(question: Question, typed: string): ReviewAnswer | null {
+  const { wants, choices, element } = question;
+  const note = readNote(question, typed);
+  if (note) return note;
   if (!answerFits(wants, choices, typed)) return null;
   if (element !== null) return { kind: isNo(typed) ? 'no' : 'yes' };
   if (/^(y|yes)$/i.test(typed)) return { kind: 'yes' };
@@ -52,6 +71,7 @@ export function listReview(breakdown: Breakdown, script: Script): readonly Revie
 /** The text to put into the script so that the question is settled: a mark around the words, or a note under the paragraph. */
 export function writeAnswer(item: ReviewItem, answer: ReviewAnswer, script: Script): readonly Insertion[] {
   const { element, question } = item;
+  if (answer.kind === 'note') return [noteUnder(item, answer.text, script)];
   if (answer.kind === 'no') {
     return [noteUnder(item, element ? `no: ${element.name}` : `answer: ${question.key}; no`, script)];
   }
@@ -60,6 +80,15 @@ export function writeAnswer(item: ReviewItem, answer: ReviewAnswer, script: Scri
     return [noteUnder(item, `answer: ${question.key}; ${text}`, script)];
   }
   return markWords(element, script) ?? [noteUnder(item, noteOf(element), script)];
+}
+
+/** What an answer puts into the script, in words for a terminal. */
+export function sayWritten(item: ReviewItem, insertions: readonly Insertion[]): string {
+  const [first, second] = insertions;
+  if (first && second && item.element) {
+    return `[${item.element.name}]${second.text.slice(1)} in line ${first.at.line}`;
+  }
+  return first ? `${first.text.trim()} under line ${first.at.line}` : 'nothing';
 }
 
 /** Brackets around an element's own name where it stands plainly in the source; null when it does not. */

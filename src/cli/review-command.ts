@@ -1,13 +1,25 @@
 import type { Command } from 'commander';
 import { analyse, readLexicon } from '../app/analyse.js';
-import { listReview, type ReviewAnswer, type ReviewItem, readAnswer, sayWanted, writeAnswer } from '../app/review.js';
+import {
+  listReview,
+  notesFor,
+  type ReviewAnswer,
+  type ReviewItem,
+  readAnswer,
+  sayWanted,
+  sayWritten,
+  writeAnswer,
+} from '../app/review.js';
 import { type SettledByBook, settleByBook } from '../app/review-book.js';
 import { type Insertion, insertInto } from '../app/text-edits.js';
 import type { Diagnostic } from '../base/diagnostic.js';
+import { labelScenes, type SceneLabels } from '../breakdown/scene-label.js';
 import { FileTrouble } from '../host/types.js';
 import { sayCommand } from '../messages/command.js';
 import { exitCodes } from './exit-codes.js';
+import { outputFolder } from './file-names.js';
 import { findBook } from './read-book-file.js';
+import { readEarlier } from './read-earlier.js';
 import { type Input, readInput } from './read-input.js';
 import { reportMessages } from './report.js';
 import type { Session } from './session.js';
@@ -21,7 +33,12 @@ export function addReviewCommand(program: Command, session: Session): void {
     .option('--book <file>', 'the production book (default: NAME.book.yaml beside the script, when it is there)')
     .addHelpText(
       'after',
-      '\nAnswers become marks and notes in your own text; no other character changes.\nWhat the production book answers or refuses is not asked again.\n',
+      `
+Each answer becomes a mark or a note in your own text; no other character changes, and what is written is shown.
+What does not settle a question is asked for again and never written. The file is saved once, at the end or after s.
+A note of the list of questions may be typed as an answer too: > NORA: wears coat, hat
+What the production book answers or refuses is not asked again.
+`,
     )
     .action((file: string, options: { readonly book?: string }) => runReview(file, options.book, session));
 }
@@ -40,7 +57,9 @@ async function runReview(file: string, named: string | undefined, session: Sessi
   }
   const book = await findBook(file, named, session);
   if (book === 'unreadable') return;
-  const settled = await settleByBook(analysis.breakdown, book, host.today());
+  const earlier = book && (await readEarlier(outputFolder(file, undefined), undefined, session));
+  if (book && !earlier) return;
+  const settled = await settleByBook(analysis.breakdown, book, host.today(), earlier ?? undefined);
   if ('unreadable' in settled) {
     host.error(
       reportMessages(settled.unreadable, {
@@ -54,8 +73,10 @@ async function runReview(file: string, named: string | undefined, session: Sessi
   const items = listReview(settled.breakdown, analysis.script);
   host.out(bookWords(settled, book?.file ?? null));
   if (items.length === 0) return host.out('Nothing is open.\n');
-  const answered = await askAll(items, session);
-  const insertions = answered.flatMap(({ item, answer }) => writeAnswer(item, answer, analysis.script));
+  const labels = labelScenes(settled.breakdown.scenes);
+  const write = (item: ReviewItem, answer: ReviewAnswer) => writeAnswer(item, answer, analysis.script);
+  const answered = await askAll(items, labels, write, session);
+  const insertions = answered.flatMap((one) => one.insertions);
   if (insertions.length > 0 && !(await save(file, input, insertions, session))) return;
   host.out(`${answered.length} of ${items.length} settled${answered.length > 0 ? ` in ${file}` : ''}.\n`);
 }
@@ -70,19 +91,29 @@ function bookWords({ answered, forTheBook }: SettledByBook, file: string | null)
 
 interface Answered {
   readonly item: ReviewItem;
-  readonly answer: ReviewAnswer;
+  readonly insertions: readonly Insertion[];
 }
 
-/** Asks one after the other until all are asked, the input ends or the user stops. */
-async function askAll(items: readonly ReviewItem[], session: Session): Promise<Answered[]> {
-  session.host.out(`${items.length} open. Enter later, s stop.\n`);
+/** Asks one after the other until all are asked, the input ends or the user stops; says what each answer writes. */
+async function askAll(
+  items: readonly ReviewItem[],
+  labels: SceneLabels,
+  write: (item: ReviewItem, answer: ReviewAnswer) => readonly Insertion[],
+  session: Session,
+): Promise<Answered[]> {
+  const { host } = session;
+  host.out(`${items.length} open. Enter leaves one for later, s stops; nothing is saved before the end.\n`);
   const answered: Answered[] = [];
   for (const [index, item] of items.entries()) {
-    const name = item.scene.number === null ? `scene ${item.scene.order} in order` : `scene ${item.scene.number}`;
-    session.host.out(`\n${index + 1} of ${items.length}, ${name}, line ${item.question.line}\n  | ${item.context}\n`);
+    const { scene, question, context } = item;
+    const place = `scene ${labels.get(scene.id)}, line ${question.line}`;
+    host.out(`\n${index + 1} of ${items.length}, ${place}\n  | ${context}\n`);
     const answer = await askOne(item, session);
     if (answer === 'stop') break;
-    if (answer !== 'later') answered.push({ item, answer });
+    if (answer === 'later') continue;
+    const insertions = write(item, answer);
+    host.out(`  writes ${sayWritten(item, insertions)}\n`);
+    answered.push({ item, insertions });
   }
   return answered;
 }
@@ -99,7 +130,9 @@ async function askOne({ question }: ReviewItem, { host }: Session): Promise<Revi
     if (typed === '') return 'later';
     const answer = readAnswer(question, typed);
     if (answer) return answer;
-    host.out(`“${typed}” does not settle it. Type ${wanted}; Enter leaves it open.\n`);
+    const [note] = notesFor(question);
+    const other = note ? `, or a note such as > ${note}` : '';
+    host.out(`“${typed}” does not settle it. Type ${wanted}${other}; Enter leaves it open.\n`);
   }
   return 'later';
 }

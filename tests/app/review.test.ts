@@ -116,7 +116,36 @@ describe('an answer in words', () => {
   });
 });
 
+describe('a note typed as an answer', () => {
+  const days = '## INT. HALL - DAY\n\nNora waits.\n\n## EXT. POND - DAY\n\nNora kneels.\n';
+
+  it('is written as it is when the list of questions recommends it', async () => {
+    const { text, out } = await reviewText(days, about('Is this still D1?', '> day: 2'));
+    expect(text).toBe(days.replace('POND - DAY\n', 'POND - DAY\n\n> day: 2\n'));
+    expect((await sceneOf(text, 1)).storyDay.label).toBe('D2');
+    expect(out).toContain('writes > day: 2 under line 5');
+  });
+
+  it('is refused when it is another one, or one with dots to fill in, and the right one is named', async () => {
+    for (const typed of ['> time: 2', '> day: …']) {
+      const { text, out } = await reviewText(days, about('Is this still D1?', typed));
+      expect(text).toBe(days);
+      expect(out).toContain(`“${typed}” does not settle it. Type y or n, or a note such as > day: …;`);
+    }
+  });
+});
+
 describe('a review', () => {
+  it('names scenes as paper does, and says what each answer writes', async () => {
+    const unnumbered = script.replace('## 2. EXT', '## EXT');
+    const { out } = await reviewText(unnumbered, (question) => (question.includes('splash') ? 'y' : 'n'));
+    expect(out).toContain('of 2, scene 1, line 3\n');
+    expect(out).toContain('writes [splash](sound) in line 3');
+    const second = await reviewText(`${unnumbered}\nA splash.\n`, about('splash', 'n'));
+    expect(second.out).toContain(', scene 2nd, line ');
+    expect(second.out).toContain('writes > no: splash under line ');
+  });
+
   it('keeps line ends and a byte-order mark', async () => {
     const windows = `\ufeff${script.replaceAll('\n', '\r\n')}`;
     const { text } = await reviewText(windows, about('splash', 'n'));
