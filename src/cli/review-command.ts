@@ -130,7 +130,7 @@ async function askOne({ question }: ReviewItem, { host }: Session): Promise<Revi
     if (typed === '') return 'later';
     const answer = readAnswer(question, typed);
     if (answer) return answer;
-    const [note] = notesFor(question);
+    const [note] = question.wants === 'yes or no' && question.element === null ? notesFor(question) : [];
     const other = note ? `, or a note such as > ${note}` : '';
     host.out(`“${typed}” does not settle it. Type ${wanted}${other}; Enter leaves it open.\n`);
   }
