@@ -4,7 +4,7 @@ import type { PlanLine } from './line-types.js';
 import type { Task } from './plan-types.js';
 
 /** A task before it is known whether it is late; `late: true` is late whatever its dates say. */
-export type TaskDraft = Omit<Task, 'late'> & { readonly late?: true };
+export type TaskDraft = Omit<Task, 'late' | 'things'> & { readonly late?: true; readonly things?: readonly string[] };
 
 /** Adds one task of a thing. */
 export type Add = (kind: Task['kind'], date: CalendarDate | null, words: string, rest?: Partial<TaskDraft>) => void;

@@ -17,6 +17,8 @@ export interface Task {
   /** The last day of work that takes several; equal to `date` otherwise. */
   readonly until: CalendarDate | null;
   readonly what: string;
+  /** The things that `what` ends with, each to be ticked by itself; empty when it is one task. */
+  readonly things: readonly string[];
   readonly kind:
     | 'order'
     | 'fetch'

@@ -30,7 +30,7 @@ export function listTasks(
     ...askSizes(breakdown, book),
   ];
   return [...single, ...groupTasks(lines, book)]
-    .map((task) => ({ ...task, late: !task.done && (task.late === true || isPast(task, today)) }))
+    .map((task) => ({ things: [], ...task, late: !task.done && (task.late === true || isPast(task, today)) }))
     .sort((a, b) => compareDates(a.date, b.date));
 }
 

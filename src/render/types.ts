@@ -1,7 +1,7 @@
 import type { Diagnostic } from '../base/diagnostic.js';
 import type { Book } from '../book/types.js';
 import type { Breakdown } from '../breakdown/types.js';
-import type { Comparison } from '../compare/types.js';
+import type { Comparison, Renames } from '../compare/types.js';
 import type { Pages } from '../page/types.js';
 import type { Plan } from '../plan/plan-types.js';
 import type { PurchaseLine } from '../plan/types.js';
@@ -47,6 +47,8 @@ export type FontSource = (face: FontFace) => Uint8Array;
 export interface Production {
   readonly book: Book;
   readonly plan: Plan;
+  /** Names that the book still has from an earlier draft, and what they are now. */
+  readonly renames: Renames;
 }
 
 /** All that a renderer may know. */

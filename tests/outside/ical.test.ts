@@ -10,6 +10,7 @@ const task = (id: string, what: string, more: Partial<Task> = {}): Task => ({
   what,
   date: '2027-03-12' as CalendarDate,
   until: null,
+  things: [],
   kind: 'order',
   who: null,
   elements: [],

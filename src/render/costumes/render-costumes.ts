@@ -28,7 +28,10 @@ export const renderCostumes: Render = async (input) => {
     file: 'costumes.pdf',
     name: 'Costumes',
     blocks: [
-      ...withFront(readFirstBlocks(input, index, { title: 'Costumes', howTo, categories, reach }), parts.front),
+      ...withFront(
+        readFirstBlocks(input, index, { title: 'Costumes', howTo, categories, reach, dangersStand: null }),
+        parts.front,
+      ),
       ...gridBlocks(breakdown, index),
       ...changeBlocks(breakdown, readBookNotes(input.production), index),
       ...costumeRunningBlocks(breakdown, index),

@@ -1,6 +1,7 @@
 import { compareText } from '../../base/diagnostic.js';
 import { foldName } from '../../base/slug.js';
 import type { Breakdown, BreakdownScene, SceneExtra } from '../../breakdown/types.js';
+import { singularName } from '../../script/people.js';
 import { type Block, bold, type Inline, knownWords, type TableRow } from '../layout/kit.js';
 import { speakerAmong } from '../words/extras-words.js';
 import { labelOf, listScenes, type SceneIndex } from '../words/scene-list-words.js';
@@ -23,9 +24,11 @@ export function extrasIndex(breakdown: Breakdown, index: SceneIndex): Block[] {
   const groups = new Map<string, Group>();
   for (const scene of breakdown.scenes) {
     for (const extra of scene.extras) {
-      const group = groups.get(extra.name) ?? { name: extra.name, seen: [] };
-      group.seen.push({ scene, extra });
-      groups.set(extra.name, group);
+      // `A waiter` in one scene and `waiters` in another are one row.
+      const key = singularName(extra.name);
+      const before = groups.get(key) ?? { name: extra.name, seen: [] };
+      const name = singularName(before.name) === foldName(before.name) ? extra.name : before.name;
+      groups.set(key, { name, seen: [...before.seen, { scene, extra }] });
     }
   }
   if (groups.size === 0) return [];
@@ -45,7 +48,7 @@ function extraRow({ name, seen }: Group, index: SceneIndex): TableRow {
       counts.length === 0 ? 'how many?' : String(Math.max(...counts)),
       listScenes(scenes, index),
       { stack: countCell(seen, index) },
-      [...new Set(seen.flatMap(({ scene }) => thingsOf(name, scene)))].join(', '),
+      [...new Set(seen.flatMap(({ scene, extra }) => thingsOf(extra.name, scene)))].join(', '),
     ],
   };
 }

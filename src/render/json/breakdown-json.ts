@@ -1,5 +1,5 @@
 import type { Breakdown, ElementEntry, PersonEntry, PlaceEntry } from '../../breakdown/types.js';
-import type { DayFacts } from '../../compare/types.js';
+import type { DayFacts, Renames } from '../../compare/types.js';
 import { garmentJson } from './costume-json.js';
 import { roundTenth } from './numbers.js';
 import { sceneJson, timeJson } from './scene-json.js';
@@ -8,7 +8,11 @@ import { sceneJson, timeJson } from './scene-json.js';
 export const schemaVersion = 1;
 
 /** The breakdown and the shooting days as plain data in a stable order of keys, without places in the source other than lines. */
-export function buildBreakdownJson(breakdown: Breakdown, days: readonly DayFacts[] | null = null) {
+export function buildBreakdownJson(
+  breakdown: Breakdown,
+  days: readonly DayFacts[] | null = null,
+  renames: Renames | null = null,
+) {
   return {
     version: schemaVersion,
     title: breakdown.title,
@@ -25,7 +29,14 @@ export function buildBreakdownJson(breakdown: Breakdown, days: readonly DayFacts
     cast: breakdown.cast.map(personJson),
     elements: breakdown.elements.map(elementJson),
     places: breakdown.places.map(placeJson),
+    ...renamesJson(renames),
   };
+}
+
+/** What the next run must know to find the book's entries again; nothing while the book has the present names. */
+function renamesJson(renames: Renames | null) {
+  if (renames === null || renames.scenes.size + renames.places.size === 0) return {};
+  return { renamed: { scenes: Object.fromEntries(renames.scenes), places: Object.fromEntries(renames.places) } };
 }
 
 function personJson(person: PersonEntry) {

@@ -7,7 +7,8 @@ import { daysJson } from './days-json.js';
  * place of another draft's, that one as `previous.json`.
  */
 export const renderJson: Render = async ({ breakdown, production, previous }) => {
-  const json = JSON.stringify(buildBreakdownJson(breakdown, daysJson(production)), null, 2);
+  const built = buildBreakdownJson(breakdown, daysJson(production), production?.renames ?? null);
+  const json = JSON.stringify(built, null, 2);
   const kept = previous === null ? [] : [{ name: 'previous.json', content: previous }];
   return { files: [{ name: 'breakdown.json', content: `${json}\n` }, ...kept], messages: [] };
 };

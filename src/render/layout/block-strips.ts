@@ -119,8 +119,10 @@ function setSection(block: SectionBlock, column: Column, type: Typesetter): Stri
     label.map((line) => line.items),
     lineHeight(size),
   );
+  const missing = (block.least ?? 0) - heightOf(labelled);
+  const whole = missing > 0 ? [...keepTogether(labelled, true), strip({ height: missing })] : labelled;
   const rule = strip({ height: 4, items: [level(column, 0, weights.hair)], keep: true });
-  return [rule, ...labelled, whiteStrip(2)];
+  return [...((block.ruled ?? true) ? [rule] : []), ...whole, whiteStrip(2)];
 }
 
 /** Puts lines beside strips, from the first strip's top; strips are added where the lines are longer. */

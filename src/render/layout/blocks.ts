@@ -73,6 +73,10 @@ export interface SectionBlock {
   readonly label: Inline;
   readonly blocks: readonly Block[];
   readonly labelWidth?: number;
+  /** The least height in points: room below the label to draw or glue something in. */
+  readonly least?: number;
+  /** False without the hairline. */
+  readonly ruled?: boolean;
 }
 
 /** A frame around its content, kept on one page when it fits one. */

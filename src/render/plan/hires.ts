@@ -2,15 +2,15 @@ import type { Breakdown, BreakdownScene } from '../../breakdown/types.js';
 import type { PlanLine } from '../../plan/line-types.js';
 import type { Plan } from '../../plan/plan-types.js';
 import { type Block, blank, bold, danger, type Inline, type TableRow, tick } from '../layout/kit.js';
-import { dateWords, moneyWords } from './plan-words.js';
+import { moneyWords, narrowDate } from './plan-words.js';
 
 const columns = [
-  { head: 'What', share: 1.6 },
+  { head: 'What', share: 2 },
   { head: 'Owner', share: 1.3 },
-  { head: 'Price', share: 0.9 },
-  { head: 'Deposit', share: 0.9 },
-  { head: 'Fetch', share: 0.9 },
-  { head: 'Must be back', share: 1 },
+  { head: 'Price', width: 54 },
+  { head: 'Deposit', width: 54 },
+  { head: 'Fetch', width: 56 },
+  { head: 'Must be\nback', width: 60 },
   { head: 'Box\nkept', width: 32 },
   { head: 'Photo\nout', width: 36 },
   { head: 'Photo\nback', width: 36 },
@@ -34,8 +34,8 @@ export function hireBlocks(
         line.owner ?? line.from ?? blank(60),
         line.cost ? moneyWords(line.cost.gross) : line.source.value === 'borrow' ? 'lent' : blank(40),
         line.deposit ? moneyWords(line.deposit) : '',
-        dateWords(line.collect ?? line.dates.inHand),
-        bold(dateWords(line.back)),
+        narrowDate(line.collect ?? line.dates.inHand),
+        bold(narrowDate(line.back)),
         tick,
         tick,
         tick,
@@ -53,7 +53,7 @@ export function hireBlocks(
         rule === null ? '' : ` ${rule}`,
       ],
     },
-    { kind: 'table', columns, rows },
+    { kind: 'table', columns, rows, tight: true },
   ];
 }
 

@@ -1,5 +1,6 @@
 import type { Book } from '../../book/types.js';
 import type { PlanLine } from '../../plan/line-types.js';
+import { counted } from '../../plan/per-take.js';
 import type { Plan } from '../../plan/plan-types.js';
 import { listRoughCopies } from '../../plan/rough-copies.js';
 import { shortWords } from '../../plan/short-copies.js';
@@ -9,18 +10,18 @@ import { stateChainBlocks } from './state-chains.js';
 
 const columns = [
   { head: 'What', share: 1.3 },
-  { head: 'States', share: 1.1 },
   { head: 'At\nleast', width: 36 },
   { head: 'Better', width: 38 },
-  { head: 'Why', share: 4.4 },
-  { head: 'Have', width: 32 },
-  { head: 'Get', width: 30 },
+  { head: 'Why', share: 4.8 },
+  { head: 'Have', width: 28 },
+  { head: 'Get', width: 44 },
 ];
 
 /** How many copies of each thing, with the reason, and how its states begin and end. */
 export function multiplesBlocks(plan: Plan, book: Book, isMine: (line: PlanLine) => boolean): Block[] {
   const lines = plan.lines.filter((line) => isMine(line) && line.department !== 'kit' && isWorthSaying(line));
-  const rows = lines.map(multipleRow);
+  // What takes use up has a table of its own.
+  const rows = lines.filter((line) => !line.need.usedUp).map(multipleRow);
   return [
     { kind: 'heading', level: 2, text: 'How many of each, and why', bookmark: 'How many' },
     {
@@ -34,8 +35,8 @@ export function multiplesBlocks(plan: Plan, book: Book, isMine: (line: PlanLine)
       ],
     },
     rows.length > 0
-      ? { kind: 'table', columns, rows }
-      : { kind: 'paragraph', text: 'One of each is enough, as far as the script tells.' },
+      ? { kind: 'table', columns, rows, tight: true }
+      : { kind: 'paragraph', text: 'One of each that is not used up is enough, as far as the script tells.' },
     ...stateChainBlocks(lines, book),
   ];
 }
@@ -61,14 +62,22 @@ function multipleRow(line: PlanLine): TableRow {
   return {
     cells: [
       bold(need.name),
-      need.usedUp ? 'used up in each take' : need.states.join('; '),
       needWords(need, need.minimum),
       needWords(need, need.recommended),
       { stack: [...(need.uncounted ? [] : [need.minimumReason, ...better]), ...decided, ...rough, ...questions] },
       status === 'done without' ? 'cut' : String(need.have),
-      getWords(line),
+      getWithPacks(line),
     ],
   };
+}
+
+/** How many to get, and in how many packs where the book says how much is in one. */
+export function getWithPacks(line: PlanLine): string {
+  const get = getWords(line);
+  if (line.pooledWith !== null) return `${get}, shared pack`;
+  return line.packText === null || line.packs === 0
+    ? get
+    : `${get}: ${counted(line.packs, 'pack')} of ${line.packText}`;
 }
 
 /** More than was reckoned means that the book knows something which the script does not say. */

@@ -3,6 +3,7 @@ import type { PlanLine } from '../../plan/line-types.js';
 import type { Plan } from '../../plan/plan-types.js';
 import { listRoughCopies } from '../../plan/rough-copies.js';
 import { type Block, blank, bold, type Inline, stateWords } from '../layout/kit.js';
+import { hasCard } from './has-card.js';
 import { amountWords, sourceWords } from './plan-words.js';
 import { countSpares } from './pull-lists.js';
 
@@ -10,28 +11,19 @@ import { countSpares } from './pull-lists.js';
 const handling =
   'The first copy is for close-ups: right weight, readable, whole. A spare stands beside it. Rehearse, light and throw with a stand-in of the same shape; what is more than three metres away may be rough.';
 
-/** Room for a picture the size of a small print, in points. */
-const photoSpace: Block = { kind: 'space', height: 84 };
-
-/** A thing has a card of its own from so many scenes, or when it changes, or when it has exact words. */
-const scenesForCard = 3;
+/** Room for a picture the size of a small print at the left of each card, in points. */
+const photoWidth = 170;
+const photoHeight = 96;
 
 /** One card for each thing that matters most: scenes, states, copies, where it comes from and lives, a place for a picture. */
 export function objectCardBlocks(plan: Plan, isMine: (line: PlanLine) => boolean): Block[] {
-  const lines = plan.lines.filter((line) => isMine(line) && line.status !== 'done without' && isHero(line));
+  const lines = plan.lines.filter((line) => isMine(line) && line.status !== 'done without' && hasCard(line, plan));
   if (lines.length === 0) return [];
   return [
     { kind: 'heading', level: 2, text: 'Cards of the things that matter most', bookmark: 'Cards' },
     { kind: 'paragraph', text: handling },
     ...lines.flatMap(card),
   ];
-}
-
-function isHero({ need, element, known }: PlanLine): boolean {
-  if (element?.standIns || element?.backgroundCopies) return true;
-  const handled = need.uses.filter((use) => use.by.length > 0).length;
-  const isNamed = known === 'marked' || known === 'noted';
-  return need.states.length > 1 || (element?.words ?? null) !== null || (isNamed && handled >= scenesForCard);
 }
 
 function card(line: PlanLine): Block[] {
@@ -48,14 +40,19 @@ function card(line: PlanLine): Block[] {
   });
   const rough = listRoughCopies(line);
   const facts: Inline[] = [
-    [bold('Hero and spares: '), need.uncounted ? blank(60) : goodWords(need)],
-    [bold('Stand-in: '), rough && rough.standIns.length > 0 ? copyWords(rough.standIns) : blank(60)],
+    [
+      bold('Hero and spares: '),
+      need.uncounted ? blank(60) : goodWords(need),
+      bold('  Stand-in: '),
+      rough && rough.standIns.length > 0 ? copyWords(rough.standIns) : blank(60),
+    ],
     ...(rough && rough.background.length > 0 ? [[bold('Background: '), copyWords(rough.background)]] : []),
     [
       bold('From: '),
       `${sourceWords(line.source.value)}${line.from ? `, ${line.from}` : line.owner ? `, ${line.owner}` : ''}`,
+      bold('  Lives in: '),
+      line.box ?? blank(90),
     ],
-    [bold('Lives in: '), line.box ?? blank(90)],
     ...(element && element.pictures.length > 0 ? [[bold('Pictures: '), element.pictures.join(', ')]] : []),
     ...(element?.words ? [[bold('Exact words: '), element.words]] : []),
     ...(line.note ? [[bold('Note: '), line.note]] : []),
@@ -66,13 +63,22 @@ function card(line: PlanLine): Block[] {
       kind: 'keep',
       blocks: [
         { kind: 'heading', level: 3, text: title },
-        { kind: 'section', label: 'In shooting order', labelWidth: 96, blocks: [{ kind: 'entries', entries: chain }] },
-        { kind: 'section', label: '', labelWidth: 96, blocks: [{ kind: 'entries', entries: facts }] },
         {
           kind: 'frame',
-          blocks: [{ kind: 'paragraph', text: 'Picture of it as it must look:', after: 0 }, photoSpace],
+          blocks: [
+            {
+              kind: 'section',
+              label: 'Picture of it as it must look:',
+              labelWidth: photoWidth,
+              least: photoHeight,
+              ruled: false,
+              blocks: [
+                { kind: 'paragraph', text: bold('In shooting order'), after: 0 },
+                { kind: 'entries', entries: [...chain, ...facts] },
+              ],
+            },
+          ],
         },
-        { kind: 'space', height: 8 },
       ],
     },
   ];

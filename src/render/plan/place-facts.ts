@@ -1,7 +1,7 @@
 import { formatShortDate } from '../../base/calendar-date.js';
 import { formatClockTime } from '../../base/clock-time.js';
 import { listPlaceDays, locateScenes } from '../../plan/place-days.js';
-import { type Block, blank, bold, type Inline, type TableRow } from '../layout/kit.js';
+import { type Block, blank, bold, type Inline, sizes, type TableRow } from '../layout/kit.js';
 import type { Production, RenderInput } from '../types.js';
 import { locationOf } from './plan-words.js';
 
@@ -23,11 +23,22 @@ export function placeFactBlocks(
         line('Address', known?.address ?? null),
         line('Whom to ask', fact('contact')),
         line('Nearest hospital', fact('hospital')),
-        ...more.map((one) => line(`${one.label.charAt(0).toUpperCase()}${one.label.slice(1)}`, one.text)),
       ],
     },
+    ...pairBlocks(more.map((one) => line(`${one.label.charAt(0).toUpperCase()}${one.label.slice(1)}`, one.text))),
     ...(location && production ? dayBlocks(location, production, input) : []),
   ];
+}
+
+/** Facts in two columns, in reading order from left to right. */
+function pairBlocks(facts: readonly Inline[]): Block[] {
+  if (facts.length === 0) return [];
+  const rows = facts.flatMap((fact, at): TableRow[] => (at % 2 === 0 ? [{ cells: [fact, facts[at + 1] ?? ''] }] : []));
+  const columns = [
+    { head: '', share: 1 },
+    { head: '', share: 1 },
+  ];
+  return [{ kind: 'table', columns, rows, headed: false, ruled: false, tight: true, size: sizes.body }];
 }
 
 function dayBlocks(location: string, production: Production, { breakdown }: Pick<RenderInput, 'breakdown'>): Block[] {

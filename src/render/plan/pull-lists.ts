@@ -1,23 +1,24 @@
 import { copyWords } from '../../plan/copy-words.js';
 import type { PlanDay } from '../../plan/day-types.js';
+import { comesByItself } from '../../plan/line-status.js';
 import type { PlanLine } from '../../plan/line-types.js';
 import type { Use } from '../../plan/need-types.js';
 import type { Plan } from '../../plan/plan-types.js';
 import { listRoughCopies } from '../../plan/rough-copies.js';
 import { countNeeded, shortWords } from '../../plan/short-copies.js';
 import { listEating } from '../../plan/used-up.js';
-import { type Block, bold, stateWords, type TableRow, tick } from '../layout/kit.js';
+import { type Block, bold, inlineRuns, joinInline, stateWords, type TableRow, tick } from '../layout/kit.js';
+import { hasCard } from './has-card.js';
 import { amountWords, dayHead } from './plan-words.js';
 import { thingNotes } from './thing-notes.js';
 
 const columns = [
-  { head: 'Out', width: 24 },
-  { head: 'On set', width: 38 },
-  { head: 'Back', width: 28 },
-  { head: 'Scenes', width: 44 },
-  { head: 'What', share: 2 },
-  { head: 'Which copies', share: 1.4 },
-  { head: 'How it looks', share: 1.6 },
+  { head: 'Out', width: 22 },
+  { head: 'On\nset', width: 20 },
+  { head: 'Back', width: 26 },
+  { head: 'Scenes', width: 40 },
+  { head: 'What, and which copies', share: 3.4 },
+  { head: 'How it looks', share: 1.2 },
   { head: 'Who has it', share: 1 },
 ];
 
@@ -36,15 +37,34 @@ export function pullListBlocks(plan: Plan, isMine: (line: PlanLine) => boolean):
 
 function dayTable(day: PlanDay, lines: readonly PlanLine[], plan: Plan): Block {
   const scenes = new Set(day.scenes.map((slot) => slot.scene));
-  const boxes = [...new Set(lines.map((line) => line.box))].sort((a, b) => (a ?? '~').localeCompare(b ?? '~', 'en'));
-  const rows = boxes.flatMap((box): TableRow[] => {
-    const own = lines.filter((line) => line.box === box).flatMap((line) => rowsOf(line, scenes, plan));
-    if (own.length === 0) return [];
-    return [{ cells: [bold(box === null ? 'NO BOX NAMED' : `BOX ${box}`)], keepWithNext: true }, ...own];
+  const pulled = lines.filter((line) => !isThere(line));
+  const there = thereRows(lines.filter(isThere), scenes, plan);
+  const boxes = [...new Set(pulled.flatMap((line) => line.box ?? []))].sort((a, b) => a.localeCompare(b, 'en'));
+  const rows = [...boxes, null].flatMap((box): TableRow[] => {
+    const own = pulled.filter((line) => line.box === box).flatMap((line) => rowsOf(line, scenes, plan));
+    if (own.length === 0 || boxes.length === 0) return own;
+    return [{ cells: [bold(box === null ? 'IN NO BOX' : `BOX ${box}`)], keepWithNext: true }, ...own];
   });
-  return rows.length === 0
+  return rows.length + there.length === 0
     ? { kind: 'paragraph', text: 'Nothing to pull.' }
-    : { kind: 'table', columns, rows, tight: true };
+    : { kind: 'table', columns, rows: [...rows, ...there], tight: true };
+}
+
+function isThere({ need, element, source }: PlanLine): boolean {
+  return comesByItself(need, element) && source.value !== 'buy' && source.value !== 'make';
+}
+
+/** What nobody carries out, because it stands in the place or its owner brings it: one row, to look at on the day. */
+function thereRows(lines: readonly PlanLine[], scenes: ReadonlySet<string>, plan: Plan): TableRow[] {
+  const words = lines.flatMap((line) => {
+    const labels = line.need.uses.filter((use) => scenes.has(use.scene)).map((use) => use.slot.label);
+    if (labels.length === 0) return [];
+    const notes = thingNotes(line, plan, scenes).flatMap((note) => ['; ', ...inlineRuns(note)]);
+    return [[tick, `\u00a0${line.name} (sc ${labels.join(', ')}`, ...notes, ')']];
+  });
+  return words.length === 0
+    ? []
+    : [{ cells: [[bold('There already, or brought by its owner: '), ...inlineRuns(joinInline(words))]] }];
 }
 
 /** One row for each thing and look on that day: its scenes, the copies that go, who has it in hand. */
@@ -58,23 +78,17 @@ function rowsOf(line: PlanLine, scenes: ReadonlySet<string>, plan: Plan): TableR
     const same = here.filter(({ use }) => stateWords(use) === look);
     const copies = [...new Set(same.flatMap((one) => one.copies))];
     const count = Math.max(copies.length, ...same.map(({ use }) => use.count));
+    const used = same.map(({ use }) => use);
+    const shown = line.need.recommended > 1 || line.element?.label ? copyWords(copies) : '';
     const what = {
       stack: [
-        bold(
-          whatWords(
-            line,
-            count,
-            place === 0,
-            same.map(({ use }) => use),
-          ),
-        ),
-        ...(place === 0 ? [...roughWords(line), ...thingNotes(line, plan, scenes)] : []),
+        [bold(whatWords(line, count, place === 0, used)), shown === '' ? '' : ` ${shown}`],
+        ...(place === 0 ? [...roughWords(line), ...exactWords(line, plan), ...thingNotes(line, plan, scenes)] : []),
       ],
     };
-    const shown = line.need.recommended > 1 || line.element?.label ? copyWords(copies) : '';
-    const who = [...new Set(same.flatMap(({ use }) => use.by))].join(', ');
+    const who = [...new Set(used.flatMap((use) => use.by))].join(', ');
     return {
-      cells: [tick, tick, tick, same.map(({ use }) => use.slot.label).join(', '), what, shown, look, who],
+      cells: [tick, tick, tick, used.map((use) => use.slot.label).join(', '), what, look, who],
     };
   });
 }
@@ -83,6 +97,12 @@ function rowsOf(line: PlanLine, scenes: ReadonlySet<string>, plan: Plan): TableR
 function roughWords(line: PlanLine): string[] {
   const rough = listRoughCopies(line);
   return rough === null ? [] : [`and ${rough.words} (${copyWords([...rough.standIns, ...rough.background])})`];
+}
+
+/** What is written on it, unless its card or the list of papers says so. */
+function exactWords(line: PlanLine, plan: Plan): string[] {
+  const words = line.element?.words ?? null;
+  return words === null || line.need.category === 'graphics' || hasCard(line, plan) ? [] : [`“${words}”`];
 }
 
 /** How many go: of what is used up, how many a take and in all; of all else the spares go too, for nobody knows which take needs them. */

@@ -1,7 +1,7 @@
 import type { PlanLine } from '../../plan/line-types.js';
 import { counted } from '../../plan/per-take.js';
 import type { Plan } from '../../plan/plan-types.js';
-import { type Block, bold, type Inline } from '../layout/kit.js';
+import { type Block, bold, type InlineRun, tick } from '../layout/kit.js';
 
 /** What every prop box holds, whatever the script: common practice of prop departments. */
 const usualKit = [
@@ -25,17 +25,17 @@ export function standingKitBlocks(plan: Plan): Block[] {
   return [
     { kind: 'heading', level: 2, text: 'The box for every day', bookmark: 'Box for every day' },
     ...(own.length > 0
-      ? [
-          { kind: 'paragraph', text: bold('From the book'), keepWithNext: true } as const,
-          { kind: 'entries', entries: own, ticks: true } as const,
-        ]
+      ? [{ kind: 'paragraph', text: [bold('From the book: '), ...own.flatMap(ticked)] } as const]
       : []),
-    { kind: 'paragraph', text: bold('Usual, whatever the script'), keepWithNext: true },
-    { kind: 'entries', entries: usualKit, ticks: true },
+    { kind: 'paragraph', text: [bold('Usual, whatever the script: '), ...usualKit.flatMap(ticked)] },
   ];
 }
 
-function kitEntry({ need, packs, packText, status }: PlanLine): Inline {
+function ticked(words: string, place: number): (string | InlineRun)[] {
+  return [place === 0 ? '' : '; ', tick, `\u00a0${words.replace(' × ', '\u00a0×\u00a0')}`];
+}
+
+function kitEntry({ need, packs, packText, status }: PlanLine): string {
   const what = `${need.decided ?? need.recommended} × ${need.name}`;
   return packText === null || packs === 0
     ? `${what} (${status})`

@@ -6,9 +6,9 @@ import { type Block, blank, bold, type TableRow } from '../layout/kit.js';
 
 const columns = [
   { head: 'What', share: 1.3 },
-  { head: 'State', share: 1.5 },
+  { head: 'State', share: 1.3 },
   { head: 'Starts', share: 1.6 },
-  { head: 'Can be undone?', share: 1.2 },
+  { head: 'Can be undone?', share: 1.4 },
   { head: 'Minutes to\nput back', width: 58 },
   { head: 'Which copies', share: 1.2 },
 ];
@@ -33,6 +33,6 @@ export function stateChainBlocks(lines: readonly PlanLine[], book: Book): Block[
   if (rows.length === 0) return [];
   return [
     { kind: 'heading', level: 3, text: 'How each state begins and ends' },
-    { kind: 'table', columns, rows },
+    { kind: 'table', columns, rows, tight: true },
   ];
 }

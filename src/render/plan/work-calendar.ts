@@ -1,6 +1,6 @@
 import type { Book } from '../../book/types.js';
 import type { Plan, Task } from '../../plan/plan-types.js';
-import { type Block, bold, type Inline, type TableRow, tick } from '../layout/kit.js';
+import { type Block, bold, type Inline, type InlineRun, type TableRow, tick } from '../layout/kit.js';
 import { dateWords, helperWords } from './plan-words.js';
 
 /** Everything to do, by date, with a box to tick; `isMine` picks whose. */
@@ -15,8 +15,8 @@ export function taskBlocks(
   if (tasks.length === 0) return [];
   const columns = [
     { head: '', width: 12 },
-    { head: 'By', width: 92 },
-    ...(withWho ? [{ head: 'Who', width: 62 }] : []),
+    { head: 'By', fit: true },
+    ...(withWho ? [{ head: 'Who', fit: true }] : []),
     { head: 'What', share: 1 },
   ];
   const rows = tasks.map(
@@ -25,13 +25,26 @@ export function taskBlocks(
         tick,
         whenWords(task),
         ...(withWho ? [task.kind === 'shoot' ? 'everyone' : helperWords(task.who, book)] : []),
-        task.late ? [bold('LATE: '), task.what] : task.what,
+        [bold(task.late ? 'LATE: ' : ''), ...tickedWords(task)],
       ],
     }),
   );
   return [
     { kind: 'heading', level: 2, text: title, bookmark: title },
     { kind: 'table', columns, rows, tight: true },
+  ];
+}
+
+/** Fewer things than this are ticked together. */
+const leastTicked = 3;
+
+/** What is to be done; of many things done at once each gets a box of its own. */
+export function tickedWords({ what, things }: Task): (string | InlineRun)[] {
+  const list = things.join(', ');
+  if (things.length < leastTicked || !what.endsWith(list)) return [what];
+  return [
+    what.slice(0, what.length - list.length),
+    ...things.flatMap((thing, at) => [at === 0 ? '' : ', ', tick, `\u00a0${thing.replace(' × ', '\u00a0×\u00a0')}`]),
   ];
 }
 

@@ -1,9 +1,5 @@
-import type { ElementEntry } from '../../breakdown/types.js';
-import type { Need } from '../../plan/need-types.js';
-import { shortWords } from '../../plan/short-copies.js';
+import type { Breakdown, ElementEntry } from '../../breakdown/types.js';
 import { type Block, blank, bold, type Inline, type TableRow } from '../layout/kit.js';
-import { amountWords } from '../plan/plan-words.js';
-import type { RenderInput } from '../types.js';
 import { labelOf, listScenes, type SceneIndex } from '../words/scene-list-words.js';
 import { handledCategories } from './prop-categories.js';
 
@@ -13,17 +9,14 @@ const columns = [
   { head: 'How many to have', width: 92 },
 ];
 
-type ChangingInput = Pick<RenderInput, 'breakdown' | 'production'>;
-
-/** Things that look different at different times, each with its chain of states. */
-export function changingBlocks({ breakdown, production }: ChangingInput, index: SceneIndex): Block[] {
-  const needs = new Map(production?.plan.lines.map(({ id, need }) => [id, need]));
-  const things = breakdown.elements.filter((one) => handledCategories.has(one.category) && changes(one));
+/** Things that look different at different times, each with its chain of states and a blank for how many there must be. */
+export function changingBlocks({ elements }: Breakdown, index: SceneIndex): Block[] {
+  const things = elements.filter((one) => handledCategories.has(one.category) && changes(one));
   if (things.length === 0) return [];
   return [
     { kind: 'heading', level: 2, text: 'Things that change or are used up', bookmark: 'Things that change' },
     { kind: 'paragraph', text: explanation, keepWithNext: true },
-    { kind: 'table', columns, rows: things.map((thing) => chainRow(thing, needs.get(thing.id) ?? null, index)) },
+    { kind: 'table', columns, rows: things.map((thing) => chainRow(thing, index)), tight: true },
   ];
 }
 
@@ -34,20 +27,13 @@ function changes(thing: ElementEntry): boolean {
   return thing.states.length > 0 || thing.category === 'food';
 }
 
-function chainRow(thing: ElementEntry, need: Need | null, index: SceneIndex): TableRow {
+function chainRow(thing: ElementEntry, index: SceneIndex): TableRow {
   const eaten =
-    (need?.usedUp ?? thing.category === 'food') && thing.states.length === 0
+    thing.category === 'food' && thing.states.length === 0
       ? [`used up in each take, sc ${listScenes(thing.scenes, index)}`]
       : [];
   const states = thing.states.map((state) => stateLine(state, index));
-  return { cells: [bold(thing.name), { stack: [...states, ...eaten] }, howMany(need)] };
-}
-
-/** What the book decides, else what the plan advises; a blank without a plan. */
-function howMany(need: Need | null): Inline {
-  return need === null
-    ? blank(80)
-    : bold(shortWords({ need, element: null }) ?? amountWords(need.decided ?? need.recommended, need.unit));
+  return { cells: [bold(thing.name), { stack: [...states, ...eaten] }, blank(80)] };
 }
 
 function stateLine({ state, scene, onCamera }: ElementEntry['states'][number], index: SceneIndex): Inline {

@@ -1,6 +1,16 @@
 import type { Breakdown, BreakdownScene, PlaceEntry } from '../../breakdown/types.js';
 import { locateScenes } from '../../plan/place-days.js';
-import { type Block, blank, bold, danger, type Inline, knownWords, type TableRow, tick } from '../layout/kit.js';
+import {
+  type Block,
+  blank,
+  bold,
+  danger,
+  type Inline,
+  joinInline,
+  knownWords,
+  type TableRow,
+  tick,
+} from '../layout/kit.js';
 import { placeFactBlocks } from '../plan/place-facts.js';
 import { locationWords } from '../plan/plan-words.js';
 import { placeWords, settingWords } from '../sheets/sheet-words.js';
@@ -20,18 +30,22 @@ interface Site {
 type SheetInput = Pick<RenderInput, 'breakdown' | 'production'>;
 
 /**
- * One page for each shooting place: what stands there, where a scene departs from it, what is dangerous, the Sun, whom to ask.
- * Places of whose rooms nothing is told come last, and share pages.
+ * One sheet for each shooting place, two on a page where they fit: what stands there, where a scene departs from it, what is
+ * dangerous, the Sun, whom to ask. Places of whose rooms nothing is told come last.
  */
 export function placeSheetBlocks(input: SheetInput, index: SceneIndex): Block[] {
   const sites = listSites(input).filter((site) => hasToTell(site, index));
   const isBare = (site: Site) =>
     roomsOf(site, input.breakdown).every((room) => room.standing.length === 0 && room.departures.length === 0);
   const bare = sites.filter(isBare);
-  return [
-    ...sites.filter((site) => !isBare(site)).flatMap((site) => siteBlocks(site, input, index)),
-    ...bare.flatMap((site, at) => bareBlocks(site, at === 0, input, index)),
+  const sheets = [
+    ...sites.filter((site) => !isBare(site)).map((site) => siteBlocks(site, input, index)),
+    ...bare.map((site) => bareBlocks(site, input, index)),
   ];
+  return sheets.flatMap((blocks, at): Block[] => [
+    { kind: 'space', height: at === 0 ? 0 : 14 },
+    { kind: 'keep', blocks },
+  ]);
 }
 
 function listSites({ breakdown, production }: SheetInput): Site[] {
@@ -63,27 +77,21 @@ function nameOf(place: PlaceEntry): string {
   return placeWords([place.name]);
 }
 
-function bareBlocks(site: Site, isFirst: boolean, input: SheetInput, index: SceneIndex): Block[] {
-  const blocks: Block[] = [
+function bareBlocks(site: Site, input: SheetInput, index: SceneIndex): Block[] {
+  return [
     ...headBlocks(site, input, index),
-    {
-      kind: 'paragraph',
-      text: [bold('What stands here: '), 'nothing told. How it looked when we came (pictures, notes):'],
-    },
-    { kind: 'lines', count: 2 },
+    { kind: 'paragraph', text: [bold('What stands here: '), 'nothing told. ', arrival] },
+    { kind: 'lines', count: 1 },
   ];
-  return [isFirst ? { kind: 'page break' } : { kind: 'space', height: 12 }, { kind: 'keep', blocks }];
 }
 
 function siteBlocks(site: Site, input: SheetInput, index: SceneIndex): Block[] {
   return [
-    { kind: 'page break' },
     ...headBlocks(site, input, index),
-    { kind: 'heading', level: 3, text: 'What stands here' },
-    { kind: 'paragraph', text: explanation, keepWithNext: true },
+    { kind: 'space', height: 4 },
+    { kind: 'paragraph', text: [bold('What stands here, '), explanation], keepWithNext: true },
     dressingTable(site, input.breakdown, index),
-    { kind: 'paragraph', text: 'How it looked when we came (pictures, notes):', keepWithNext: true },
-    { kind: 'lines', count: 3 },
+    { kind: 'paragraph', text: [`${arrival} `, blank(250)] },
   ];
 }
 
@@ -99,7 +107,8 @@ function headBlocks(site: Site, input: SheetInput, index: SceneIndex): Block[] {
 }
 
 const explanation =
-  'It stands here in every scene of the room, in the same spot, whether the scene names it or not. Take a picture of the whole room before you move anything; put it back as it was.';
+  'in the same spot in every scene of the room, whether the scene names it or not. Take a picture of the whole room before you move anything; put it back as it was.';
+const arrival = 'How it looked when we came (pictures, notes):';
 
 function dangerBlocks(scenes: readonly BreakdownScene[], { production }: SheetInput, index: SceneIndex): Block[] {
   const found = new Map<string, BreakdownScene[]>();
@@ -125,24 +134,23 @@ function dangerBlocks(scenes: readonly BreakdownScene[], { production }: SheetIn
   ];
   return rows.length === 0
     ? []
-    : [
-        { kind: 'frame', blocks: [{ kind: 'table', columns, rows, tight: true }] },
-        { kind: 'space', height: 6 },
-      ];
+    : [{ kind: 'frame', blocks: [{ kind: 'table', columns, rows, tight: true, ruled: false }] }];
 }
 
 const columns = [
-  { head: 'Room', share: 1.5 },
-  { head: '', width: 12 },
-  { head: 'As a rule', share: 2 },
-  { head: 'Scenes', share: 0.8 },
-  { head: 'But in', share: 2.2 },
+  { head: 'Room', share: 1.6 },
+  { head: 'Scenes', share: 0.5 },
+  { head: 'As a rule', share: 2.6 },
 ];
+const butColumn = { head: 'But in', share: 1.8 };
 
+/** The rooms of a place; without the column of exceptions where there is none. */
 function dressingTable(site: Site, breakdown: Breakdown, index: SceneIndex): Block {
   const played = new Set(site.scenes);
-  const rows = roomsOf(site, breakdown).flatMap((room) => roomRows(room, played, index));
-  return { kind: 'table', columns, rows };
+  const rooms = roomsOf(site, breakdown);
+  const rows = rooms.map((room) => roomRow(room, played, index));
+  const departs = rooms.some((room) => room.departures.some((one) => played.has(one.scene)));
+  return { kind: 'table', columns: departs ? [...columns, butColumn] : columns, rows, tight: true };
 }
 
 function roomsOf(site: Site, breakdown: Breakdown): RoomDressing[] {
@@ -152,20 +160,20 @@ function roomsOf(site: Site, breakdown: Breakdown): RoomDressing[] {
     .filter(({ set }) => set.scenes.some((id) => played.has(id)));
 }
 
-function roomRows({ set, standing, departures }: RoomDressing, played: ReadonlySet<string>, index: SceneIndex) {
+function roomRow(
+  { set, standing, departures }: RoomDressing,
+  played: ReadonlySet<string>,
+  index: SceneIndex,
+): TableRow {
   const but = departures
     .filter((one) => played.has(one.scene))
     .map((one): Inline => [bold(`sc ${labelOf(one.scene, index)}: `), departureWords(one)]);
   const scenes = set.scenes.filter((id) => played.has(id));
   const head: Inline = [bold(placeWords([set.place])), `, ${settingWords(set.setting).toLowerCase()}`];
-  const things: Inline[] =
-    standing.length > 0
-      ? standing.map((thing): Inline => [bold(thing.name), ` ${knownWords(thing, index.labels)}`.trimEnd()])
-      : [['nothing told: ', blank(70)]];
-  return things.map(
-    (thing, at): TableRow =>
-      at === 0
-        ? { cells: [head, tick, thing, listScenes(scenes, index), { stack: but }], keepWithNext: things.length > 1 }
-        : { cells: ['', tick, thing, '', ''] },
-  );
+  const things = standing.map((thing): Inline => {
+    const known = knownWords(thing, index.labels);
+    return [tick, '\u00a0', bold(thing.name), known === '' ? '' : ` ${known}`];
+  });
+  const rule = things.length > 0 ? joinInline(things) : ['nothing told: ', blank(70)];
+  return { cells: [head, listScenes(scenes, index), rule, { stack: but }] };
 }

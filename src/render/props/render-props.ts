@@ -18,6 +18,8 @@ const howTo = [
   '4. Take a picture of each thing before and after each scene.',
 ];
 
+const dangersStand = 'Who is in charge of each stands on the place sheets.';
+
 /** Writes `props.pdf`, the prop helper's pack: everything in hand in story order, then the dressing by place. */
 export const renderProps: Render = async (input) => {
   const { breakdown } = input;
@@ -29,11 +31,12 @@ export const renderProps: Render = async (input) => {
     name: 'Props',
     blocks: [
       ...withFront(
-        readFirstBlocks(input, index, { title: 'Props', howTo, categories, reach: categories }),
+        readFirstBlocks(input, index, { title: 'Props', howTo, categories, reach: categories, dangersStand }),
         parts.front,
       ),
       ...runningBlocks(breakdown, readBookNotes(input.production), index),
-      ...changingBlocks(input, index),
+      // With a book the plan says how many, and how each state begins.
+      ...(input.production === null ? changingBlocks(breakdown, index) : []),
       ...paperBlocks(input, index),
       ...placeSheetBlocks(input, index),
       ...weaponBlocks(input, index),

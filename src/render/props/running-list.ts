@@ -10,9 +10,9 @@ import { countWords, dayWords } from '../words/story-words.js';
 const columns = [
   { head: 'Scene', width: 34 },
   { head: '', width: 12 },
-  { head: 'What', share: 3.4 },
+  { head: 'What', share: 4.6 },
   { head: 'Who has it', share: 1.3 },
-  { head: 'How it looks', share: 2.2 },
+  { head: 'How it looks', share: 1.8 },
   { head: 'Then', share: 1 },
 ];
 
@@ -23,7 +23,7 @@ export function runningBlocks(breakdown: Breakdown, notes: BookNotes, index: Sce
   return [
     { kind: 'heading', level: 2, text: 'In hand, scene by scene', bookmark: 'In hand, scene by scene' },
     rows.length > 0
-      ? { kind: 'table', columns, rows }
+      ? { kind: 'table', columns, rows, tight: true }
       : { kind: 'paragraph', text: 'The script puts nothing in anybody’s hands.' },
   ];
 }
@@ -66,7 +66,7 @@ function thingRow(thing: SceneElement, scene: BreakdownScene, { where, notes, in
         stack: [
           name,
           ...(thing.description !== null && isFirst ? [thing.description] : []),
-          ...(note === undefined ? [] : [italic(`Note: ${note}`)]),
+          ...(note === undefined || !isFirst ? [] : [italic(`Note: ${note}`)]),
         ],
       },
       thing.by ?? '',

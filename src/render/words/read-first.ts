@@ -1,12 +1,12 @@
 import type { Breakdown, BreakdownScene, Question } from '../../breakdown/types.js';
 import type { CategoryName } from '../../trade/categories.js';
 import { severityOf } from '../../trade/hazards-order.js';
-import { type Block, blank, bold, danger, type Inline, type TableRow } from '../layout/kit.js';
+import { type Block, blank, bold, danger, type Inline, inlineRuns, joinInline, type TableRow } from '../layout/kit.js';
 import type { RenderInput } from '../types.js';
 import { changedSection } from './changed-section.js';
 import { chargeWords } from './charge-words.js';
 import { concernOf } from './question-kinds.js';
-import { labelOf, listScenes, type SceneIndex } from './scene-list-words.js';
+import { labelOf, listScenes, type SceneIndex, scenesWords } from './scene-list-words.js';
 import { draftWords } from './story-words.js';
 
 /** What the first page of a helper's pack says. */
@@ -19,6 +19,8 @@ export interface ReadFirst {
   readonly categories: ReadonlySet<CategoryName>;
   /** The categories whose changes concern this helper. */
   readonly reach: ReadonlySet<CategoryName>;
+  /** Where in the pack each danger has its person in charge; null for a pack that says it on its first page only. */
+  readonly dangersStand: string | null;
 }
 
 type ReadFirstInput = Pick<RenderInput, 'breakdown' | 'production' | 'comparison'>;
@@ -36,7 +38,7 @@ export function readFirstBlocks(input: ReadFirstInput, index: SceneIndex, pack: 
     { kind: 'section', label: 'For', blocks: [{ kind: 'entries', entries: blanks }] },
     { kind: 'section', label: 'How to use it', blocks: [{ kind: 'entries', entries: pack.howTo }] },
     { kind: 'section', label: 'Signs', blocks: [{ kind: 'entries', entries: signs }] },
-    dangerBlock(input, index),
+    pack.dangersStand === null ? dangerBlock(input, index) : dangerSection(input, index, pack.dangersStand),
     questionBlock(breakdown, index, pack.categories),
   ];
 }
@@ -65,14 +67,40 @@ const signs: Inline[] = [
 
 function dangerBlock(input: ReadFirstInput, index: SceneIndex): Block {
   const rows = dangerRows(input, index);
-  const none = 'The script raised none. That does not mean there is none: look at each place and say what you see.';
   const blocks: Block[] = [
     { kind: 'paragraph', text: [danger, bold(' Dangers in this script')], keepWithNext: true },
-    rows.length === 0 ? { kind: 'paragraph', text: none } : { kind: 'table', columns: dangerColumns, rows },
-    { kind: 'paragraph', text: 'Do nothing dangerous alone. Local rules and qualified people decide, not this paper.' },
+    rows.length === 0 ? { kind: 'paragraph', text: noDangers } : { kind: 'table', columns: dangerColumns, rows },
+    { kind: 'paragraph', text: alone },
   ];
   return { kind: 'frame', blocks };
 }
+
+/** The dangers with their scenes in a few lines, for a pack that tells more of them further on. */
+function dangerSection({ breakdown }: ReadFirstInput, index: SceneIndex, stand: string): Block {
+  const found = groupDangers(breakdown).map(
+    ([title, scenes]): Inline => [bold(title), `\u00a0(${scenesWords(idsOf(scenes), index)})`],
+  );
+  const blocks: Block[] = [
+    {
+      kind: 'paragraph',
+      text: [
+        danger,
+        bold(' Dangers: '),
+        ...(found.length === 0 ? [noDangers] : inlineRuns(joinInline(found))),
+        found.length === 0 ? '' : `. ${stand}`,
+      ],
+    },
+    { kind: 'paragraph', text: alone, after: 0 },
+  ];
+  return { kind: 'frame', blocks };
+}
+
+function idsOf(scenes: readonly BreakdownScene[]): string[] {
+  return scenes.map((scene) => scene.id);
+}
+
+const noDangers = 'The script raised none. That does not mean there is none: look at each place and say what you see.';
+const alone = 'Do nothing dangerous alone. Local rules and qualified people decide, not this paper.';
 
 const dangerColumns = [
   { head: 'What', share: 2 },
@@ -81,6 +109,13 @@ const dangerColumns = [
 ];
 
 function dangerRows({ breakdown, production }: ReadFirstInput, index: SceneIndex): TableRow[] {
+  return groupDangers(breakdown).map(([title, scenes]) => ({
+    cells: [bold(title), listScenes(idsOf(scenes), index), chargeWords(scenes, production, index, 150)],
+  }));
+}
+
+/** The scenes of each danger, the worst first. */
+function groupDangers(breakdown: Breakdown): [string, BreakdownScene[]][] {
   const byTitle = new Map<string, { id: string; scenes: BreakdownScene[] }>();
   for (const scene of breakdown.scenes) {
     for (const hazard of scene.hazards) {
@@ -91,16 +126,7 @@ function dangerRows({ breakdown, production }: ReadFirstInput, index: SceneIndex
   }
   return [...byTitle]
     .sort((a, b) => severityOf(a[1].id) - severityOf(b[1].id))
-    .map(([title, { scenes }]) => ({
-      cells: [
-        bold(title),
-        listScenes(
-          scenes.map((scene) => scene.id),
-          index,
-        ),
-        chargeWords(scenes, production, index, 150),
-      ],
-    }));
+    .map(([title, { scenes }]) => [title, scenes]);
 }
 
 const mostQuestions = 8;
@@ -113,7 +139,7 @@ function questionBlock(breakdown: Breakdown, index: SceneIndex, wanted: Readonly
   const all = breakdown.scenes.flatMap((scene) =>
     scene.questions
       .filter(concerns)
-      .map((question): Inline => [`? sc ${labelOf(scene.id, index)}: ${question.text}\n`, blank(230)]),
+      .map((question): Inline => [`? sc ${labelOf(scene.id, index)}: ${question.text} `, blank(110)]),
   );
   const shown = all.slice(0, mostQuestions);
   const more = all.length - shown.length;

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { noRenames } from '../../../src/compare/read-renames.js';
 import { planPurchaseRows } from '../../../src/render/plan/plan-purchases.js';
 import { getWords } from '../../../src/render/plan/plan-words.js';
 import { bookOf, lineOf, planOf } from '../../plan/fixture.js';
@@ -8,7 +9,7 @@ describe('the purchase list of what has come', () => {
     `days:\n  - { date: 2027-03-16, scenes: [1] }\nelements:\n  letter: { get: buy, copies: 12${more} }\n`;
   const listed = (more: string) => {
     const plan = planOf({ scenes: [{ things: { letter: {} } }] }, text(more));
-    const [head = [], row = []] = planPurchaseRows({ plan, book: bookOf(text(more)) });
+    const [head = [], row = []] = planPurchaseRows({ plan, book: bookOf(text(more)), renames: noRenames });
     return [getWords(lineOf(plan, 'letter')), row[head.indexOf('to get')]];
   };
 

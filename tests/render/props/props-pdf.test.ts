@@ -16,7 +16,8 @@ const list = lines
   .filter((line) => !turn.test(line));
 
 describe('props.pdf', () => {
-  it('names the dangers on the first page, with a blank for the person in charge', () => {
+  it('names the dangers on the first page, and the place sheet has a blank for the person in charge', () => {
+    expect(lines.slice(0, lines.indexOf('In hand, scene by scene')).join(' ')).toContain('Rain and electricity (sc 2)');
     expect(lines).toContain('Rain and electricity 2');
     expect(lines.join(' ')).not.toMatch(/\b(?:is|are) safe\b/);
   });
@@ -63,9 +64,9 @@ describe('props.pdf', () => {
     expect(text).not.toMatch(/thunder|smoke|ring on a chain/);
   });
 
-  it('has a page for each place: what stands there, what is dangerous, blanks for whom to ask', () => {
+  it('has a sheet for each place: what stands there, what is dangerous, blanks for whom to ask', () => {
     const sheet = lines.slice(lines.indexOf('Place sheet: Bakery'));
-    expect(sheet).toContain('Bakery - back room, wall clock (found) 1');
+    expect(sheet).toContain('Bakery - back room, inside 1 wall clock (found)');
     expect(sheet.join(' ')).toContain('Whom to ask:');
     expect(lines).not.toContain('Place sheet: Harbour road');
     expect(lines.slice(lines.indexOf('Place sheet: Yard')).join(' ')).toMatch(/Dangers here.*Rain and electricity 2/);
