@@ -2,7 +2,7 @@ import { foldName } from '../../base/slug.js';
 import type { Sentence } from '../reading.js';
 import type { Find } from '../types.js';
 import type { Reason } from './reason.js';
-import { groupParagraphs, onlyPerson } from './subject.js';
+import { groupParagraphs, onlyPerson, type Paragraphs } from './subject.js';
 
 /** The children of whom a sentence tells, by name or in the words of the script. */
 export type ChildrenOf = (sentence: Sentence | null) => readonly string[];
@@ -27,21 +27,39 @@ export function findChildren(
     if (!byName.has(foldName(child))) byName.set(foldName(child), child);
     if (sentence) addTo(named, sentence, byName.get(foldName(child)) ?? child);
   }
-  const holders = elements.filter(({ by }) => by !== null && byName.has(foldName(by)));
-  const paragraphs = groupParagraphs(sentences);
+  const holders = holdersByScene(elements, byName);
+  let paragraphs: Paragraphs | null = null;
   return (sentence) => {
     if (sentence === null) return nobody;
     const names = [...(named.get(sentence) ?? nobody)];
-    for (const { by, at, scene } of holders) {
-      const child = byName.get(foldName(by ?? ''));
-      if (child && scene === sentence.scene && isInside(at.start.offset, sentence)) names.push(child);
+    for (const { child, offset } of holders.get(sentence.scene) ?? []) {
+      if (isInside(offset, sentence)) names.push(child);
     }
     if (names.length === 0 && sentence.tokens.some(({ lower }) => lower === 'he' || lower === 'she')) {
+      paragraphs ??= groupParagraphs(sentences);
       const meant = byName.get(foldName(onlyPerson(sentence, paragraphs) ?? ''));
       if (meant) names.push(meant);
     }
     return tellApart(names);
   };
+}
+
+interface Held {
+  readonly child: string;
+  readonly offset: number;
+}
+
+/** Where something is in the hands of a child, or on it, by scene. */
+function holdersByScene(elements: readonly Find[], byName: ReadonlyMap<string, string>): Map<number, Held[]> {
+  const held = new Map<number, Held[]>();
+  for (const { scene, by, at } of elements) {
+    const child = by === null ? undefined : byName.get(foldName(by));
+    if (child === undefined) continue;
+    const here = held.get(scene);
+    if (here) here.push({ child, offset: at.start.offset });
+    else held.set(scene, [{ child, offset: at.start.offset }]);
+  }
+  return held;
 }
 
 function addTo(map: Map<Sentence, string[]>, sentence: Sentence, name: string): void {
