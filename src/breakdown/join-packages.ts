@@ -28,6 +28,8 @@ export function joinPackages(finds: Finds): Finds {
   const meant = (name: string, words: string, offset: number): Package | null => {
     const own = packs.find((one) => one.from === offset && (one.vessel === name || one.content === name));
     if (own) return own;
+    const turned = packs.find((one) => `${one.content} ${one.vessel}` === name);
+    if (turned) return turned;
     const vessel = byVessel.get(name);
     if (vessel && offset > vessel.from && pointsBack.test(words)) return vessel;
     return byContent.get(name) ?? null;

@@ -87,7 +87,7 @@ function inPhrase(drafts: readonly Draft[], at: number, before: readonly Token[]
   const alone =
     previous &&
     (previous.tag === 'number' || previous.tag === 'determiner') &&
-    /^(?:one|two|three|four|all|some|another|other|each)$/.test(previous.lower);
+    /^(?:one|two|three|four|five|six|dozen|all|some|several|many|another|other|each)$/.test(previous.lower);
   if (
     alone &&
     uses.verb &&

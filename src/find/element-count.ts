@@ -41,15 +41,17 @@ const onePair =
 /** How many the words say there are, or null when they do not: "six crates", "a pair of gloves", "a dozen eggs". */
 export function readCount(part: Part, tokens: readonly Token[]): number | null {
   const { phrase, ofPart } = part;
-  const own = countIn(tokens, phrase.modifiers) ?? numberOf(phrase.determiner?.lower ?? '');
+  const head = tokens[phrase.head] as Token;
+  // "both pick and shovel" are one of each.
+  const joins = phrase.determiner?.lower === 'both' && head.lower === head.lemma;
+  const own = countIn(tokens, phrase.modifiers) ?? (joins ? null : numberOf(phrase.determiner?.lower ?? ''));
   if (own !== null) return own;
-  const told = afterOf(part, tokens) ?? byItself((tokens[phrase.head] as Token).lower, phrase.determiner !== null);
+  const told = afterOf(part, tokens) ?? byItself(head.lower, phrase.determiner !== null);
   if (told !== null) return told;
   if (!ofPart || phrase.determiner !== null) return null;
   const measure = (tokens[ofPart.phrase.head] as Token).lemma;
   const many = countIn(tokens, ofPart.phrase.modifiers) ?? 1;
-  const head = (tokens[phrase.head] as Token).lower;
-  if (measure === 'pair') return onePair.test(head) ? many : many * 2;
+  if (measure === 'pair') return onePair.test(head.lower) ? many : many * 2;
   if (measure === 'couple') return 2;
   if (measure === 'dozen') return /^half$/.test(tokens[ofPart.phrase.start - 1]?.lower ?? '') ? 6 : many * 12;
   return null;

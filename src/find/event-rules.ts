@@ -120,6 +120,7 @@ export const eventRules: readonly EventRule[] = [
       f.hit === null &&
       any(f.rest, /^(?:through|off|over|from|into|onto|across|overboard|out|to)$/) &&
       !any(f.rest, soft) &&
+      !(f.deed.lemma === 'spring' && f.rest[0] === 'up') &&
       !/^(?:in|by|to|out)$/.test(
         f.rest[0] === 'out' && f.deed.lemma === 'swing' && any(f.rest, /^(?:rope|trapeze|vine|chandelier|cable)$/)
           ? ''

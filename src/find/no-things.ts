@@ -71,6 +71,7 @@ function isOnlySource({ phrase }: Part, { letters }: Kind, clauses: Clauses): bo
 
 /** Sayings that name a thing and mean none, by the word they name. */
 const sayings: Readonly<Record<string, RegExp>> = {
+  alarm: /\b(?:gives?|giving|raises?|raising) the alarm\b/i,
   cat: /\braining cats and dogs\b|\bcat out of the bag\b|\bcat among the pigeons\b/i,
   dog: /\braining cats and dogs\b|\bdog in the manger\b/i,
   elephant: /\belephant in the room\b/i,

@@ -31,12 +31,16 @@ export function readsAloud(): (clauses: Clauses) => ReadAloud | null {
   let stand: Stand = { scene: -1, paragraph: -1, open: false, letter: false };
   return ({ sentence }) => {
     if (sentence.kind !== 'action') return null;
-    if (sentence.scene !== stand.scene || sentence.paragraph !== stand.paragraph) {
-      stand = { scene: sentence.scene, paragraph: sentence.paragraph, open: false, letter: false };
-    }
+    if (sentence.scene !== stand.scene || sentence.paragraph !== stand.paragraph) stand = nextStand(stand, sentence);
     if (!stand.letter && !sentence.tokens.some(({ lower }) => signs.has(lower))) return stand.open ? all : null;
     return quotedFrom(sentence, stand) ?? letterFrom(sentence, stand) ?? toldFrom(sentence.tokens);
   };
+}
+
+/** A letter goes on in the next paragraph as long as it speaks of me and you: "I am writing this from the coast." */
+function nextStand(before: Stand, { scene, paragraph, tokens }: Sentence): Stand {
+  const goesOn = before.letter && scene === before.scene && paragraph === before.paragraph + 1;
+  return { scene, paragraph, open: false, letter: goesOn && speaksOfItself(tokens, 0) };
 }
 
 /** The part of a quotation over several sentences that stands in this one; keeps account of what stays open. */

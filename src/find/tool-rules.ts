@@ -29,6 +29,12 @@ export const toolRules: readonly EventRule[] = [
         !f.object.classes.includes('body')) &&
       !any(f.rest, /^(?:with|up|hair|game|draw)$/),
   },
+  {
+    category: 'props',
+    words: 'somebody is silenced or blinded by it',
+    named: (f) => f.deed.lemma,
+    holds: (f) => /^(?:gag|blindfold)$/.test(f.deed.lemma) && f.hit === 'person' && !f.deed.passive,
+  },
 ];
 
 /** "sweeps the floor", "tacks it up"; "sweeps the letters off the desk" and "nails the landing" need no tool. */

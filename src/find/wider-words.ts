@@ -8,7 +8,7 @@ const narrower: Readonly<Record<string, RegExp>> = {
   car: /^(?:taxi|cab|hatchback|saloon|convertible|estate|limousine|jeep)$/,
   van: /^(?:campervan|minivan)$/,
   light: /^(?:lantern|lamp|torch|flashlight|headlamp|candle)$/,
-  bag: /^(?:rucksack|backpack|satchel|holdall|suitcase|handbag|tote|duffel)$/,
+  bag: /^(?:rucksack|backpack|satchel|holdall|suitcase|handbag|tote|duffel)$|bag$/,
   case: /^(?:suitcase|briefcase)$/,
   gun: /^(?:pistol|revolver|rifle|shotgun)$/,
   bird: /^(?:parrot|pigeon|crow|raven|gull|seagull|canary|budgie|duck|goose|hen)$/,
@@ -17,6 +17,9 @@ const narrower: Readonly<Record<string, RegExp>> = {
   dog: /^(?:terrier|whippet|spaniel|labrador|poodle|collie|alsatian|dachshund|greyhound|bulldog|mongrel|puppy|pup|hound|retriever|setter|pug|beagle|corgi|rottweiler|husky|sheepdog|lurcher|mutt|foxhound)$/,
   cat: /^(?:kitten|tabby|tomcat)$/,
   horse: /^(?:mare|pony|stallion|foal|gelding|colt|cob|nag|carthorse|racehorse)$/,
+  photo: /^photograph$/,
+  photograph: /^photo$/,
+  picture: /^(?:photograph|photo|painting|portrait)$/,
   knife: /^(?:penknife|dagger|switchblade|stiletto|cleaver)$/,
   phone: /^(?:telephone|mobile|smartphone|cellphone)$/,
   chair: /^(?:armchair|wheelchair|deckchair)$/,
@@ -38,14 +41,14 @@ export function meantByWider(
   const isThere = (one: Mention) => one.name.singular === word && nameOf(one).split(' ').at(-1) === word;
   if (!pattern || before.some(isThere)) return null;
   const fits = before.filter(
-    (one) => pattern.test(one.name.singular) && one.name.head === one.name.singular && isSameWearer(one, mention),
+    (one) => pattern.test(one.name.singular) && isCountedAlike(one, mention) && isSameWearer(one, mention),
   );
   const names = new Set(fits.map(nameOf));
   return names.size === 1 ? ([...names][0] as string) : null;
 }
 
 /** Wider words that speak of the thing of an earlier scene too; "the car" and "the light" may be another there. */
-const farReaching = /^(?:dog|cat|horse|case|gun|knife|phone)$/;
+const farReaching = /^(?:dog|cat|horse|case|gun|knife|phone|photo|photograph)$/;
 
 const everyNarrower = Object.values(narrower);
 
@@ -74,8 +77,7 @@ export function meantInScript(
   const pattern = narrower[word];
   if (!pattern || !farReaching.test(word) || isNew()) return null;
   const fits = known.filter(
-    (one) =>
-      one.category === mention.category && pattern.test(one.name.singular) && one.name.head === one.name.singular,
+    (one) => one.category === mention.category && pattern.test(one.name.singular) && isCountedAlike(one, mention),
   );
   const names = new Set(fits.map(nameOf));
   const [first] = fits;
@@ -91,3 +93,7 @@ function isSameWearer(one: Mention, other: Mention): boolean {
   if (one.category !== 'costumes') return true;
   return one.by === null || other.by === null || one.by === other.by;
 }
+
+/** "The dog" is no dogs of before; "the bags" may be, and "the pages" are of one book. */
+const isCountedAlike = ({ name: one }: Mention, { name: other }: Mention) =>
+  one.head === one.singular || other.head !== other.singular;

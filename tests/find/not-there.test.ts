@@ -22,6 +22,11 @@ describe('what is named and not there', () => {
     expect(names('Bill reads: "Sell the horse. Keep the saddle. Burn the cart."')).toEqual([]);
   });
 
+  it('is a letter over several paragraphs, until somebody does something', () => {
+    const text = 'Bill reads:\n\nDear Bill,\n\nI have sold the piano. Keep my saddle.\n\nBill lifts a lamp.';
+    expect(names(text)).toEqual(['lamp']);
+  });
+
   it('is what a picture shows', () => {
     const pictured = names('A photograph of a ship hangs over the bed. Beside it, a portrait of a man with a dog.');
     expect(pictured).toContain('photograph');

@@ -24,6 +24,20 @@ describe('one thing under several words', () => {
     expect(both).not.toContain('boxing ring (costumes)');
   });
 
+  it('is the photo and the photograph, the saddle-bags and the bags', () => {
+    expect(names('Anna takes a photograph from her purse. Bill kisses the photo.')).toEqual(['photograph', 'purse']);
+    expect(names('Bill fills the saddle-bags. Anna lifts the bags.')).toEqual(['saddle-bags']);
+  });
+
+  it('is one of each where both stand', () => {
+    const counts = foundIn('Bill uses both pick and shovel. Anna lifts both buckets.', ['ANNA', 'BILL']);
+    expect(counts.map(({ name, count }) => [name, count])).toEqual([
+      ['pick', null],
+      ['shovel', null],
+      ['buckets', 2],
+    ]);
+  });
+
   it('is a wardrobe that somebody hauls, where it also only lies there', () => {
     expect(listOf('A wardrobe lies across the road. Anna and Bill haul the wardrobe away.', ['ANNA', 'BILL'])).toEqual([
       'wardrobe (props)',
