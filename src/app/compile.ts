@@ -52,10 +52,10 @@ export async function compile(request: CompileRequest, host: Host): Promise<Comp
 }
 
 /** The book's code is loaded only when there is a book. */
-async function plan({ book, today }: CompileRequest, breakdown: Breakdown) {
+async function plan({ book, today, earlier = nothingEarlier }: CompileRequest, breakdown: Breakdown) {
   if (!book) return { production: null, breakdown, messages: [] };
   const { makeProduction } = await import('./production.js');
-  return makeProduction(book, breakdown, today);
+  return makeProduction(book, breakdown, today, earlier);
 }
 
 /** What is known when the papers are made. */

@@ -1,10 +1,12 @@
 import type { Diagnostic } from '../base/diagnostic.js';
 import { readBook } from '../book/read-book.js';
 import type { Breakdown } from '../breakdown/types.js';
+import type { EarlierFiles } from '../compare/choose-baseline.js';
 import { countBackground } from '../plan/background.js';
 import { makePlan } from '../plan/make-plan.js';
 import { settleQuestions } from '../plan/settle-questions.js';
 import type { Production } from '../render/types.js';
+import { carryOver } from './carry-over.js';
 
 /** A production book as a file: its YAML text, and its path for messages. */
 export interface BookText {
@@ -12,11 +14,15 @@ export interface BookText {
   readonly file: string;
 }
 
-/** Reads a production book, settles what it answers and plans by it; null when the book is no YAML (the messages say where). */
+/**
+ * Reads a production book, lets it follow headings that changed since the runs before, settles what it answers and plans by it;
+ * null when the book is no YAML (the messages say where).
+ */
 export function makeProduction(
   book: BookText,
   breakdown: Breakdown,
   today: string,
+  earlier: EarlierFiles,
 ): {
   readonly production: Production | null;
   readonly breakdown: Breakdown;
@@ -24,12 +30,20 @@ export function makeProduction(
 } {
   const read = readBook(book.text, book.file);
   if (!read.book) return { production: null, breakdown, messages: read.messages };
-  const counted = countBackground(breakdown, read.book);
-  const settled = settleQuestions(counted, read.book);
-  const planned = makePlan(settled.breakdown, read.book, today);
+  const carried = carryOver(read.book, breakdown, earlier);
+  const counted = countBackground(breakdown, carried.book);
+  const settled = settleQuestions(counted, carried.book);
+  const planned = makePlan(settled.breakdown, carried.book, today);
+  const found = [...settled.messages, ...planned.messages];
   return {
-    production: { book: read.book, plan: planned.plan },
+    production: { book: carried.book, plan: planned.plan, renames: carried.renames },
     breakdown: settled.breakdown,
-    messages: [...read.messages, ...settled.messages, ...planned.messages],
+    messages: [...read.messages, ...carried.messages, ...found.filter((message) => !isTold(message, carried.messages))],
   };
+}
+
+/** What may be another name for a scene or place needs no second message that it is lost. */
+function isTold({ code, actual }: Diagnostic, told: readonly Diagnostic[]): boolean {
+  if (code !== 'book-reference-unknown' && code !== 'book-entry-without-script') return false;
+  return told.some((one) => one.code === 'name-doubtful' && one.actual === actual);
 }

@@ -1,5 +1,7 @@
 import type { Diagnostic } from '../base/diagnostic.js';
 import type { Breakdown } from '../breakdown/types.js';
+import type { EarlierFiles } from '../compare/choose-baseline.js';
+import { nothingEarlier } from './compare-earlier.js';
 import type { BookText } from './production.js';
 
 /** What is still open once the book has spoken. */
@@ -16,10 +18,11 @@ export async function settleByBook(
   breakdown: Breakdown,
   book: BookText | null,
   today: string,
+  earlier: EarlierFiles = nothingEarlier,
 ): Promise<SettledByBook | { readonly unreadable: readonly Diagnostic[] }> {
   if (book === null) return { breakdown, answered: 0, forTheBook: [] };
   const { makeProduction } = await import('./production.js');
-  const made = makeProduction(book, breakdown, today);
+  const made = makeProduction(book, breakdown, today, earlier);
   if (!made.production) return { unreadable: made.messages };
   return {
     breakdown: made.breakdown,

@@ -5,9 +5,11 @@ import { sayBook } from '../messages/book.js';
 import { insertEntries } from './insert-entries.js';
 import { type Entry, matchEntries } from './match-entries.js';
 import { readBook } from './read-book.js';
+import { isBareEntry, type NewNames } from './rename-entries.js';
 import { listNewThings, listThings, type ScriptNames, type ScriptSection, type Wanted } from './script-names.js';
 import { bookTemplate } from './template.js';
 import type { Book } from './types.js';
+import { renameEntry } from './write-names.js';
 
 const sections: readonly ScriptSection[] = ['people', 'background', 'places', 'scenes', 'elements'];
 
@@ -22,19 +24,23 @@ const words: Record<ScriptSection, string> = {
 /**
  * Adds an entry for everything in the script that the book has none for, and touches no other character. `text` is null
  * when there is no book yet: then one is begun. A second run changes nothing. Entries that no longer match the script
- * are reported and kept. A book that cannot be read is left as it is, with the messages that say why.
+ * are reported and kept; those of scenes and places that `renames` knows under a new heading get their new name. A book that
+ * cannot be read is left as it is, with the messages that say why.
  */
 export function addToBook(
   text: string | null,
   names: ScriptNames,
   file = 'book.yaml',
+  renames: NewNames = noNames,
 ): { text: string; added: string[]; messages: Diagnostic[] } {
-  const start = text === null || text.trim() === '' ? bookTemplate : text;
+  const given = text === null || text.trim() === '' ? bookTemplate : text;
+  const renamed = writeNewNames(given, renames);
+  const start = renamed.text;
   const { book, messages } = readBook(start, file);
   if (book === null) return { text: start, added: [], messages };
-  const wanted = listNewThings(names);
-  const added: string[] = [];
-  const problems: Diagnostic[] = [];
+  const wanted = withEarlierNames(listNewThings(names), renames);
+  const added: string[] = [...renamed.changed];
+  const problems: Diagnostic[] = tellBoth(book, renames);
   let result = start;
   for (const section of sections) {
     const missing = listMissing(book, section, wanted[section]);
@@ -48,6 +54,48 @@ export function addToBook(
   }
   const all = [...messages, ...[...problems, ...reportStrangers(book, names)].map((message) => ({ ...message, file }))];
   return { text: result, added, messages: sortDiagnostics(all) };
+}
+
+const noNames: NewNames = { scenes: new Map(), places: new Map() };
+
+/** The entries that have only a new heading, under their new names; what has no entry yet gets one further on. */
+function writeNewNames(
+  text: string,
+  renames: NewNames,
+): { readonly text: string; readonly changed: readonly string[] } {
+  const changed: string[] = [];
+  let result = text;
+  for (const section of ['scenes', 'places'] as const) {
+    for (const [from, to] of renames[section]) {
+      const written = renameEntry(result, section, from, to);
+      if (written === null) continue;
+      result = written;
+      changed.push(`${section}: ${to} (was ${from})`);
+    }
+  }
+  return { text: result, changed };
+}
+
+/** A scene or place with an entry under its earlier and one under its new heading: whoever wrote them must join them. */
+function tellBoth(book: Book, renames: NewNames): Diagnostic[] {
+  return (['scenes', 'places'] as const).flatMap((section) =>
+    [...renames[section]].flatMap(([from, to]) => {
+      const [earlier, later] = [from, to].map((id) => (book[section] as readonly Entry[]).find((one) => one.id === id));
+      if (!earlier || !later) return [];
+      const first = isBareEntry(later) ? from : to;
+      return [sayBook('book-same-thing-twice', { id: first, other: first === from ? to : from }, later.at)];
+    }),
+  );
+}
+
+/** New entries note under which earlier id the days know their scene. */
+function withEarlierNames(wanted: Record<ScriptSection, readonly Wanted[]>, { scenes }: NewNames) {
+  const earlier = new Map([...scenes].map(([from, to]) => [to, from]));
+  const note = (one: Wanted): Wanted => {
+    const was = earlier.get(one.id);
+    return was === undefined ? one : { ...one, was };
+  };
+  return { ...wanted, scenes: wanted.scenes.map(note) };
 }
 
 /** Messages for entries of a book that match nothing in the script, and for two entries of one thing. */

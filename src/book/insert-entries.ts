@@ -41,7 +41,7 @@ function extendFlow(text: string, map: YAMLMap, entries: readonly Wanted[]): str
   if (text[close] !== '}') return null;
   const before = text.slice(0, close);
   const comma = map.items.length > 0 && !/,\s*$/.test(before) ? ', ' : ' ';
-  return `${before.trimEnd()}${comma}${entries.map((one) => `${quoteKey(one.id)}: null`).join(', ')} ${text.slice(close)}`;
+  return `${before.trimEnd()}${comma}${entries.map((one) => `${quoteName(one.id)}: ${writtenValue(one) ?? 'null'}`).join(', ')} ${text.slice(close)}`;
 }
 
 function insertAfter(text: string, offset: number, indent: string, entries: readonly Wanted[]): string {
@@ -72,7 +72,7 @@ function isSameBut(before: string, after: string, section: string, entries: read
   if (is.errors.length > 0) return false;
   const expected = (was.toJS() ?? {}) as Record<string, unknown>;
   const held = (expected[section] ?? {}) as Record<string, unknown>;
-  const added = Object.fromEntries(entries.map((one) => [one.id, null]));
+  const added = Object.fromEntries(entries.map((one) => [one.id, one.was === undefined ? null : { was: one.was }]));
   const wanted = { ...expected, [section]: { ...held, ...added } };
   return JSON.stringify(wanted) === JSON.stringify(is.toJS());
 }
@@ -80,11 +80,16 @@ function isSameBut(before: string, after: string, section: string, entries: read
 function entryLine(entry: Wanted, indent: string, end: string): string {
   const remark = entry.remark.replace(/\s+/g, ' ').trim();
   const short = remark.length > 60 ? `${remark.slice(0, 59).trimEnd()}…` : remark;
-  return `${indent}${quoteKey(entry.id)}:${short === '' ? '' : ` # ${short}`}${end}`;
+  const value = writtenValue(entry);
+  return `${indent}${quoteName(entry.id)}:${value === null ? '' : ` ${value}`}${short === '' ? '' : ` # ${short}`}${end}`;
+}
+
+function writtenValue({ was }: Wanted): string | null {
+  return was === undefined ? null : `{ was: ${quoteName(was)} }`;
 }
 
 /** A key as YAML reads it back as the same text: quoted when it might be a number, a truth or a sign. */
-function quoteKey(id: string): string {
+export function quoteName(id: string): string {
   return /^\p{L}[\p{L}\p{N}-]*$/u.test(id) && !/^(null|true|false|yes|no|on|off|y|n)$/i.test(id)
     ? id
     : JSON.stringify(id);

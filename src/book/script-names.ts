@@ -25,6 +25,8 @@ export type ScriptSection = 'people' | 'background' | 'places' | 'scenes' | 'ele
 /** One thing that a section should have an entry for, with a remark to print beside a new one. */
 export interface Wanted extends Named {
   readonly remark: string;
+  /** The earlier id, which the book goes by without an entry of its own. */
+  readonly was?: string;
 }
 
 /** All things of the script, by the section of the book they belong to, in script order. */

@@ -3,9 +3,11 @@ import { analyse, readLexicon } from '../app/analyse.js';
 import type { Diagnostic } from '../base/diagnostic.js';
 import { FileTrouble } from '../host/types.js';
 import { sayCommand } from '../messages/command.js';
+import type { Script } from '../script/types.js';
 import { exitCodes } from './exit-codes.js';
-import { bookFile } from './file-names.js';
+import { bookFile, outputFolder } from './file-names.js';
 import { findBook } from './read-book-file.js';
+import { readEarlier } from './read-earlier.js';
 import { readInput } from './read-input.js';
 import { reportMessages } from './report.js';
 import type { Session } from './session.js';
@@ -17,7 +19,13 @@ export function addBookCommand(program: Command, session: Session): void {
     .description('begin the production book of a script, or add to it what is new in the script')
     .argument('<file>', 'the script')
     .option('--book <file>', 'the production book (default: NAME.book.yaml beside the script)')
-    .addHelpText('after', '\nNothing that stands in the book is changed: no comment, no blank line, no order.\n')
+    .addHelpText(
+      'after',
+      `
+Nothing that stands in the book is changed: no comment, no blank line, no order. Only an entry whose scene or place
+got a new heading since the papers of the last run takes the new name, and notes the old one under "was".
+`,
+    )
     .action((file: string, options: { readonly book?: string }) => runBook(file, options.book, session));
 }
 
@@ -37,15 +45,23 @@ async function runBook(file: string, named: string | undefined, session: Session
     show(messages);
     return session.exit(exitCodes.scriptErrors);
   }
-  const { addToBook } = await import('../book/add-to-book.js');
-  const result = addToBook(book?.text ?? null, analysis.breakdown, target);
+  const earlier = await readEarlier(outputFolder(file, undefined), undefined, session);
+  if (!earlier) return;
+  const { extendBook } = await import('../app/extend-book.js');
+  const extended = extendBook(book, target, analysis.breakdown, earlier);
+  const advice = book === null ? adviseNumbers(analysis.script) : [];
+  const result = { ...extended, messages: [...extended.messages, ...advice] };
   show(result.messages);
   if (hasErrors(result.messages)) return session.exit(exitCodes.scriptErrors);
   if (result.text === book?.text) return host.out(`${target}: nothing new.\n`);
   await save(target, result, session);
 }
 
-async function save(target: string, result: { text: string; added: string[] }, session: Session): Promise<void> {
+async function save(
+  target: string,
+  result: { readonly text: string; readonly added: readonly string[] },
+  session: Session,
+): Promise<void> {
   try {
     await session.host.writeFile(target, result.text);
     const { printBookSchema } = await import('../book/book-schema.js');
@@ -57,6 +73,15 @@ async function save(target: string, result: { text: string; added: string[] }, s
     session.host.error(reportMessages([message], { texts: {}, file: '', colour: session.host.colour.error }));
     session.exit(exitCodes.files);
   }
+}
+
+/** A book finds scenes by their numbers only where these are there, and stay. */
+function adviseNumbers({ front, scenes }: Script): Diagnostic[] {
+  const first = scenes.find((scene) => scene.heading.number === null) ?? scenes[0];
+  if (front.numbers === 'locked' || first === undefined) return [];
+  const without = scenes.filter((scene) => scene.heading.number === null).length;
+  const heading = first.heading.text;
+  return [sayCommand('book-scenes-unnumbered', { without, of: scenes.length, heading })];
 }
 
 /** Where the first line of a book sends an editor for the names that the book knows. */

@@ -2,7 +2,9 @@ import type { Command } from 'commander';
 import { check } from '../app/check.js';
 import type { Diagnostic } from '../base/diagnostic.js';
 import { exitCodes } from './exit-codes.js';
+import { outputFolder } from './file-names.js';
 import { findBook } from './read-book-file.js';
+import { readEarlier } from './read-earlier.js';
 import { readInput } from './read-input.js';
 import { reportMessages } from './report.js';
 import type { Session } from './session.js';
@@ -40,7 +42,9 @@ async function runCheck(file: string, options: CheckOptions, session: Session): 
     host.error(reportMessages([today], { texts: {}, file: '', colour: host.colour.error }));
     return session.exit(exitCodes.usage);
   }
-  const messages = await check(input.bytes, input.name, host, book ? { book, today } : null);
+  const earlier = book && (await readEarlier(outputFolder(file, undefined), undefined, session));
+  if (book && !earlier) return;
+  const messages = await check(input.bytes, input.name, host, book && earlier ? { book, today, earlier } : null);
   if (options.json)
     host.out(
       `${JSON.stringify(

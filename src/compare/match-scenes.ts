@@ -1,3 +1,4 @@
+import { likenessOfContent, likenessOfPeople, type SceneWords, wordsOf } from './scene-likeness.js';
 import type { SceneFacts } from './types.js';
 
 /** A scene in both drafts, or in one of them. */
@@ -77,8 +78,8 @@ const enoughContent = 1;
 
 function scoreOf(one: SceneFacts, other: SceneFacts, words: ReadonlyMap<SceneFacts, SceneWords>): number | null {
   const [mine, theirs] = [words.get(one) as SceneWords, words.get(other) as SceneWords];
-  const content = 3 * likeness(mine.synopsis, theirs.synopsis) + 1.5 * likeness(mine.things, theirs.things);
-  const people = 1.5 * likeness(mine.people, theirs.people);
+  const content = likenessOfContent(mine, theirs);
+  const people = likenessOfPeople(mine, theirs);
   const heading =
     (one.place === other.place ? 2 : 0) +
     (one.setting === other.setting ? 0.5 : 0) +
@@ -86,26 +87,4 @@ function scoreOf(one: SceneFacts, other: SceneFacts, words: ReadonlyMap<SceneFac
   const isSame = one.id === other.id;
   const score = content + people + heading + (isSame ? 2 : 0);
   return score >= enough && (isSame || content >= enoughContent) ? score : null;
-}
-
-interface SceneWords {
-  readonly synopsis: ReadonlySet<string>;
-  readonly people: ReadonlySet<string>;
-  readonly things: ReadonlySet<string>;
-}
-
-function wordsOf(scene: SceneFacts): SceneWords {
-  return {
-    synopsis: new Set(scene.synopsis.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? []),
-    people: new Set(scene.cast.map((person) => person.name)),
-    things: new Set(scene.things.map((thing) => thing.id)),
-  };
-}
-
-/** How many of the words of two sets are in both, 0 to 1; nothing is told by two empty sets. */
-function likeness(one: ReadonlySet<string>, other: ReadonlySet<string>): number {
-  let both = 0;
-  for (const word of one) if (other.has(word)) both++;
-  const all = one.size + other.size - both;
-  return all === 0 ? 0 : both / all;
 }

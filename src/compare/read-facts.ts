@@ -22,6 +22,7 @@ const sceneShape = z.object({
   order: z.number(),
   setting: text,
   place: text,
+  placeId: maybe.default(null),
   time: maybe,
   light: maybe,
   storyDay: text,

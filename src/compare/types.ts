@@ -32,6 +32,8 @@ export interface SceneFacts {
   readonly label: string;
   readonly setting: string;
   readonly place: string;
+  /** Id of the place; null in a file that has none. */
+  readonly placeId: string | null;
   readonly time: string | null;
   readonly light: string | null;
   readonly storyDay: string;
@@ -142,6 +144,12 @@ export interface Changes {
   readonly whole: readonly Change[];
   /** False when one of the drafts tells of no shooting days. */
   readonly daysCompared: boolean;
+}
+
+/** Earlier ids and what they are now, as far as a production book still goes by the earlier ones. */
+export interface Renames {
+  readonly scenes: ReadonlyMap<string, string>;
+  readonly places: ReadonlyMap<string, string>;
 }
 
 /** What a run found to compare with, and what came of it. */

@@ -41,6 +41,17 @@ export const commandMessages = {
       hint: 'Close the program that holds it open, or copy it to a folder where you may write.',
     }),
   ),
+  'book-scenes-unnumbered': define<{ without: number; of: number; heading: string }>(
+    'info',
+    'a book whose scenes may change their names',
+    ({ without, of, heading }) => ({
+      reason:
+        without > 0
+          ? `Expected a number before each heading, found ${without} of ${of} scenes without one. The book finds a scene by the words of its heading, so that a new place or time of day makes it another scene.`
+          : 'Expected numbers that stay, found numbers that may still shift. The book finds a scene by the words of its heading, so that a new place or time of day makes it another scene.',
+      hint: `${without > 0 ? `Number the scenes before you fill in the book: "1. ${heading}". Then write` : 'Write'} "numbers: locked" between the lines of --- at the top of the script; a scene keeps its number and its entries from then on, and one put in later is 1A.`,
+    }),
+  ),
   'review-needs-file': define('error', 'a review needs a file', () => ({
     reason: 'Expected the name of a script, found `-`: a review writes the answers into the file.',
     hint: 'Save the script, then type `prepwright review my-film.md`.',

@@ -19,6 +19,34 @@ export const compareMessages = {
       actual: path,
     }),
   ),
+  'names-carried': define<{ names: readonly string[] }>(
+    'info',
+    'headings that changed since the book was written',
+    ({ names }) => ({
+      reason: `Expected each scene and place of the book under its own name, found new headings in the script: ${names.join('; ')}. What happens there is the same, so their days, addresses, times and answers go on to count.`,
+      hint: 'Type `prepwright book FILE` to write the new names into the book. Until then they are known from the papers of the last run: do not delete their folder.',
+    }),
+  ),
+  'name-doubtful': define<{ what: string; from: string; to: string; label: string; section: string }>(
+    'warning',
+    'a scene or place of the book that may have a new heading',
+    ({ what, from, to, label, section }) => ({
+      reason: `Expected ${what} of the script under "${from}", found none. It may be ${label} now ("${to}"), but too little of it is the same, so nothing is carried over and the entry is kept.`,
+      hint: `If it is, write "${to}: { was: ${from} }" under "${section}"; otherwise put another one in its place.`,
+      actual: from,
+      expected: [to],
+    }),
+  ),
+  'name-slipped': define<{ name: string; found: string; meant: string; meantLabel: string }>(
+    'warning',
+    'a scene of a shooting day that is another one now',
+    ({ name, found, meant, meantLabel }) => ({
+      reason: `Expected "${name}" to be the scene of the run before, found that it names another one since scenes were put in or taken out: it is "${found}" now. The one it meant is scene ${meantLabel}, "${meant}", and stands in no day.`,
+      hint: `Write "${meant}" in its place, or both if both are shot that day.`,
+      actual: name,
+      expected: [meant],
+    }),
+  ),
 } as const satisfies MessageTable;
 
 export const sayCompare = speaker('compare', compareMessages);

@@ -240,6 +240,7 @@ export const commandLineCases: readonly CommandLineCase[] = [
     files: { 'two-cups.md': short },
     exit: 0,
     out: ['two-cups.book.yaml'],
+    error: ['[book-scenes-unnumbered]'],
     writes: ['two-cups.book.yaml'],
   },
 ];

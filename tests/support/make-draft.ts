@@ -10,6 +10,7 @@ export function makeSceneFacts(part: Partial<SceneFacts> & Pick<SceneFacts, 'id'
     label: part.id,
     setting: 'INT',
     place: `PLACE ${part.id}`,
+    placeId: null,
     time: 'DAY',
     light: 'day',
     storyDay: 'D1',

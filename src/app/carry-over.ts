@@ -1,0 +1,146 @@
+import type { Diagnostic } from '../base/diagnostic.js';
+import type { Range } from '../base/text-range.js';
+import { listUsedNames, renameEntries } from '../book/rename-entries.js';
+import type { Book } from '../book/types.js';
+import { labelScenes } from '../breakdown/scene-label.js';
+import type { Breakdown } from '../breakdown/types.js';
+import type { EarlierFile, EarlierFiles } from '../compare/choose-baseline.js';
+import { factsOf } from '../compare/draft-facts.js';
+import { findRenamed, type Renamed, type RenamedNames } from '../compare/find-renamed.js';
+import { findSlipped } from '../compare/find-slipped.js';
+import { readFacts } from '../compare/read-facts.js';
+import { noRenames, readRenames } from '../compare/read-renames.js';
+import type { DraftFacts, Renames } from '../compare/types.js';
+import { sayCompare } from '../messages/compare.js';
+
+/** A book that goes by the present names of scenes and places. */
+export interface CarriedBook {
+  readonly book: Book;
+  /** The names that the text of the book does not have yet. */
+  readonly renames: Renames;
+  readonly messages: readonly Diagnostic[];
+}
+
+/**
+ * Lets the entries of a book follow scenes and places whose headings changed, as far as an earlier run can tell what they were.
+ * What is certain is carried and told; what is doubtful is told and left as it is.
+ */
+export function carryOver(book: Book, breakdown: Breakdown, earlier: EarlierFiles): CarriedBook {
+  const live = { scenes: idsOf(breakdown.scenes), places: idsOf(breakdown.places) };
+  const lost = listLost(book, breakdown, live);
+  const after = factsOf(breakdown, null);
+  const files = [earlier.written, earlier.previous, earlier.since].filter((file) => file !== null);
+  const drafts = files.flatMap((file): Draft[] => readDraft(file));
+  const found = lost.length === 0 ? [] : lost.flatMap((one) => follow(one, drafts, after, live) ?? []);
+  const renames: Renames = {
+    scenes: new Map(found.flatMap(({ what, sure, from, to }) => (what === 'scene' && sure ? [[from, to]] : []))),
+    places: new Map(found.flatMap(({ what, sure, from, to }) => (what === 'place' && sure ? [[from, to]] : []))),
+  };
+  const carried = renameEntries(book, renames, live.scenes);
+  const messages = [...tellCarried(found), ...tellDoubtful(found), ...tellSlipped(carried, breakdown, after, drafts)];
+  return { book: carried, renames, messages: messages.map((message) => ({ file: book.file, ...message })) };
+}
+
+/** A name of the book that the script does not have. */
+interface Lost {
+  readonly what: 'scene' | 'place';
+  readonly from: string;
+  readonly at: Range;
+}
+
+interface Followed extends Lost, Renamed {}
+
+interface Draft {
+  readonly facts: DraftFacts;
+  readonly renames: Renames;
+  renamed: RenamedNames | null;
+}
+
+type Live = { readonly scenes: ReadonlySet<string>; readonly places: ReadonlySet<string> };
+
+function idsOf(list: readonly { readonly id: string }[]): ReadonlySet<string> {
+  return new Set(list.map(({ id }) => id));
+}
+
+function readDraft(file: EarlierFile): Draft[] {
+  const facts = readFacts(file.text);
+  // A file that cannot be read has its message from the comparison of drafts.
+  return 'why' in facts ? [] : [{ facts, renames: readRenames(file.text), renamed: null }];
+}
+
+function listLost(book: Book, breakdown: Breakdown, live: Live): Lost[] {
+  const used = listUsedNames(book);
+  const labels = new Set([...labelScenes(breakdown.scenes).values()].map((label) => label.toLowerCase()));
+  const lost = [
+    ...used.scenes
+      .filter(({ text }) => !live.scenes.has(text) && !labels.has(text.trim().toLowerCase()))
+      .map(({ text, at }): Lost => ({ what: 'scene', from: text, at })),
+    ...used.places
+      .filter(({ text }) => !live.places.has(text))
+      .map(({ text, at }): Lost => ({ what: 'place', from: text, at })),
+  ];
+  return [...new Map(lost.map((one) => [`${one.what} ${one.from}`, one])).values()];
+}
+
+/** What a lost name is now, by the first earlier run that knew it; null when none did, or it is gone. */
+function follow(lost: Lost, drafts: readonly Draft[], after: DraftFacts, live: Live): Followed | null {
+  const kind = lost.what === 'scene' ? 'scenes' : 'places';
+  for (const draft of drafts) {
+    const known = draft.renames[kind].get(lost.from) ?? null;
+    if (known !== null && live[kind].has(known)) {
+      return { ...lost, to: known, label: labelOf(known, lost.what, after), sure: true };
+    }
+    draft.renamed ??= findRenamed(draft.facts.scenes, after.scenes);
+    const found = draft.renamed[kind].find((one) => one.from === (known ?? lost.from));
+    if (found) return { ...found, ...lost };
+  }
+  return null;
+}
+
+function labelOf(id: string, what: Lost['what'], { scenes }: DraftFacts): string {
+  const scene = scenes.find((one) => (what === 'scene' ? one.id : one.placeId) === id);
+  return (what === 'scene' ? scene?.label : scene?.place) ?? id;
+}
+
+function tellCarried(found: readonly Followed[]): Diagnostic[] {
+  const sure = found.filter((one) => one.sure);
+  const [first] = sure;
+  if (first === undefined) return [];
+  const names = sure.map(({ what, from, to, label }) =>
+    what === 'scene' ? `"${from}" is "${to}" now (scene ${label})` : `the place "${from}" is "${to}" now`,
+  );
+  return [sayCompare('names-carried', { names }, first.at)];
+}
+
+function tellDoubtful(found: readonly Followed[]): Diagnostic[] {
+  return found
+    .filter((one) => !one.sure)
+    .map(({ what, from, to, label, at }) =>
+      what === 'scene'
+        ? sayCompare('name-doubtful', { what: 'a scene', from, to, label: `scene ${label}`, section: 'scenes' }, at)
+        : sayCompare('name-doubtful', { what: 'a place', from, to, label, section: 'places' }, at),
+    );
+}
+
+/** Names that find another scene than they did in the run before. */
+function tellSlipped(book: Book, breakdown: Breakdown, after: DraftFacts, drafts: readonly Draft[]): Diagnostic[] {
+  const labels = new Map([...labelScenes(breakdown.scenes)].map(([id, label]) => [label.toLowerCase(), id]));
+  const ids = idsOf(breakdown.scenes);
+  const find = (name: string) => (ids.has(name) ? name : (labels.get(name.trim().toLowerCase()) ?? null));
+  const days = book.days.map(({ date, scenes }) => ({
+    date,
+    scenes: scenes.map(({ text }) => ({ name: text, scene: find(text) })),
+  }));
+  const slipped = drafts.flatMap(({ facts }) => findSlipped(facts, after.scenes, days));
+  const each = new Map(slipped.map((one) => [`${one.date} ${one.name}`, one]));
+  return [...each.values()].map(({ date, name, found, meant }) => {
+    const day = book.days.find((one) => one.date === date);
+    const at = day?.scenes.find(({ text }) => text === name)?.at ?? day?.at;
+    return sayCompare('name-slipped', { name, found, meant: meant.id, meantLabel: meant.label }, at);
+  });
+}
+
+/** A book taken as it is written. */
+export function carryNothing(book: Book): CarriedBook {
+  return { book, renames: noRenames, messages: [] };
+}

@@ -1,0 +1,39 @@
+import { matchScenes } from './match-scenes.js';
+import type { DraftFacts, SceneFacts } from './types.js';
+
+/** A shooting day as the book has it now: its date, and each name with the id of the scene that it finds. */
+export interface NamedDay {
+  readonly date: string;
+  readonly scenes: readonly { readonly name: string; readonly scene: string | null }[];
+}
+
+/** A name that finds another scene than it did in the earlier draft. */
+export interface Slipped {
+  readonly date: string;
+  readonly name: string;
+  readonly found: string;
+  /** The scene that it meant. */
+  readonly meant: SceneFacts;
+}
+
+/**
+ * Names of scenes that stand for another scene since one was put in or taken out before them, while the scene they meant is in
+ * no day any more. Once the days are put right it says nothing.
+ */
+export function findSlipped(before: DraftFacts, after: readonly SceneFacts[], days: readonly NamedDay[]): Slipped[] {
+  if (before.days === null) return [];
+  const pairs = matchScenes(before.scenes, after);
+  const now = new Map(pairs.flatMap((pair) => (pair.before && pair.after ? [[pair.before, pair.after] as const] : [])));
+  const shot = new Set(days.flatMap((day) => day.scenes.map(({ scene }) => scene)));
+  return days.flatMap(({ date, scenes }) => {
+    const then = before.days?.find((day) => day.date === date);
+    const was = before.scenes.filter((one) => then?.scenes.includes(one.id));
+    const stayed = new Set(was.map((one) => now.get(one)?.id));
+    return scenes.flatMap(({ name, scene }): Slipped[] => {
+      if (scene === null || stayed.has(scene)) return [];
+      const earlier = was.find((one) => one.id === name || one.label.toLowerCase() === name.trim().toLowerCase());
+      const meant = earlier && now.get(earlier);
+      return meant && !shot.has(meant.id) ? [{ date, name, found: scene, meant }] : [];
+    });
+  });
+}

@@ -1,0 +1,22 @@
+import { z } from 'zod';
+import type { Renames } from './types.js';
+
+const names = z.record(z.string(), z.string()).default({});
+const shape = z.object({ renamed: z.object({ scenes: names, places: names }) });
+
+/** No names. */
+export const noRenames: Renames = { scenes: new Map(), places: new Map() };
+
+/** The new names that an earlier run found and noted in its `breakdown.json`; none when it noted none. Never throws. */
+export function readRenames(json: string): Renames {
+  try {
+    const read = shape.safeParse(JSON.parse(json));
+    if (!read.success) return noRenames;
+    const { scenes, places } = read.data.renamed;
+    return { scenes: new Map(Object.entries(scenes)), places: new Map(Object.entries(places)) };
+  } catch (error) {
+    // A file that is no JSON has a message from the comparison of drafts.
+    if (error instanceof SyntaxError) return noRenames;
+    throw error;
+  }
+}
