@@ -32,6 +32,12 @@ function numberedOf(name: string, isKnown: (name: string) => boolean): string[] 
   return names.filter(isKnown);
 }
 
+/** `Two cops` beside COP 1 and COP 2 are these two: the people whom a group in the action stands for; none when the number differs. */
+export function peopleOfGroup(name: string, count: number | null, isKnown: (name: string) => boolean): string[] {
+  const numbered = numberedOf(name, isKnown);
+  return numbered.length > 1 && (count ?? numbered.length) === numbered.length ? numbered : [];
+}
+
 const voiceOnTheLine = /\bvoice (?:on|over|from) (?:the )?(?:phone|telephone|line|intercom|radio)$/;
 
 /** The names that a cue stands for: one, two that speak at once, the owner of a voice; none when all speak together. */

@@ -3,7 +3,7 @@ import type { Range } from '../base/text-range.js';
 import { collectiveNouns } from '../trade/cue-words.js';
 import { readNumber } from '../trade/number-words.js';
 import { readLeadingCount } from '../trade/quantities.js';
-import { kindOfCue } from './cue-people.js';
+import { kindOfCue, peopleOfGroup } from './cue-people.js';
 import { notesOf, type SceneGround } from './ground.js';
 import { splitWords } from './name-matcher.js';
 import type { PeopleIndex } from './people-index.js';
@@ -34,9 +34,31 @@ export function countExtras(
   for (const sight of sightExtras(ground, people, presences, defined, source)) {
     const key = sameGroup([...byName.keys()], groupKey(sight.name));
     const known = byName.get(key);
-    byName.set(key, known ? { ...known, count: joinCounts(known, sight) } : makeExtra(sight));
+    byName.set(key, known ? joinSights(known, sight) : makeExtra(sight));
   }
   return [...byName.values()].sort((a, b) => a.line - b.line);
+}
+
+/** `A waiter` and then `five waiters` are one group, counted by the number of the plural. */
+function joinSights(known: SceneExtra, sight: Sight): SceneExtra {
+  const grows = known.count === 1 && known.known !== 'noted' && isPluralOf(sight.words, known.words);
+  if (grows) return { ...known, count: sight.count, words: sight.words, line: sight.at.start.line };
+  return { ...known, count: joinCounts(known, sight) };
+}
+
+/** What the words of a scene call a group: `waiters` where the script calls one of them `waiter` elsewhere. */
+export function groupName({ name, words }: Pick<SceneExtra, 'name' | 'words'>): string {
+  const head = lastWord(name);
+  return isPluralOf(words, name) ? name.slice(0, name.length - head.length) + lastWord(words) : name;
+}
+
+function isPluralOf(words: string, other: string): boolean {
+  const [many, one] = [lastWord(words), lastWord(other)];
+  return many !== one && singular(many) === one;
+}
+
+function lastWord(words: string): string {
+  return foldName(words).split(' ').at(-1) ?? '';
 }
 
 /** The first count holds, save that a note knows better than a name seen once. */
@@ -102,6 +124,7 @@ function* foundExtras(
   ];
   for (const { name, count, known, words, at } of found) {
     if (people.find(name) || isCast(words, count)) continue;
+    if (peopleOfGroup(name, count, (one) => people.find(one) !== null).length > 0) continue;
     yield {
       name,
       count:
@@ -123,7 +146,8 @@ function countInWords(name: string, words: string, after: string): number | null
     return readNumber(number);
   }
   const last = coreName(name).split(' ').at(-1) ?? '';
-  return head === last && /^(?:a|an|the|his|her|their|another) /i.test(words) ? 1 : null;
+  const isOne = head === last && !isPluralOf(words, name);
+  return isOne && /^(?:a|an|the|his|her|their|another) /i.test(words) ? 1 : null;
 }
 
 /** `A drunk man` is no extra where DRUNK speaks. */

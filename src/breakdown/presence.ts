@@ -1,7 +1,7 @@
 import { compareRanges, type Range } from '../base/text-range.js';
 import type { Line, Speech, VoiceKind } from '../script/types.js';
 import { placeInLine } from './action-text.js';
-import { namesOfCue } from './cue-people.js';
+import { namesOfCue, peopleOfGroup } from './cue-people.js';
 import { notesOf, type SceneGround } from './ground.js';
 import { obtain } from './grouping.js';
 import { judgeMention } from './judge-mention.js';
@@ -77,12 +77,27 @@ function* gatherEvidence(
       if (person) yield [person, { kind: 'seen', known: 'noted', voice: null, words: item.name, at: item.at }];
     }
   }
+  yield* groupEvidence(finds, people);
   for (const find of finds.people) {
     const person = find.kind === 'cast' ? people.find(find.name) : null;
     if (!person) continue;
     const seen = find.presence === 'seen';
     const voice = seen ? null : ('off-screen' as const);
     yield [person, { kind: seen ? 'seen' : 'heard', known: 'found', voice, words: find.words, at: find.at }];
+  }
+}
+
+/** A group that stands for people with numbers, `the cops` for COP 1 and COP 2, shows them all. */
+function* groupEvidence(finds: SceneGround['finds'], people: PeopleIndex): Generator<[KnownPerson, Evidence]> {
+  const groups = [
+    ...finds.people.filter(({ kind, presence }) => kind === 'extras' && presence === 'seen'),
+    ...finds.elements.filter(({ category, known }) => category === 'extras' && known === 'found'),
+  ];
+  for (const { name, count, words, at } of groups) {
+    for (const one of peopleOfGroup(name, count, (other) => people.find(other) !== null)) {
+      const person = people.find(one);
+      if (person) yield [person, { kind: 'seen', known: 'found', voice: null, words, at }];
+    }
   }
 }
 

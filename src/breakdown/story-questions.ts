@@ -2,6 +2,7 @@ import { slug } from '../base/slug.js';
 import { collectiveNouns } from '../trade/cue-words.js';
 import { all, type Wanted } from './answer-fits.js';
 import { questionIds } from './answers.js';
+import { groupName } from './extras.js';
 import { imagesIn, imagesOf } from './montage.js';
 import type { Asked, DayDoubt, SceneDoubts } from './questions.js';
 import { headOf } from './same-thing.js';
@@ -167,11 +168,12 @@ function* askSoaked({ ground, soaked }: SceneDoubts) {
 }
 
 function* askCounts({ ground, extras }: SceneDoubts) {
-  for (const { id, name, count, line } of extras) {
-    if (count !== null || !isPlural(name)) continue;
+  for (const { id, name, count, line, words } of extras) {
+    const many = groupName({ name, words });
+    if (count !== null || !isPlural(many)) continue;
     const text =
-      isCollective(name) && headOf(name) !== 'people' ? `How many people are the ${name}?` : `How many ${name}?`;
-    const settle = `Type "> extras: \u2026 ${name}" with the number you want in place of the dots.`;
+      isCollective(many) && headOf(many) !== 'people' ? `How many people are the ${many}?` : `How many ${many}?`;
+    const settle = `Type "> extras: \u2026 ${many}" with the number you want in place of the dots.`;
     yield story(questionIds.count(id, ground.id), text, line, settle, 'number');
   }
 }

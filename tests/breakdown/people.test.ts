@@ -278,3 +278,34 @@ describe('extras', () => {
     expect(scenes[0]?.questions.map(({ text }) => text)).toEqual(['How many women?', 'How many fishermen?']);
   });
 });
+
+describe('groups in the background', () => {
+  const cops = (words: string, count: number | null) =>
+    breakDown(`INT. CAFE - DAY\n\n${words} come in.\n\nCOP 1\nFreeze.\n\nINT. BAR - DAY\n\nCOP 2\nHands up.\n`, {
+      people: [{ name: 'cops', kind: 'extras', words, count }],
+    }).scenes[0];
+
+  it('that stand for people with numbers are these people, unless there are more', () => {
+    for (const [words, count] of [
+      ['Two cops', 2],
+      ['The cops', null],
+    ] as const) {
+      expect(cops(words, count)?.extras).toEqual([]);
+      expect(cops(words, count)?.cast.map(({ name }) => name)).toEqual(['COP 1', 'COP 2']);
+    }
+    expect(cops('Three cops', 3)?.extras).toEqual([expect.objectContaining({ name: 'cops', count: 3 })]);
+  });
+
+  it('are counted by their plural, whoever comes in alone before', () => {
+    const waiter = { name: 'waiter', kind: 'extras' as const };
+    const scene = (many: string, count: number | null) =>
+      breakDown(`INT. CAFE - DAY\n\nA waiter waits. ${many} run.\n`, {
+        people: [
+          { ...waiter, words: 'A waiter', count: 1 },
+          { ...waiter, words: many, count },
+        ],
+      }).scenes[0];
+    expect(scene('Five waiters', 5)?.extras).toEqual([expect.objectContaining({ id: 'waiter', count: 5 })]);
+    expect(scene('The waiters', null)?.questions.map(({ text }) => text)).toEqual(['How many waiters?']);
+  });
+});

@@ -1,5 +1,6 @@
 import { compareText } from '../../base/diagnostic.js';
 import { foldName } from '../../base/slug.js';
+import { groupName } from '../../breakdown/extras.js';
 import type { Breakdown, BreakdownScene, SceneExtra } from '../../breakdown/types.js';
 import { singularName } from '../../script/people.js';
 import { type Block, bold, type Inline, knownWords, type TableRow } from '../layout/kit.js';
@@ -26,8 +27,8 @@ export function extrasIndex(breakdown: Breakdown, index: SceneIndex): Block[] {
     for (const extra of scene.extras) {
       // `A waiter` in one scene and `waiters` in another are one row.
       const key = singularName(extra.name);
-      const before = groups.get(key) ?? { name: extra.name, seen: [] };
-      const name = singularName(before.name) === foldName(before.name) ? extra.name : before.name;
+      const before = groups.get(key) ?? { name: groupName(extra), seen: [] };
+      const name = singularName(before.name) === foldName(before.name) ? groupName(extra) : before.name;
       groups.set(key, { name, seen: [...before.seen, { scene, extra }] });
     }
   }

@@ -1,10 +1,13 @@
 import { foldName } from '../../base/slug.js';
+import { groupName } from '../../breakdown/extras.js';
 import type { SceneCast, SceneExtra } from '../../breakdown/types.js';
 import { listSpeakersAmong } from '../../plan/speakers-among.js';
 import { collectiveNouns } from '../../trade/cue-words.js';
 
 /** An extra's name with its count: `3 hikers`, `crowd of 20`; the bare name when no one tells how many. */
-export function extraWords({ name, count }: SceneExtra): string {
+export function extraWords(extra: SceneExtra): string {
+  const { count } = extra;
+  const name = groupName(extra);
   if (count === null) return name;
   const isGroup = count > 1 && collectiveNouns.has(foldName(name).split(' ').at(-1) ?? '');
   return isGroup ? `${name} of ${count}` : `${count} ${name}`;
