@@ -17,7 +17,7 @@ export interface ScenePlace {
   readonly areas: readonly string[];
 }
 
-/** Two places that differ by a letter: perhaps one place written in two ways. */
+/** Two places that differ by a letter or by a word in front: perhaps one place written in two ways. */
 export interface PlaceDoubt {
   readonly scene: number;
   readonly first: string;
@@ -67,20 +67,42 @@ export function placeKey(part: string): string {
     .replace(/^the /, '');
 }
 
-/** Finds places whose names differ by one letter added, dropped or changed. Numbers tell places apart and are no slip. */
+/** Finds places that may be one: names a letter apart, or KITCHEN beside the only kitchen with a name. Numbers tell places apart. */
 export function doubtPlaces(places: readonly ScenePlace[]): PlaceDoubt[] {
-  const byHole = new Map<string, ScenePlace[]>();
-  const seen = new Set<string>();
-  const doubts: PlaceDoubt[] = [];
+  const first = new Map<string, { place: ScenePlace; scene: number }>();
   places.forEach((place, scene) => {
-    if (seen.has(place.key) || place.key.length < 6) return;
-    seen.add(place.key);
+    if (!first.has(place.key)) first.set(place.key, { place, scene });
+  });
+  const all = [...first.values()];
+  const spelt = doubtLetters(all);
+  const asked = new Set(spelt.map(({ scene }) => scene));
+  return [...spelt, ...doubtWords(all).filter(({ scene }) => !asked.has(scene))].sort((a, b) => a.scene - b.scene);
+}
+
+type FirstScene = { readonly place: ScenePlace; readonly scene: number };
+
+function doubtLetters(all: readonly FirstScene[]): PlaceDoubt[] {
+  const byHole = new Map<string, ScenePlace[]>();
+  return all.flatMap(({ place, scene }) => {
+    if (place.key.length < 6) return [];
     const holes = [place.key, ...holesOf(place.key)];
     const other = holes.flatMap((hole) => byHole.get(hole) ?? []).find((one) => differByLetter(one.key, place.key));
-    if (other) doubts.push({ scene, first: other.name, second: place.name });
     for (const hole of new Set(holes)) pushTo(byHole, hole, place);
+    return other ? [{ scene, first: other.name, second: place.name }] : [];
   });
-  return doubts;
+}
+
+/** KITCHEN and HOLLOWAY KITCHEN, when no other place ends in that word. */
+function doubtWords(all: readonly FirstScene[]): PlaceDoubt[] {
+  const byLast = new Map<string, FirstScene[]>();
+  for (const one of all) pushTo(byLast, one.place.key.split(' ').at(-1) ?? '', one);
+  return [...byLast.values()].flatMap((group) => {
+    const [before, after, ...others] = group;
+    if (!before || !after || others.length > 0) return [];
+    const [short, long] = [before.place.key, after.place.key].sort((a, b) => a.length - b.length) as [string, string];
+    if (!long.endsWith(` ${short}`) || /[\d/]/.test(before.place.name + after.place.name)) return [];
+    return [{ scene: after.scene, first: before.place.name, second: after.place.name }];
+  });
 }
 
 /** A name with each of its letters left out: two names one letter apart share one of these. */

@@ -42,6 +42,28 @@ describe('places', () => {
     ).toEqual([[], ['place-harbor-office'], []]);
   });
 
+  it('are asked about where one has only a word more in front, and are one after a yes', () => {
+    const headings = ['INT. HOLLOWAY KITCHEN - DAY', 'EXT. YARD - DAY', 'INT. KITCHEN - DAY'];
+    const { scenes } = breakDown(script(...headings));
+    const asked = scenes.flatMap(({ questions }) => questions.filter(({ id }) => id.startsWith('place-')));
+    expect(asked.map(({ text }) => text)).toEqual(['Are "HOLLOWAY KITCHEN" and "KITCHEN" one place?']);
+    const one = breakDown(`${script(...headings)}\n\n> answer: place-kitchen yes\n`);
+    expect(one.breakdown.places.map(({ name }) => name)).toEqual(['HOLLOWAY KITCHEN', 'YARD']);
+    const two = breakDown(`${script(...headings)}\n\n> answer: place-kitchen no\n`);
+    expect(two.breakdown.places).toHaveLength(3);
+    expect(two.codes).toEqual([]);
+  });
+
+  it('are not asked about where several have such a word, or a number', () => {
+    for (const headings of [
+      ['INT. ROOM - DAY', 'INT. LIVING ROOM - DAY', 'INT. DINING ROOM - DAY'],
+      ['INT. PLATFORM - DAY', 'INT. 2 PLATFORM - DAY'],
+    ]) {
+      const { scenes } = breakDown(script(...headings));
+      expect(scenes.flatMap(({ questions }) => questions.filter(({ id }) => id.startsWith('place-')))).toEqual([]);
+    }
+  });
+
   it('that differ by a number are two', () => {
     const { scenes } = breakDown(script('INT. PLATFORM 1 - DAY', 'INT. PLATFORM 2 - DAY'));
     expect(scenes[1]?.questions.filter(({ id }) => id.startsWith('place-'))).toEqual([]);

@@ -35,6 +35,21 @@ describe('indexes.pdf', () => {
     expect(found).toEqual(expect.arrayContaining(['6: sc 2', 'how many?: sc 3']));
   });
 
+  it('lists a scene of two places under both', async () => {
+    const places = [
+      { name: 'Van / Quay', scenes: ['s1'] },
+      { name: 'Quay', scenes: ['s2'] },
+    ].map((one) => ({ ...one, id: one.name, settings: ['EXT' as const], areas: [], dressing: [], sets: [] }));
+    const scenes = [
+      makeScene({ order: 1, id: 's1', place: 'Van / Quay' }),
+      makeScene({ order: 2, id: 's2', place: 'Quay' }),
+    ];
+    const made = { ...makeBreakdown({ scenes }), places };
+    const found = await pdfLines((await renderIndexes(makeRenderInput(made))).files[0]?.content);
+    expect(found).toEqual(expect.arrayContaining([expect.stringMatching(/^Quay 1, 2 nothing named/)]));
+    expect(found).toEqual(expect.arrayContaining(['as Van / Quay: sc 1', 'Van 1 see Van / Quay']));
+  });
+
   it('tells of each thing every name, scenes, count, who, states', () => {
     expect(lines).toContain('storm lantern 2 Nora lit: from sc 2');
     expect(lines).toContain('also called lamp broken: changes on camera in sc 2');
