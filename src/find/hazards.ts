@@ -24,7 +24,8 @@ export function raiseHazards(sentences: readonly Sentence[], script: Script, ele
     ...fromNames(script, elements),
     ...raiseMinors(script, sentences),
   ];
-  return strongest(reasons, findChildren(reasons, sentences, elements));
+  const real = withoutCostumes(reasons, sentences);
+  return strongest(real, findChildren(real, sentences, elements));
 }
 
 type Raised = Evidence<HazardCues>;
@@ -64,6 +65,20 @@ function fromNames(script: Script, elements: readonly Find[]): Reason[] {
         child: null,
       })),
   );
+}
+
+const disguises = new Set('costume suit outfit onesie'.split(' '));
+
+/** "Half a cow costume", and then "the cow" of the same scene, are people. */
+function withoutCostumes(reasons: readonly Reason[], sentences: readonly Sentence[]): readonly Reason[] {
+  if (!reasons.some(({ hazard }) => hazard === 'H8')) return reasons;
+  const worn = new Set<string>();
+  for (const { scene, tokens } of sentences) {
+    for (let at = 1; at < tokens.length; at++)
+      if (disguises.has(tokens[at]?.lower ?? '')) worn.add(`${scene} ${tokens[at - 1]?.lower}`);
+  }
+  const headOf = (words: string) => words.toLowerCase().split(' ').at(-1);
+  return reasons.filter(({ hazard, scene, words }) => hazard !== 'H8' || !worn.has(`${scene} ${headOf(words)}`));
 }
 
 /** One find a hazard and scene: what the writer wrote before what was read, then the longer words. */

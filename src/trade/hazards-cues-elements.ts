@@ -17,10 +17,21 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
     }),
     verb('swim wade drown', {
       subject: 'PERSON NONE',
-      notNear: 'sorrow vision head eyes paperwork papers mud snow grass corn rubbish nettles bracken crowd leaves',
+      notNear:
+        'sorrow vision head eyes paperwork papers file files forms emails mud snow grass corn rubbish nettles bracken crowd leaves',
     }),
     verb('wade', { subject: 'PERSON', near: 'WET' }),
-    noun('swimmer'),
+    noun('swimmer surfer'),
+    noun('water waters', { heading: 'only', notNext: 'tower treatment works mill park company' }),
+    phrase('break the surface|breaks the surface|up to ~ waist|up to ~ chest|cut ~ off', {
+      near: 'water sea tide river head flood pool',
+    }),
+    noun('fountain', { heading: true, notNear: 'pen chocolate soda drinking photo' }),
+    noun('hydrant', { near: 'water gushes burst jet sprays' }),
+    noun('tide', { near: 'cut in rising rises comes round ankles knees turning' }),
+    verb('surf', { subject: 'PERSON', notNear: 'net internet web channel channels crowd' }),
+    verb('overflow', { subject: 'bath tub sink basin pool gutter river' }),
+    verb('gush burst pour', { subject: 'water', notNear: 'kettle jug glass cup' }),
     noun('slipway quayside waterfront riverbank riverside lakeside lakeshore poolside lido mudflat sandbank rapids', {
       heading: true,
       notNext: 'flat apartment hotel school cafe café bar road',
@@ -64,7 +75,7 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
       notNear: 'house door',
     }),
     verb('flood', {
-      subject: 'water river sea tide rain',
+      subject: 'water river sea tide rain machine washing-machine bath sink pipe',
       object: 'NONE GROUND room house kitchen lino deck cabin cellar',
     }),
     noun('sprinkler sprinklers', { notNear: 'lawn garden grass sugar chocolate' }),
@@ -92,12 +103,16 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
     verb('dive', { subject: 'PERSON', notNear: 'bag pocket cover book ball bed table behind' }),
   ],
   H16: [
+    verb('spit crackle fizz hiss spark', { subject: 'socket plug wire cable fuse-box switch adapter amplifier' }),
+    noun('socket', { near: 'plugs cable cables spits spark sparks adapter six overloaded' }),
+    noun('amplifier drill grinder sander', { near: 'rain bucket water puddle wet', notNear: 'well' }),
+    phrase('fuse box|power line|overhead line|jump leads|bare wire|bare bulb swings', {}),
     noun('hairdryer hair-dryer toaster heater fuse-box socket socket-board extension fan kettle-lead', {
       modifier: true,
       near: 'water bath bathtub tub pool puddle puddles sink basin wet flood flooded fork screwdriver paperclip',
       notNear: 'basket swimming',
     }),
-    phrase('hair dryer|hair drier|fuse box|extension lead|extension cord|electric fire|electric heater|bare wires', {
+    phrase('hair dryer|hair drier|extension lead|extension cord|electric fire|electric heater|bare wires', {
       near: 'water bath bathtub tub pool puddle puddles sink basin wet flood flooded rain drip drips',
     }),
     noun('radio lamp television', { near: 'tub bathtub', notNear: 'water-lily' }),
@@ -126,6 +141,9 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
     phrase('rewired it|wrong voltage', { spoken: true }),
   ],
   H17: [
+    phrase('stamp their feet|breath smokes|breath steams|knee-deep snow|wind knock|wind takes ~ feet|shiver ~ cold', {
+      setting: 'EXT',
+    }),
     noun('frost hail sleet snowball snowman', { setting: 'EXT', notNear: 'window glass bullets praise glance cake' }),
     noun('sunstroke heatstroke hypothermia frostbite sunburn'),
     phrase(
@@ -154,6 +172,14 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
     state('freezing', { setting: 'EXT', object: 'PERSON water river lake sea rain wind' }),
   ],
   H18: [
+    noun('freezer coffin crypt vault', { heading: 'only', notNext: 'aisle shop maker' }),
+    phrase(
+      'under the stage|crawl space|under the floorboards|beneath the floorboards|priest hole|between floors|locked in the freezer|cold room ~ locked',
+      {
+        heading: true,
+      },
+    ),
+    phrase('floor gives way|floor give way|stairs give way|ceiling gives way|ceiling give way'),
     noun('well', { heading: 'only', notNext: 'street road lane house' }),
     phrase('down the well|into the well|in the well|bottom of the well|lower ~ into the', {
       near: 'well shaft hole pit grave rope',

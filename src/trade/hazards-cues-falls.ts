@@ -1,5 +1,5 @@
 import { type Cue, category, noun, phrase, verb } from './implications/cue.js';
-import { blows, climbing, fights } from './implications/shared-cues.js';
+import { blows, fights } from './implications/shared-cues.js';
 
 const dropFrom =
   'roof wall window balcony tree ledge bridge cliff branch ladder scaffold loft hayloft rafters beam gallery gantry';
@@ -14,6 +14,10 @@ const machines: readonly Cue[] = [
     object: 'BODY GARMENT hair scarf PERSON',
     near: machineParts,
     notNear: 'toy',
+  }),
+  noun('crane hoist winch forklift digger excavator jib pulley pallet', {
+    near: 'swings swing lifts lowers load rises hook engine strap straps hangs under raises raised lowered dangles',
+    notNear: 'bird paper lake nest neck',
   }),
   noun('conveyor lathe winch baler thresher mangle harvester loom mincer', {
     modifier: true,
@@ -37,7 +41,7 @@ const machines: readonly Cue[] = [
   }),
 ];
 
-/** What raises the hazards of fights, falls, machines and height. */
+/** What raises the hazards of fights, falls and machines. */
 export const cuesOfFalls: Readonly<Record<string, readonly Cue[]>> = {
   H3: [
     ...fights,
@@ -108,6 +112,18 @@ export const cuesOfFalls: Readonly<Record<string, readonly Cue[]>> = {
       'smash ~ over ~ head|break ~ over ~ head|bring ~ down on ~ head|over the head with|elbow into|knee into ~ groin|knee into ~ stomach|knee on ~ chest|knee on ~ neck|foot on ~ neck|by the hair|by the throat|by the scruff',
       { notNear: 'cat kitten puppy' },
     ),
+    phrase(
+      'come crashing down|comes crashing down|come down together|go in for the tackle|both go down|fly through the air|throw the first punch|throw a punch|go over the barrier|slam together|slam into|crash into',
+      { notNear: 'bird ball kite plane paper letter door drawer' },
+    ),
+    phrase('fall on PERSON|fall onto PERSON|topple on PERSON', {
+      notNear: 'light shadow shadows eye eyes gaze silence knee knees neck luck suspicion rain snow',
+    }),
+    phrase(
+      'hands round ~ neck|hands around ~ neck|hands round ~ throat|hands around ~ throat|tighten ~ throat|round ~ throat|around ~ throat|pillow over ~ face|hand over ~ mouth|plastic bag over',
+      { notNear: 'scarf necklace arms hug locket pearls kisses kiss stethoscope collar tie yawn' },
+    ),
+    noun('wrestler', { near: 'circle slam slams ring throw throws hold holds grapple mat' }),
     noun('headlock stranglehold chokehold armlock', {}),
     verb('bite', {
       subject: 'PERSON',
@@ -135,105 +151,4 @@ export const cuesOfFalls: Readonly<Record<string, readonly Cue[]>> = {
     }),
   ],
   H25: machines,
-  H11: [
-    phrase('high up|far below|a long way down|way below|high above', {
-      notNear: 'shelf shelves cupboard sun sky bird birds moon plane star stars cloud clouds window',
-    }),
-    phrase("do n't look down|don't look down|never look down", { spoken: true }),
-    noun('gondola', { near: 'top wheel ski mountain cable', modifier: true }),
-    phrase('top gondola|cable car|ski lift|chair lift|lift shaft|elevator shaft', { heading: true }),
-    phrase('in the branches|up the tree|up a tree|down the tree|top of the tree|in the treetop', {
-      subject: 'PERSON',
-      notNear: 'bird birds cat lights light wind owl crow nest lantern lanterns squirrel',
-    }),
-    verb('lean hang', {
-      subject: 'PERSON',
-      near: 'upstairs balcony rail railing parapet window',
-      next: 'far out over right',
-      notNear: 'car van truck lorry cab taxi bus train bar counter table boat ship deck',
-    }),
-    verb('balance', {
-      subject: 'PERSON',
-      near: 'wall beam rail railing edge roof ledge rope plank wire parapet fence branch',
-    }),
-    phrase('along the top of', { near: 'wall roof fence dam scaffold cliff' }),
-    noun('hayloft', { near: 'jump jumps edge falls hatch leans ladder climbs' }),
-    noun('catwalk', { notNear: 'model models fashion' }),
-    noun('battlement battlements rampart ramparts rung rungs', { heading: true }),
-    verb('shin shinny', { subject: 'PERSON', next: 'up down' }),
-    phrase('leg over', {
-      near: 'rim rail railing sill parapet edge wall balcony bridge ledge gondola windowsill',
-      notNear: 'horse saddle bike bicycle motorbike chair bed',
-    }),
-    phrase('upstairs window|attic window|window ledge|bedroom window', {
-      near: 'climbs climb drops jumps out leans sheets rope',
-    }),
-    noun(
-      'rooftop ledge scaffold scaffolding precipice parapet cliff clifftop gantry crane quarry ravine gorge chasm crag',
-      {
-        heading: true,
-        modifier: true,
-        notNear: 'paper bird',
-        notNext: 'office company garden restaurant bar pool',
-      },
-    ),
-    phrase(
-      'very edge|the brink|to the drop|over the drop|into the drop|at the drop|the drop below|sheer drop|long drop|steep drop|drop falls away|edge of the cliff|edge of the quay|edge of the pier|edge of the platform|edge of the roof|edge of the quarry|edge of the ravine|edge of the canyon|edge of the bridge|tightrope|high wire|abseil|rappel|fire escape|rope bridge',
-      {
-        heading: true,
-        notNext: 'of',
-        notNear:
-          'bed table desk seat chair bath page crowd field wood woods tears war madness sleep ruin bankruptcy glass pipette sofa',
-      },
-    ),
-    phrase('very edge of|brink of', {
-      near: 'cliff roof quay pier platform quarry ravine canyon bridge rock water ledge',
-    }),
-    noun('roof', {
-      heading: true,
-      notNear: 'rain car mouth sound convertible sun van leak leaks under collapses caves tunnel pit comes down',
-      modifier: true,
-      notNext: 'of rack garden tile tiles box light',
-    }),
-    noun('ladder stepladder', { notNear: 'tights stockings career social', notNext: 'back' }),
-    noun('balcony bridge', {
-      heading: true,
-      notNear: 'nose guitar violin card loan dental club captain',
-      notNext: 'of',
-    }),
-    noun('cliff peak crest mountain mountainside', { heading: 'only' }),
-    noun('ridge summit', {
-      near: 'along walk walks climb climbs rope roped crest top',
-      notNear: 'binoculars telescope talks meeting',
-    }),
-    noun('ridge summit crevasse viaduct', {
-      heading: 'only',
-      modifier: true,
-      notNear: 'meeting talks leaders nose roof-tile',
-      notNext: 'meeting tent talks road street way',
-    }),
-    phrase(
-      'roped together|roped to|climbing rope|climbing harness|safety line|crampons|behind her , roped|behind him , roped',
-      {
-        notNear: 'wardrobe boat horse mast car',
-      },
-    ),
-    ...climbing,
-    phrase('over the edge|edge of the|over the railing|over the balcony|at the top of the tower|out of ~ window', {
-      near: 'windowsill sill gutter branch beam rope drainpipe mast cliff quay pier roof platform building ledge drop quarry window railing balcony leans climbs climb jump jumps lean hangs dangles hang dangle bridge sits fall falls',
-      notNear:
-        'bed table desk seat chair bath stage lake river look looks stare stares gaze gazes town village field wood woods page crowd frame',
-    }),
-    phrase('hang from|dangle from', {
-      subject: 'PERSON leg legs foot feet',
-      near: 'windowsill sill gutter branch beam rope drainpipe mast cliff quay pier roof platform building ledge drop quarry window railing balcony bridge crane ladder',
-    }),
-    phrase(
-      'metres up|meters up|feet up|metres above|feet above|storeys up|stories up|floors up|walk the wire|on the wire|trapeze',
-      {
-        notNear: 'puts put phone telephone table stool desk sofa barbed bird birds sparrow crow',
-      },
-    ),
-    noun('treehouse lighthouse steeple belfry', { heading: true, near: 'climb climbs top roof ledge ladder ext' }),
-  ],
 };

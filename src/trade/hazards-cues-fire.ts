@@ -21,6 +21,15 @@ const flameNouns =
 /** What raises the hazards of fire and of what is in the air. */
 export const cuesOfFire: Readonly<Record<string, readonly Cue[]>> = {
   H4: [
+    verb('explode burst', {
+      subject: 'cooker pressure-cooker kettle bottle canister cylinder tyre',
+      notNear: 'laughter',
+    }),
+    phrase('pressure cooker|rock face lift|banger goes off|banger go off|let off a banger|throw a banger'),
+    noun('banger bangers', {
+      near: 'off bang lights throws explodes fuse street',
+      notNear: 'mash sausage sausages car',
+    }),
     phrase(
       'party popper|gas explosion|go up with a whoomph|goes up with a whoomph|goes off with a bang|letter bomb|car backfire|gas bottle explode',
     ),
@@ -50,6 +59,16 @@ export const cuesOfFire: Readonly<Record<string, readonly Cue[]>> = {
     noun('flare', { near: 'fire fires light lights distress red sea' }),
   ],
   H5: [
+    phrase(
+      'camping ring|gas hob|deep fryer|deep fat fryer|fat spits|hot fat|boiling fat|boiling oil|oil drum ~ fire|curling tongs smoke|burning bin|roast marshmallows|roasts marshmallows|toast marshmallows',
+    ),
+    verb('flambé flambe braze', { subject: 'PERSON' }),
+    noun('oven', {
+      near: 'open opens heat rolls smoke smokes bread loaves loaf peel baker',
+      notNear: 'cold glove gloves clean cleans off microwave',
+    }),
+    noun('censer thurible brazier tiki-torch'),
+    verb('burn', { subject: 'bin toast tyre tire tyres pallet rubbish', notNear: 'tongue' }),
     noun('bunsen', { modifier: true }),
     phrase('bunsen burner|lick of flame|tongue of flame|camping stove|primus stove|gas stove ~ lit|chip pan'),
     noun('barbecue', { notNext: 'sauce', notNear: 'unlit cold rusty folded' }),
@@ -59,10 +78,11 @@ export const cuesOfFire: Readonly<Record<string, readonly Cue[]>> = {
     ...fuelPoured,
     noun(flameNouns, { notNear: 'electric led moth', notNext: 'company' }),
     noun('match matches', {
+      notPrev: 'burnt spent dead used',
       near: 'strike strikes light lights lit box burn burns flame flares flare candle cigarette head',
       notNear: 'football tennis cricket boxing referee',
     }),
-    noun('match', { prev: 'a', next: '.', notNear: 'football tennis cricket' }),
+    noun('match', { prev: 'a', next: '.', notPrev: 'burnt spent dead used', notNear: 'football tennis cricket' }),
     noun('torch', { near: 'flame flames burn burns burning flaming pitch', notNear: 'battery electric' }),
     noun('fire flame flames', {
       notPrev: 'under open opens friendly rapid cease old',
@@ -113,6 +133,9 @@ export const cuesOfFire: Readonly<Record<string, readonly Cue[]>> = {
     ),
   ],
   H6: [
+    verb('burn smoke', { subject: 'toast toaster pan oven food' }),
+    noun('exhaust', { near: 'fills fumes cloud coughs smoke blue black' }),
+    noun('censer thurible'),
     noun('fumes', { notNear: 'perfume coffee' }),
     noun('powder plaster', {
       near: 'cough coughs everywhere sneeze sneezes ceiling cloud chokes',

@@ -29,6 +29,10 @@ const glass: readonly Cue[] = [
     notNext: 'down up into off out in free',
   }),
   noun('shard shards', {}),
+  phrase('broken pane|cracked pane|smashed pane'),
+  phrase('throw ~ through ~ window|hurl ~ through ~ window|fling ~ through ~ window|brick through', {
+    subject: 'PERSON',
+  }),
   phrase(
     'broken glass|broken bottle|broken bottles|jagged neck|glass everywhere|through the glass|smashed glass|smashed window|broken window|broken mirror|pieces of glass|splinters of glass|piece of glass|sliver of glass',
     { notNear: 'stares looks gazes watches seen sees' },
@@ -69,6 +73,14 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
     }),
     noun('pin pins needle needles', { near: 'mouth mouthful teeth lips', notNear: 'rolling drill tooth' }),
     phrase('jagged neck|jagged edge|jagged glass'),
+    noun('billhook javelin cut-throat cut-throats fencer fencers meat-hook tomahawk'),
+    phrase(
+      'meat hook|craft knife|cut-throat razor|cut-throat|paper knife ~ throat|glass cutter|barbed wire|box cutter',
+      {
+        notNear: 'business competition world',
+      },
+    ),
+    verb('strop bone', { subject: 'PERSON' }),
     noun('chainsaw hacksaw bandsaw scalpel boxcutter box-cutter crossbow'),
     noun('BLADE lance rapier cutlass dagger bayonet stiletto harpoon pitchfork', {
       notNear: 'propeller fan wiper grass shoulder ice coat crochet fork forks',
@@ -94,6 +106,18 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
   ],
   H24: glass,
   H21: [
+    phrase(
+      'break into a car|break into the car|break into a house|break into the shop|smash the window of|pick the lock|picks the lock',
+      {
+        subject: 'PERSON',
+        setting: 'EXT',
+      },
+    ),
+    phrase('through the window with|in through the window', {
+      subject: 'PERSON',
+      setting: 'EXT',
+      near: 'sack swag mask torch bag',
+    }),
     verb('snatch grab', { subject: 'PERSON', object: 'handbag purse', setting: 'EXT' }),
     phrase('masked man|masked men|masked figure|masked gunman|in handcuffs', { setting: 'EXT' }),
     verb('rob mug burgle abduct kidnap', { subject: 'PERSON NONE', notNear: 'cradle sleep' }),

@@ -7,10 +7,11 @@ const dogs =
 /** What raises the hazards of living beings, vehicles, night and the body. */
 export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
   H8: [
+    noun('beekeeper hive apiary', { heading: true, notNear: 'activity' }),
     category('animals', 'moth fly gnat midge ladybird butterfly snail slug', { notPrev: 'UNREAL', notNear: 'FARAWAY' }),
     noun('ANIMALS snake spider rat wasp hornet bee bees scorpion python cobra', {
       notNear: 'FARAWAY raining',
-      notNext: 'tag mat lead food bed gate of',
+      notNext: 'tag mat lead food bed gate of shriek screech hoot caw costume suit outfit onesie',
       notPrev: 'UNREAL hot guinea',
     }),
     phrase(dogs),
@@ -18,9 +19,12 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
     phrase('horse-drawn|on horseback|out of the saddle|in the saddle|into the saddle|let the dog|drop the dog'),
   ],
   H9: [
+    phrase(
+      'car on a jack|lie under a car|lie under the car|under a car|jack slip|brakes scream|brakes screech|tyres scream|tyres screech|step off the kerb|steps off the kerb',
+    ),
     verb('drive', {
       notObject: 'nail stake point bargain screw wedge golf fist knife blade sword',
-      notNear: 'mad crazy nail golf wild',
+      notNear: 'mad crazy nail golf wild bargain',
       notSubject: 'rain wind snow sleet hail spray sand',
     }),
     noun('VEHICLE', {
@@ -81,6 +85,7 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
       notPrev:
         'police petrol gas service fire radio space bus coach power polling tv television filling ambulance weather pumping lifeboat signal coastguard research',
     }),
+    phrase('between the rails|beside the track|beside the line', { notNear: 'tape recording' }),
     noun('platform', {
       near: 'along runs bench waits whistle guard suitcase suitcases',
       notNear: 'diving political oil shoe shoes stage speaker lorry weighing viewing',
@@ -109,26 +114,39 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
   H14: [heading('EXT', 'night dusk dawn')],
   H15: [
     noun('child baby toddler infant newborn schoolboy schoolgirl teenager schoolchild kid pupil', {
-      notNear: 'goat gloves photo photograph portrait doll grand tomato corn shower monitor statue painting poster',
+      notNear:
+        'goat gloves photo photograph portrait doll grand tomato carrot carrots potatoes corn shower monitor statue painting poster',
       notNext: 'monitor shower grand seat clothes bottle powder proof labour',
       notPrev: 'grown wonder',
     }),
     noun('boy girl', {
       notNear: 'photo photograph portrait poster delivery',
       notNext: 'friend band scout',
-      notPrev: 'golden poster old bad good call weather make-up makeup cover show',
+      notPrev: 'oh golden poster old bad good call weather make-up makeup cover show',
     }),
     noun('schoolchildren', {}),
     noun('playground classroom nursery kindergarten schoolyard', {
       heading: true,
       notNear: 'empty deserted plant plants',
     }),
-    noun('school', { heading: 'only', notNear: 'night art driving law medical', notNext: 'reunion' }),
+    phrase('primary school|infant school|nativity play|school play|school trip|school bus', {
+      notNear: 'remembers photo',
+    }),
+    noun('brownie brownies cub scouts girl-guides', {
+      near: 'troop pack uniform sing sings march woggle tent leader',
+      notNear: 'chocolate plate bake baked lion wolf bear',
+    }),
+    noun('pram pushchair buggy', { notNear: 'empty doll dolls wheels old rusty' }),
+    noun('school', { heading: 'only', modifier: true, notNear: 'night art driving law medical', notNext: 'reunion' }),
   ],
   H19: [
     noun('syringe hypodermic'),
     noun('drip', { near: 'arm hook stretcher stand bag iv vein hospital', notNear: 'tap gutter ceiling' }),
-    noun('needle', { near: 'arm vein syringe skin doctor nurse drip tattoo blood sterile hospital inject' }),
+    noun('darkroom', { heading: true }),
+    noun('developer fixer', { near: 'print tray darkroom photograph' }),
+    noun('needle', {
+      near: 'buzz buzzes ink parlour arm vein syringe skin doctor nurse drip tattoo blood sterile hospital inject',
+    }),
     verb('inject', { subject: 'PERSON NONE' }),
     noun(
       'acid poison bleach petrol gasoline kerosene paraffin diesel chemical chemicals arsenic cyanide solvent ammonia turpentine insecticide weedkiller antifreeze chloroform formaldehyde chlorine caustic lye mercury',
@@ -157,6 +175,12 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
     noun('pill pills medicine drugs heroin cocaine', { notNear: 'store', notNext: 'store cabinet' }),
   ],
   H20: [
+    phrase(
+      'bodies move under|move under the sheet|life class|takes off her robe|takes off his robe|drops her robe|in a towel ~ kiss',
+      {
+        notNear: 'dog cat judge priest',
+      },
+    ),
     ...closeness,
     phrase(
       'make love|have sex|in ~ underwear|in bed together|in bed with|into bed beside|into bed with|share a bed|out of the shower|in the shower|into the shower|in the bath|in ~ underpants|in ~ boxer shorts|in ~ bra|in ~ knickers',

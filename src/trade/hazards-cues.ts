@@ -3,6 +3,7 @@ import { cuesOfElements } from './hazards-cues-elements.js';
 import { cuesOfFalls } from './hazards-cues-falls.js';
 import { cuesOfFire } from './hazards-cues-fire.js';
 import { cuesOfForce } from './hazards-cues-force.js';
+import { cuesOfHeight } from './hazards-cues-height.js';
 import { cuesOfLiving } from './hazards-cues-living.js';
 import { ownHazards } from './hazards-further.js';
 import type { Cue } from './implications/cue.js';
@@ -16,6 +17,7 @@ export interface HazardCues {
 const cues: Readonly<Record<string, readonly Cue[]>> = {
   ...cuesOfForce,
   ...cuesOfFalls,
+  ...cuesOfHeight,
   ...cuesOfFire,
   ...cuesOfElements,
   ...cuesOfLiving,

@@ -43,7 +43,8 @@ describe('the hazard table', () => {
     const near = (body: string, id: string) => raised(body).find(({ hazard }) => hazard === id)?.children;
     expect(near('A little girl cuts paper with scissors.', 'H2')).toEqual(['little girl']);
     expect(near('Ines, ten, sits on the step. She has a knife.', 'H2')).toEqual(['Ines']);
-    expect(near('Nora chops wood with the axe. A boy of nine watches from the door.', 'H2')).toEqual([]);
+    expect(near('Nora chops wood with the axe. A boy of nine watches from the door.', 'H2')).toEqual(['boy of nine']);
+    expect(near('Nora chops wood with the axe.\n\nIndoors, a boy of nine reads.', 'H2')).toEqual([]);
     expect(near('POLLY, ten, waits. Nora lights the stove. Polly strokes the dog.', 'H8')).toEqual(['Polly']);
     expect(near('Nora has a knife.', 'H2')).toEqual([]);
   });

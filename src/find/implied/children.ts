@@ -10,8 +10,8 @@ export type ChildrenOf = (sentence: Sentence | null) => readonly string[];
 const nobody: readonly string[] = [];
 
 /**
- * Finds the children of every sentence that names one, has one handle a thing, or means by "he" or "she" the one child of
- * its paragraph: who holds the knife is what a danger box must tell.
+ * Finds the children near what a sentence tells: those it or the sentence beside it names, who handle a thing in it, or whom
+ * it means by "he" or "she" as the one child of its paragraph. Who holds the knife is what a danger box must tell.
  */
 export function findChildren(
   reasons: readonly Reason[],
@@ -28,10 +28,13 @@ export function findChildren(
     if (sentence) addTo(named, sentence, byName.get(foldName(child)) ?? child);
   }
   const holders = holdersByScene(elements, byName);
+  const places = new Map(sentences.map((sentence, at) => [sentence, at]));
   let paragraphs: Paragraphs | null = null;
   return (sentence) => {
     if (sentence === null) return nobody;
     const names = [...(named.get(sentence) ?? nobody)];
+    for (const one of besides(sentence, sentences, places.get(sentence) ?? 0))
+      names.push(...(named.get(one) ?? nobody));
     for (const { child, offset } of holders.get(sentence.scene) ?? []) {
       if (isInside(offset, sentence)) names.push(child);
     }
@@ -42,6 +45,13 @@ export function findChildren(
     }
     return tellApart(names);
   };
+}
+
+/** The sentences right before and after in the same paragraph: who is told of there stands near. */
+function besides(sentence: Sentence, sentences: readonly Sentence[], at: number): Sentence[] {
+  return [sentences[at - 1], sentences[at + 1]].filter(
+    (one) => one !== undefined && one.scene === sentence.scene && one.paragraph === sentence.paragraph,
+  ) as Sentence[];
 }
 
 interface Held {

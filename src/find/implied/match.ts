@@ -135,6 +135,8 @@ function isOwnerOnly(tokens: readonly Token[], at: number): boolean {
   const next = tokens[at + 1];
   if (next?.tag !== 'possessive' || !/^['’]/.test(next.lower)) return false;
   const token = tokens[at] as Token;
+  // "Pip, in rat's ears": a costume.
+  if (tokens[at - 1]?.lower === 'in' && holds(beasts, token)) return true;
   const owned = findObjects(tokens, at + 1)[0];
   return owned !== undefined && !holds(bodyParts, owned) && (isPerson(token) || holds(beasts, token));
 }

@@ -157,7 +157,14 @@ export const everyday: readonly Implication[] = [
   implies(
     105,
     'weighing',
-    [verb('weigh', { ...who, notObject: 'word words option options anchor', notNear: 'hand hands palm' })],
+    [
+      verb('weigh', { ...who, notObject: 'word words option options anchor it', notNear: 'hand hands palm' }),
+      verb('weigh', {
+        ...who,
+        object: 'it',
+        near: 'scale scales gram grams ounce ounces kilo kilos pound pounds flour counter',
+      }),
+    ],
     { elements: [likely('scales', 'props', 'scale scales balance', true)] },
   ),
   implies(105, 'wrapping', [verb('wrap', { ...who, object: 'present gift parcel box' })], {

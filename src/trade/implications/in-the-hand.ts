@@ -17,7 +17,7 @@ export const inTheHand: readonly Implication[] = [
       verb('break', { subject: 'GLASSY', notNext: 'down up into off out in free', object: 'NONE' }),
       verb('break shatter smash', { subject: 'it', object: 'NONE', next: '.' }),
       phrase(
-        'glass everywhere|brick ~ through|stone ~ through|in pieces on|lies in pieces|in shards|to smithereens|glass breaks|glass shatters|sound of breaking glass|broken glass',
+        'brick ~ through|stone ~ through|throw ~ through ~ window|hurl ~ through ~ window|to smithereens|glass breaks|glass shatters|sound of breaking glass',
       ),
     ],
     {
@@ -25,6 +25,18 @@ export const inTheHand: readonly Implication[] = [
         certain('broken pieces', 'props', 'shard piece fragment splinter pieces shards fragments debris', false),
       ],
       tasks: [task('Breakaway copies for every take, a whole one; pieces stay for the next scene.', 'certain')],
+    },
+  ),
+  implies(
+    29,
+    'lies-broken',
+    [
+      phrase(
+        'glass everywhere|in pieces on|lies in pieces|in shards|broken glass|broken pane|broken bottle|broken plate',
+      ),
+    ],
+    {
+      tasks: [task('Broken pieces: soft or blunt where anyone walks; counted after every take.', 'certain')],
     },
   ),
   implies(

@@ -45,13 +45,14 @@ export const waterAndIntimacy: readonly Implication[] = [
         notNear: 'boat bag pocket',
       }),
       phrase(
-        'through the ice|up to ~ chin|up to ~ waist|up to ~ neck|into the river|into the lake|into the sea|into the pond|into the pool|into the water|in the shallows|waist-deep|knee-deep|chest-deep|treads water|under water|underwater|swept away',
+        'break the surface|over the side|overboard|through the ice|up to ~ chin|up to ~ waist|up to ~ neck|into the river|into the lake|into the sea|into the pond|into the pool|into the water|in the shallows|waist-deep|knee-deep|chest-deep|treads water|under water|underwater|swept away',
         {
           subject: 'PERSON',
           notNear: 'stone pebble stares looks gazes stare look gaze throws tosses flings skims',
         },
       ),
       verb('drown', { subject: 'PERSON', notNear: 'sorrow paperwork noise' }),
+      noun('water waters', { heading: 'only', notNext: 'tower treatment works mill park company' }),
     ],
     {
       elements: [certain('dry costume double', 'costumes', 'costume-double wetsuit', true)],
