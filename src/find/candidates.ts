@@ -45,13 +45,22 @@ function readPart(part: Part, clauses: Clauses, lexicon: Lexicon): Candidate[] {
 function asSound({ phrase, role }: Part, clauses: Clauses, lexicon: Lexicon): Kind | null {
   const { tokens } = clauses.sentence;
   const last = phrase.modifiers.at(-1);
-  if (last === undefined || role === 'preposition') return null;
+  if (last === undefined) return besideSound(phrase, clauses);
+  if (role === 'preposition') return null;
   const is = (word: string, list: string) => lexicon.find(word)?.classes.includes(list) ?? false;
   const head = tokens[phrase.head] as Token;
   const heard = is(head.lemma, 'sound-verbs') || is(head.lemma, 'sounds');
   if (!heard || !is((tokens[last] as Token).lower, 'sound-adjectives')) return null;
   const known = clauses.kindOf(phrase);
   return /^[^s]/.test(known.letters) && known.source === 'list' ? null : { ...known, letters: 's', source: 'list' };
+}
+
+/** "a pop and a hiss": listed with a sound, it is one. */
+function besideSound(phrase: Part['phrase'], clauses: Clauses): Kind | null {
+  const known = clauses.kindOf(phrase);
+  if (known.letters !== 's' || known.source !== 'weak') return null;
+  const beside = clauses.parts.find((one) => one.listedWith?.phrase === phrase);
+  return beside && clauses.kindOf(beside.phrase).letters.startsWith('s') ? { ...known, source: 'list' } : null;
 }
 
 /** "page by page", "hand over hand": how it is done, not what is there. */

@@ -8,6 +8,7 @@ import {
   isJoined,
   isLet,
   isSecondGarment,
+  isSetBehindName,
   isTold,
 } from './neighbours-of-verbs.js';
 import { asNominal } from './nominal-words.js';
@@ -96,6 +97,7 @@ function inPhrase(drafts: readonly Draft[], at: number, before: readonly Token[]
     afterVerb(next)
   )
     return 'verb';
+  if (next?.person != null && uses.adjective >= 5) return 'adjective';
   const isAge = previous?.tag === 'number' && drafts[at - 2]?.lower === 'of' && drafts[at - 3]?.uses.noun;
   if (isAge && uses.verb?.form === 's' && uses.verb.share >= 4) return 'verb';
   if (previous?.tag === 'adjective' && uses.verb && !uses.noun && uses.adjective < 0 && uses.verb.form === 's')
@@ -147,7 +149,7 @@ function asVerbHere(drafts: readonly Draft[], at: number, previous: Token | null
   if (verb.form === 'base' && verb.share >= 4 && isLet(drafts, at)) return 'verb';
   if (verb.form === 'ing') return isThingOfDoing(uses, previous, next) ? null : 'participle';
   if (previous?.tag === 'auxiliary')
-    return verb.form === 'ed'
+    return verb.form === 'ed' || isPerfect(previous.lower, lower)
       ? 'participle'
       : verb.form === 'base' && !/^(?:is|are|was|were|be|been|being|'s|'re|'m|has|have|had)$/.test(previous.lower)
         ? 'verb'
@@ -178,6 +180,12 @@ function asVerbHere(drafts: readonly Draft[], at: number, previous: Token | null
   return null;
 }
 
+/** "has put": a participle that looks like its base form. */
+const isPerfect = (helper: string, word: string) => /^(?:has|have|had|'ve)$/.test(helper) && unchanged.has(word);
+const unchanged = new Set(
+  'put cut shut hit set let hurt burst cast spread read beat split bet quit shed spit upset'.split(' '),
+);
+
 const isMaterial = (draft: Draft | undefined) => draft?.uses.noun?.entry.classes.includes('materials') ?? false;
 
 /** Scripts are told in the present: "a fox stole around her shoulders" holds no theft. */
@@ -207,10 +215,11 @@ function finiteVerb(drafts: readonly Draft[], at: number, previous: Token | null
   // "goggles pushed up in her hair": a participle tells of the noun before it.
   if (previous?.tag === 'punctuation' && uses.noun?.entry.core && isTold(next, drafts[at + 2])) return null;
   if (isAfterAge(drafts, at)) return 'verb';
-  if (isSecondGarment(drafts, at)) return null;
+  if (isSecondGarment(drafts, at) || isSetBehindName(drafts, at)) return null;
   if (previous?.tag === 'name' || previous?.tag === 'pronoun')
     return verb.form === 'base' && uses.adjective >= 5 && verb.share < 5 ? null : 'verb';
-  if (previous?.tag === 'noun' && uses.noun?.entry.core && isMaterial(drafts[at - 1])) return null;
+  if (previous?.tag === 'noun' && uses.noun?.entry.core && isMaterial(drafts[at - 1]) && drafts[at - 2]?.lower !== 'in')
+    return null;
   const rival = next?.uses.verb;
   // A plural never stands before the noun it belongs to: in "the robbers stand watch" the second word is the verb.
   const afterPlural = previous?.tag === 'noun' && previous.lemma !== previous.lower;

@@ -46,6 +46,9 @@ export function readCount(part: Part, tokens: readonly Token[]): number | null {
   const joins = phrase.determiner?.lower === 'both' && head.lower === head.lemma;
   const own = countIn(tokens, phrase.modifiers) ?? (joins ? null : numberOf(phrase.determiner?.lower ?? ''));
   if (own !== null) return own;
+  const before = tokens[phrase.start - 1];
+  if (/^(?:other|more|further)$/.test(phrase.determiner?.lower ?? '') && before?.tag === 'number')
+    return numberOf(before.lower);
   const told = afterOf(part, tokens) ?? byItself(head.lower, phrase.determiner !== null);
   if (told !== null) return told;
   if (!ofPart || phrase.determiner !== null) return null;

@@ -129,6 +129,15 @@ export const eventRules: readonly EventRule[] = [
   },
   {
     category: 'stunts',
+    words: 'a person goes over backwards',
+    holds: (f) =>
+      f.deed.lemma === 'go' &&
+      f.doer === 'person' &&
+      /^(?:backward|backwards|headfirst|headlong|flying|sprawling)$/.test(f.rest[0] ?? '') &&
+      any(f.rest, /^(?:into|over|off|through|down|onto|out)$/),
+  },
+  {
+    category: 'stunts',
     words: 'a vehicle is driven hard',
     holds: (f) =>
       f.doer === 'vehicle' &&

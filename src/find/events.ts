@@ -36,7 +36,7 @@ export function findEvents(clauses: Clauses, lexicon: Lexicon): Event[] {
     if (!rule) continue;
     const subject = deed.subject?.phrase ?? null;
     const at = rule.bySubject ? (subject?.head ?? deed.at) : deed.at;
-    if (events.some((one) => one.at === at)) continue;
+    if (events.some((one) => one.at === at) || isAgain(deed, clauses.deeds)) continue;
     const named = facts.doer !== 'person' && facts.doer !== 'nobody' && subject !== null && at === deed.at;
     const sounds = named && rule.category === 'sound';
     const { tokens } = clauses.sentence;
@@ -59,6 +59,10 @@ export function findEvents(clauses: Clauses, lexicon: Lexicon): Event[] {
   }
   return events;
 }
+
+/** "barks and barks". */
+const isAgain = (deed: Clauses['deeds'][number], deeds: Clauses['deeds']) =>
+  deeds.some((one) => one.at === deed.at - 2 && one.lemma === deed.lemma && one.subject === deed.subject);
 
 /** Animals that are heard at night or far off, and seldom cast. */
 const callers =

@@ -56,3 +56,9 @@ export function isInChain(drafts: readonly Draft[], at: number): boolean {
   const last = drafts[at + 3];
   return last?.uses.verb?.form === 's' && /^(?:determiner|possessive|pronoun)$/.test(drafts[at + 4]?.uses.closed ?? '');
 }
+
+/** "Anna, stitches in her eyebrow, waits": what a comma sets behind a name is no verb of it. */
+export function isSetBehindName(drafts: readonly Draft[], at: number): boolean {
+  if (drafts[at - 1]?.text !== ',' || drafts[at - 2]?.person == null) return false;
+  return (drafts[at]?.uses.noun?.entry.core ?? '') !== '' && drafts[at + 1]?.uses.preposition === true;
+}

@@ -18,6 +18,7 @@ export function isNoThingHere(part: Part, kind: Kind, clauses: Clauses): boolean
     isTank(part, kind) ||
     isTruckBed(part, kind, clauses) ||
     isMereLight(part, kind, clauses) ||
+    isPartOfGarment(part, kind, clauses) ||
     isOnlySource(part, kind, clauses) ||
     isSaying(kind, clauses.sentence.text)
   );
@@ -62,6 +63,10 @@ const isMereLight = ({ role, phrase }: Part, { head, from }: Kind, { sentence }:
   sentence.tokens.slice(phrase.end, phrase.end + 5).some(({ lemma }) => falling.test(lemma));
 const falling = /^(?:pool|fall|spill|pour|stream|filter|slant|leak|seep|linger|eye|come|bleed|flood)$/;
 
+/** "over the cuff of her coat". */
+const isPartOfGarment = (part: Part, { letters, classes }: Kind, { parts }: Clauses) =>
+  letters.startsWith('c') && classes.includes('parts-of') && parts.some((one) => one.ofPart === part);
+
 /** "the lifeboat's maroon goes up", "a semi's air horn": it is heard or seen far off, and what it comes from is not there. */
 function isOnlySource({ phrase }: Part, { letters }: Kind, clauses: Clauses): boolean {
   if (!/^[va]/.test(letters)) return false;
@@ -83,12 +88,13 @@ const sayings: Readonly<Record<string, RegExp>> = {
   train: /\btrain of thought\b/i,
   bag: /\bcat out of the bag\b/i,
   hole: /\bhole in (?:his|her|their) pocket\b/i,
-  money: /\bmoney burns\b/i,
+  money: /\bmoney burns\b|\bfor (?:love or )?money\b/i,
   nail: /\bnail on the head\b/i,
   rope: /\bend of (?:his|her|their|the) rope\b|\brun out of rope\b/i,
   card: /\bhouse of cards\b|\bcards on the table: /i,
   bucket: /\bkicks? the bucket\b/i,
   subject: /\b(?:drops?|changes?|broach(?:es)?) the subject\b/i,
+  wheel: /^one wheel\b/i,
   towel: /\bthrows? in the towel\b/i,
 };
 

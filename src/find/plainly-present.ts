@@ -50,9 +50,9 @@ export function whyPresent(candidate: Candidate, clauses: Clauses, lexicon: Lexi
   return null;
 }
 
-/** "Torch!", "Towel."; "Boots." speaks of what somebody has on or should take off. */
+/** "Torch!", "Towel."; "Boots." speaks of what somebody has on or should take off, "Deer." of what is not there. */
 const isCalled = ({ letters }: Candidate['kind'], tokens: readonly Token[]) =>
-  tokens.length <= 2 && !letters.startsWith('c');
+  tokens.length <= 2 && !/^[ca]/.test(letters);
 
 /** "Drop the gun", "Pass me the wrench": the verb opens the sentence and has no subject. */
 function ordered(candidate: Candidate, tokens: readonly Token[], lexicon: Lexicon): boolean {

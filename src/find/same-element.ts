@@ -1,5 +1,5 @@
 import type { Mention } from './mentions.js';
-import { isNarrower, isWider, meantByWider, meantInScript } from './wider-words.js';
+import { isNarrower, isWider, meantByWider, meantInScript, speaksOf } from './wider-words.js';
 
 /** A mention with the name of the element that it means over the whole script. */
 export interface Named {
@@ -52,10 +52,20 @@ function nameByWiderWords(mentions: readonly Mention[], names: Map<Mention, stri
       const meant =
         meantByWider(mention, before, nameOf) ?? meantInScript(mention, known, () => isNew(mention, mentions), nameOf);
       if (meant !== null) names.set(mention, meant);
+    } else if (isNarrower(mention.name.singular)) {
+      const told = before.at(-1);
+      if (told && isSetBehind(told, mention)) names.set(told, nameOf(mention));
     }
     before.push(mention);
   }
 }
+
+/** "Her dog, a fat old spaniel, growls": told by what it is. */
+const isSetBehind = (wider: Mention, mention: Mention) =>
+  wider.sentence === mention.sentence &&
+  /^, an? /.test(wider.sentence.text.slice(wider.end, wider.end + 5)) &&
+  mention.part.phrase.start === wider.part.phrase.end + 1 &&
+  speaksOf(wider.name.singular, mention.name.singular);
 
 const isBare = (mention: Mention) =>
   mention.name.telling.length === 0 &&
@@ -177,9 +187,12 @@ function onlyAnywhere(fronted: readonly Fronted[], fuller: (own: string) => stri
 const sizeOf = (mention: Mention) => mention.name.sizes.join(' ');
 const isPlural = ({ name }: Mention) => name.head !== name.singular;
 
+/** One of them is one of the pair. */
+const inPairs = /^(?:glove|boot|shoe|sock|slipper|mitten|stocking|sandal|trainer|earring|cufflink|gauntlet|clog)$/;
+
 /** What must agree for two names to mean one thing: two people's jackets are two. */
 const likeness = (mention: Mention) =>
-  `${/^(?:props|dressing|plants|graphics)$/.test(mention.category) ? 'thing' : mention.category} ${isPlural(mention)} ${mention.category === 'costumes' ? (mention.by ?? '') : ''}`;
+  `${/^(?:props|dressing|plants|graphics)$/.test(mention.category) ? 'thing' : mention.category} ${isPlural(mention) && !inPairs.test(mention.name.singular)} ${mention.category === 'costumes' ? (mention.by ?? '') : ''}`;
 
 /** "the lantern", "her lantern", "that lantern" speak of one that is known. */
 function pointsBack({ part }: Mention): boolean {

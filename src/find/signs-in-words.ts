@@ -46,7 +46,7 @@ export function readWords(part: Part, clauses: Clauses, lexicon: Lexicon): Signs
   const ofHead = part.ofPart ? (tokens[part.ofPart.phrase.head] as Token).lemma : null;
   const of = (list: string) => ofHead !== null && has(lexicon, ofHead, list);
   const contents = !of('of-nothing') && phrase.determiner === null && head.lemma !== head.lower;
-  const measured = of('quantities') || of('containers');
+  const measured = of('quantities') || of('containers') || ofHead === 'hold' || ofHead === 'grip';
   return {
     owned: phrase.owner !== null,
     fragment: clauses.deeds.length === 0 && part.role === 'loose',

@@ -46,6 +46,22 @@ export const soundRules: readonly EventRule[] = [
   },
   {
     category: 'sound',
+    words: 'somebody or something unseen is heard',
+    holds: (f) =>
+      /^some(?:thing|one|body)$/.test(f.deed.subject?.pronoun ?? '') &&
+      !f.deed.passive &&
+      (f.named('sound-verbs') || /^(?:hammer|scratch|knock|rap|crash|tap|scuttle)$/.test(f.deed.lemma)),
+  },
+  {
+    category: 'sound',
+    words: 'things crash out of sight',
+    holds: (f) =>
+      f.deed.lemma === 'crash' &&
+      f.doer === 'thing' &&
+      any(f.rest, /^(?:somewhere|outside|upstairs|downstairs|offstage|nearby|overhead)$/),
+  },
+  {
+    category: 'sound',
     words: 'a clock or a door is heard',
     holds: (f) =>
       (f.deed.lemma === 'strike' && f.subject?.head === 'clock') ||

@@ -14,6 +14,7 @@ const tools: Readonly<Record<string, string>> = {
   'duct-tape': 'duct tape',
   'gaffer-tape': 'gaffer tape',
   scrub: 'scrubbing brush',
+  photograph: 'camera',
 };
 
 /** What somebody is held by, from the word for how he is held. Common practice. */

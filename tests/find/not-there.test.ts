@@ -75,3 +75,24 @@ describe('what light and liquids do', () => {
     );
   });
 });
+
+describe('words in the mouth of a scene', () => {
+  it('tell what is heard and not seen', () => {
+    const sounds = (text: string) =>
+      foundIn(text, ['ANNA'])
+        .filter(({ category }) => category === 'sound')
+        .map(({ name }) => name);
+    expect(sounds('Trays crash somewhere.')).toEqual(['trays crash']);
+    expect(sounds('From the pit, a pop and a hiss.')).toEqual(['pop', 'hiss']);
+    expect(sounds('Something hammers on the steel.')).toEqual(['hammers']);
+  });
+
+  it('tell what is worn or stuck on somebody, and no further thing', () => {
+    expect(names('Anna, stitches in her eyebrow, waits.')).toEqual(['stitches']);
+    expect(names('The pen leaks over the cuff of her coat.')).toEqual(['pen', 'coat']);
+    expect(names('Bill has hold of her tie.')).toEqual(['tie']);
+    expect(names('Bill has put his bow tie on the table.')).toEqual(['bow tie', 'table']);
+  });
+
+  it('tell of people and no animals', () => expect(names('A young BILL sits.')).toEqual([]));
+});

@@ -54,3 +54,18 @@ describe('people whom words only describe', () => {
     expect(people('The rent man nods. A boy with a ledger waits.')).toEqual(['rent man', 'boy']);
   });
 });
+
+describe('what a picture shows besides', () => {
+  it('is not there, but what stands by the picture is', () => {
+    const words = names('On the desk, a photograph of an old man in overalls beside a racing car.');
+    expect(words).toEqual(['desk', 'photograph']);
+    expect(names('Anna puts the photograph of her father in a suitcase.')).toEqual(['photograph', 'suitcase']);
+  });
+});
+
+describe('a dog told by its kind, and a glove of a pair', () => {
+  it('are one thing', () => {
+    expect(names('Her dog, a fat old spaniel, sleeps. Bill strokes the dog.')).toEqual(['spaniel']);
+    expect(names('Bill wears driving gloves. He drops the glove.')).toEqual(['driving glove']);
+  });
+});
