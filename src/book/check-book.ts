@@ -4,6 +4,7 @@ import { findNearest } from '../base/nearest.js';
 import { sayBook } from '../messages/book.js';
 import type { Path, PlacedDocument } from './book-places.js';
 import { bookShape, type WrittenBook } from './book-shape.js';
+import { hintForKey } from './key-hints.js';
 
 type Issue = z.core.$ZodIssue;
 
@@ -42,13 +43,12 @@ function explain(issue: Issue, placed: PlacedDocument): Diagnostic[] {
   if (issue.code === 'unrecognized_keys') {
     const known = knownKeys(issue.path);
     const where = issue.path.length === 0 ? 'at the left margin' : `under "${issue.path.map(String).join(', ')}"`;
-    return issue.keys.map((key) =>
-      sayBook(
-        'book-key-unknown',
-        { key, where, known, near: findNearest(key, known) },
-        placed.keyAt([...issue.path, key]),
-      ),
-    );
+    return issue.keys.map((key) => {
+      const meant = hintForKey(String(issue.path[0] ?? ''), key);
+      const near = meant === null ? findNearest(key, known) : meant.known;
+      const write = meant?.write ?? null;
+      return sayBook('book-key-unknown', { key, where, known, near, write }, placed.keyAt([...issue.path, key]));
+    });
   }
   const at = placed.at(issue.path);
   const source = placed.text.slice(at.start.offset, at.end.offset).split('\n')[0] ?? '';

@@ -107,7 +107,9 @@ export const percent = (about: string) =>
     about,
     'a percentage up to 100%, such as 20%',
     /^\s*(0*100([.,]0+)?|0*\d{1,2}([.,]\d+)?)\s*%?\s*$/,
-    parsePercent,
+    // 0.2 without a sign is a fifth to one reader and a five-hundredth to another.
+    (text) => (/^\s*0*[.,]0*[1-9]\d*\s*$/.test(text) ? null : parsePercent(text)),
+    { least: 0, most: 100 },
   );
 
 /** Hours out of one day: never more than 24, and where work is counted never so few that it would not end. */

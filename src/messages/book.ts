@@ -14,16 +14,18 @@ export const bookMessages = {
     reason: `Expected names followed by a colon (money:, days:, elements:), found ${found}.`,
     hint: 'Begin with a line such as "money:"; an empty file is a book too.',
   })),
-  'book-key-unknown': define<{ key: string; where: string; known: readonly string[]; near: string | null }>(
-    'warning',
-    'A name the book does not know',
-    ({ key, where, known, near }) => ({
-      reason: `Expected a known name ${where}, found "${key}"; the line is left out.`,
-      hint: near === null ? `Known here: ${known.join(', ')}.` : `Did you mean "${near}"?`,
-      actual: key,
-      expected: near === null ? known : [near],
-    }),
-  ),
+  'book-key-unknown': define<{
+    key: string;
+    where: string;
+    known: readonly string[];
+    near: string | null;
+    write: string | null;
+  }>('warning', 'A name the book does not know', ({ key, where, known, near, write }) => ({
+    reason: `Expected a known name ${where}, found "${key}"; the line is left out.`,
+    hint: write ?? (near === null ? `Known here: ${known.join(', ')}.` : `Did you mean "${near}"?`),
+    actual: key,
+    expected: near === null ? known : [near],
+  })),
   'book-value': define<{ expected: string; found: string }>(
     'error',
     'A value in the book that cannot be read',

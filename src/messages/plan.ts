@@ -1,9 +1,11 @@
 import { define, type MessageTable, speaker } from './define.js';
 import { planDateMessages } from './plan-dates.js';
+import { planSourceMessages } from './plan-sources.js';
 
 /** Messages of the plan layer. */
 export const planMessages = {
   ...planDateMessages,
+  ...planSourceMessages,
   'plan-scene-twice': define<{ scene: string; date: string }>(
     'warning',
     'A scene in two shooting days',

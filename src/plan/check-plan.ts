@@ -6,6 +6,7 @@ import type { Book } from '../book/types.js';
 import { sayPlan } from '../messages/plan.js';
 import { sumLooks } from './background.js';
 import { checkDates } from './check-dates.js';
+import { checkSources } from './check-sources.js';
 import { checkTime } from './check-time.js';
 import { lacksPack } from './line-money.js';
 import type { Plan } from './plan-types.js';
@@ -20,6 +21,7 @@ const checks: readonly Check[] = [
   checkHelpers,
   checkTime,
   checkDates,
+  checkSources,
   checkDays,
   checkLight,
   checkDrying,

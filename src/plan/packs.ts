@@ -1,5 +1,5 @@
-import { formatMoney } from '../base/money.js';
 import { type Ratio, ratio } from '../base/ratio.js';
+import { slug } from '../base/slug.js';
 import type { BookElement } from '../book/types.js';
 import type { Need } from './need-types.js';
 import { countPacks } from './per-take.js';
@@ -10,8 +10,6 @@ export interface PackCount {
   readonly pooledWith: string | null;
   /** Whose price the packs have: the line's own, else the first of the pool that has one. */
   readonly priced: BookElement | null;
-  /** Other prices in the pool, which do not count. */
-  readonly otherPrices: readonly string[];
 }
 
 /** One line that is to be got. */
@@ -21,41 +19,57 @@ export interface PackedLine {
 }
 
 /**
- * Counts packs for all lines. Lines with one word under `pool` and packs of one size are added before anything is rounded
- * up; the first of them buys for all.
+ * Counts packs for all lines. Lines with one word under `pool` and packs of one size, supplier and price are added before anything
+ * is rounded up; the first of them buys for all. Who says nothing of supplier or price joins the first that fits.
  */
 export function countAllPacks(lines: readonly PackedLine[]): ReadonlyMap<string, PackCount> {
   const result = new Map<string, PackCount>();
   for (const group of groupByPool(lines)) {
     const [first, ...others] = group as [PackedLine, ...PackedLine[]];
-    const prices = group.flatMap(({ element }) => (element?.price ? [{ element, price: element.price }] : []));
-    const [counts, ...rest] = prices;
-    const otherPrices = rest
-      .filter(({ price }) => price.minor !== counts?.price.minor || price.currency !== counts.price.currency)
-      .map(({ price }) => formatMoney(price));
-    result.set(first.need.id, {
-      packs: countGroup(group),
-      pooledWith: null,
-      priced: counts?.element ?? first.element,
-      otherPrices: [...new Set(otherPrices)],
-    });
+    const priced = group.find(({ element }) => element?.price)?.element ?? first.element;
+    result.set(first.need.id, { packs: countGroup(group), pooledWith: null, priced });
     for (const other of others)
-      result.set(other.need.id, { packs: 0, pooledWith: first.need.id, priced: other.element, otherPrices: [] });
+      result.set(other.need.id, { packs: 0, pooledWith: first.need.id, priced: other.element });
   }
   return result;
 }
 
 function groupByPool(lines: readonly PackedLine[]): PackedLine[][] {
-  const groups = new Map<string, PackedLine[]>();
+  const groups: PackedLine[][] = [];
   for (const line of lines) {
-    const pack = line.element?.pack;
-    const isPooled = line.element?.pool && pack && line.need.toGet > 0;
-    const key = isPooled
-      ? `${line.element.pool}/${pack.unit}/${pack.amount.over}/${pack.amount.under}`
-      : `/${line.need.id}`;
-    groups.set(key, [...(groups.get(key) ?? []), line]);
+    const mates = groups.find((group) => group.every((one) => mayShare(one, line)));
+    if (mates) mates.push(line);
+    else groups.push([line]);
   }
-  return [...groups.values()];
+  return groups;
+}
+
+/** True for two lines that may come out of one pack. */
+function mayShare({ element: one, need }: PackedLine, { element: other, need: wanted }: PackedLine): boolean {
+  if (!one?.pool || one.pool !== other?.pool || need.toGet === 0 || wanted.toGet === 0) return false;
+  return packKey(one) !== null && ['pack', 'supplier', 'price'].every((what) => isAlike(one, other, what as Shared));
+}
+
+/** What lines that share packs must agree in. */
+export type Shared = 'pack' | 'supplier' | 'price';
+
+/** True when two entries of the book say the same of it, or one of them nothing. */
+export function isAlike(one: BookElement, other: BookElement, what: Shared): boolean {
+  const key = { pack: packKey, supplier: supplierKey, price: priceKey }[what];
+  const [mine, theirs] = [key(one), key(other)];
+  return mine === theirs || (what !== 'pack' && (mine === null || theirs === null));
+}
+
+function packKey({ pack }: BookElement): string | null {
+  return pack && `${pack.unit}/${pack.amount.over}/${pack.amount.under}`;
+}
+
+function supplierKey({ from }: BookElement): string | null {
+  return from === null ? null : slug(from);
+}
+
+function priceKey({ price, per }: BookElement): string | null {
+  return price === null ? null : `${price.minor} ${price.currency} ${per}`;
 }
 
 function countGroup(group: readonly PackedLine[]): number {

@@ -16,6 +16,7 @@ import { countAllPacks, type PackCount, type PackedLine } from './packs.js';
 import { countBatteries } from './per-take.js';
 import { listReadyOccasions } from './ready-states.js';
 import type { ShootingOrder } from './shooting-order.js';
+import { conversionGround } from './state-conversion.js';
 import { lastWorkingDay, nextWorkingDay, type WorkCalendar } from './working-days.js';
 
 /** What the lines of the plan are made from. */
@@ -55,7 +56,7 @@ function makeLine(
   const { book, order, today } = ground;
   const supplier = findSupplier(book.suppliers, element?.from ?? null);
   const firstDay = order.days.find((day) => day.slots.length > 0)?.day.date ?? null;
-  const ready = listReadyOccasions(need, { name: need.name, book: element, drier: book.drier.value });
+  const ready = listReadyOccasions(need, conversionGround(need, element, book.drier.value));
   const dates = countDates(
     { need, element, supplier, occasions: [...(occasions ?? []), ...ready] },
     { book, today, firstShootingDate: firstDay },
@@ -103,7 +104,7 @@ function makeLine(
     who: element?.who ?? null,
     box: element?.box ?? null,
     note: element?.note ?? null,
-    remarks: [...listRemarks(need, element, ground.replaced), ...priceRemarks(priced, pack)],
+    remarks: [...listRemarks(need, element, ground.replaced), ...priceRemarks(priced)],
   };
 }
 
@@ -122,14 +123,11 @@ function depositOf(element: BookElement | null, need: Need): LineCost['net'] | n
   return { ...each, minor: each.minor * Math.max(1, pieces) };
 }
 
-/** What keeps a cost from being known, or makes it doubtful. */
-function priceRemarks(priced: BookElement | null, { otherPrices }: PackCount): string[] {
-  return [
-    ...(priced && lacksPack(priced)
-      ? ['no cost is counted until the book says under "pack" how much one bottle, bag or roll holds']
-      : []),
-    ...(otherPrices.length > 0 ? [`shared packs have one price: ${otherPrices.join(', ')} does not count`] : []),
-  ];
+/** What keeps a cost from being known. */
+function priceRemarks(priced: BookElement | null): string[] {
+  return priced && lacksPack(priced)
+    ? ['no cost is counted until the book says under "pack" how much one bottle, bag or roll holds']
+    : [];
 }
 
 /** More here than needed, what stands in for what. */

@@ -11,6 +11,7 @@ import { counted, countPieces, countTakes, describeSpare, spareOf, type TakeCoun
 import type { ShootingOrder } from './shooting-order.js';
 import { nameSlot } from './shooting-order.js';
 import { keepThere } from './short-copies.js';
+import { conversionGround } from './state-conversion.js';
 import { askWhereEaten, askWhetherEaten, countUsedUp, type Figures, tellsEaten } from './used-up.js';
 import { type Appearance, listUses } from './uses.js';
 
@@ -106,7 +107,7 @@ function countKept(
   spare: Ratio,
   ground: NeedGround,
 ): Figures {
-  const convert = { name: entry.name, book: element, drier: ground.book.drier.value };
+  const convert = conversionGround(entry, element, ground.book.drier.value);
   const label = labelCopies(entry.name, element);
   const best = planCopies(uses, 'at best', convert, label);
   const careful = planCopies(uses, 'careful', convert, label);

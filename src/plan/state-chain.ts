@@ -2,7 +2,7 @@ import { matchEntries } from '../book/match-entries.js';
 import type { Book } from '../book/types.js';
 import type { PlanLine } from './line-types.js';
 import type { Use } from './need-types.js';
-import { reckonConversion } from './state-conversion.js';
+import { conversionGround, reckonConversion } from './state-conversion.js';
 
 /** One state of a thing: how it comes, whether it goes again, and which copies are in it. */
 export interface StateStep {
@@ -27,7 +27,7 @@ export function chainStates({ need, element, name }: PlanLine, book: Book): Stat
   return states.map((state) => {
     const first = inStory.find((use) => use.stateIn === state || use.stateOut === state) as Use;
     const onCamera = first.stateIn !== state;
-    const back = reckonConversion(state, null, false, { name, book: element, drier: book.drier.value });
+    const back = reckonConversion(state, null, false, conversionGround({ ...need, name }, element, book.drier.value));
     const minutes = onCamera ? (scenes.get(first.scene)?.resetMinutes ?? null) : null;
     return {
       state,

@@ -1,7 +1,7 @@
 import { foldName } from '../base/slug.js';
 import type { BookElement } from '../book/types.js';
-import { findDryingTime, isPaper } from '../trade/drying-times.js';
-import { findStateChanges, type StateChange } from '../trade/state-changes.js';
+import { findDryingTime, isCloth, isPaper } from '../trade/drying-times.js';
+import { findStateChanges, pressingHours, type StateChange } from '../trade/state-changes.js';
 
 /** What must be known of a thing to reckon how long it takes to bring it from one state to another. */
 export interface ConversionGround {
@@ -9,6 +9,17 @@ export interface ConversionGround {
   readonly book: BookElement | null;
   /** Is there a drier machine? */
   readonly drier: boolean;
+  /** True for clothes, whatever their name tells of the cloth. */
+  readonly worn: boolean;
+}
+
+/** What must be known of a need or an entry; `drier`: is there a drier machine? */
+export function conversionGround(
+  { name, category }: { readonly name: string; readonly category: string | null },
+  book: BookElement | null,
+  drier: boolean,
+): ConversionGround {
+  return { name, book, drier, worn: category === 'costumes' };
 }
 
 /** Hours that a conversion takes at best and at worst; `wayBack` tells whether it can be undone later. */
@@ -80,13 +91,19 @@ function undoHours(
   const said = state === null ? null : bookState(state, ground)?.undo;
   if (said === 'never') return null;
   if (typeof said === 'number') return { low: said, high: said };
-  if (row.undo !== 'drying') return row.undo;
   const material = ground.book?.material ?? null;
+  if (row.kind === 'crumpled' && isPressed(material, ground.name, ground.worn)) return pressingHours;
+  if (row.undo !== 'drying') return row.undo;
   if (!driesOn && isPaper(material, ground.name)) return null;
   const drying = findDryingTime(material, ground.name);
   if (!drying) return unknownMaterial;
   if (ground.drier && drying.machine !== null) return { low: drying.machine, high: drying.machine };
   return { low: drying.low, high: drying.high };
+}
+
+/** True for what an iron makes as it was: cloth, and clothes of which nobody told that they are of anything else. */
+export function isPressed(material: string | null, name: string, worn: boolean): boolean {
+  return isCloth(material, name) || (worn && findDryingTime(material, name) === null);
 }
 
 function reachHours(row: StateChange, state: string | null, ground: ConversionGround): number {

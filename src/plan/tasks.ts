@@ -12,6 +12,7 @@ import type { Task } from './plan-types.js';
 import { layPrep } from './prep-steps.js';
 import { listReadyStates } from './ready-states.js';
 import { listRoughCopies } from './rough-copies.js';
+import { conversionGround } from './state-conversion.js';
 
 /** Everything that someone must do on a day, in order of date; what has no date comes last. */
 export function listTasks(
@@ -114,7 +115,7 @@ function convertTask(one: Overnight, index: number, lines: readonly PlanLine[], 
 /** What must look as the story leaves it later is brought there by hand, when it is shot first. */
 function readyTasks(lines: readonly PlanLine[], days: readonly PlanDay[], book: Book): TaskDraft[] {
   return lines.filter(isWanted).flatMap((line) =>
-    listReadyStates(line.need, { name: line.name, book: line.element, drier: book.drier.value }).map((one, index) => ({
+    listReadyStates(line.need, conversionGround(line.need, line.element, book.drier.value)).map((one, index) => ({
       id: `${line.id}/ready-${index + 1}`,
       kind: 'work' as const,
       date: one.date,

@@ -8,6 +8,7 @@ import { isSealed } from '../trade/used-up-words.js';
 import { crowdWearing } from './crowd-wear.js';
 import type { Use } from './need-types.js';
 import type { ShootingOrder } from './shooting-order.js';
+import { isPressed } from './state-conversion.js';
 
 /** What the breakdown says of one thing in one scene, whether it lies there, is carried or worn. */
 export interface Appearance {
@@ -86,7 +87,7 @@ export function listUses(
       if (!slot) throw new Error(`no slot for scene ${one.scene.id}`);
       const stateOut = one.stateOut ?? one.stateIn;
       const onCamera =
-        stateOut !== null && stateOut !== one.stateIn ? changeOnCamera(one.stateIn, stateOut, entry.name, book) : null;
+        stateOut !== null && stateOut !== one.stateIn ? changeOnCamera(one.stateIn, stateOut, entry, book) : null;
       const count = Math.max(
         one.count,
         book?.together ?? 1,
@@ -116,18 +117,19 @@ function askedFor(onCamera: Use['onCamera'], count: number, perTake: { atLeast: 
   return { atLeast: held, advised: held };
 }
 
-/** What one take of a change costs: as the book says, else by the words of the state; wet paper and a broken seal stay so. */
+/** What one take of a change costs: as the book says, else by the words of the state; wet paper and a broken seal stay so, creased cloth is pressed. */
 function changeOnCamera(
   from: string | null,
   to: string,
-  name: string,
+  { name, category }: ElementEntry,
   book: BookElement | null,
 ): 'copy each take' | 'a pair' | 'reset' {
   const said = book?.states.find((one) => foldName(one.state) === foldName(to));
   if (said?.onCamera) return said.onCamera;
   if (said?.undo === 'never') return 'copy each take';
   const before = new Set(from === null ? [] : findStateChanges(from).map((row) => row.kind));
-  const rows = findStateChanges(to).filter((row) => !before.has(row.kind));
+  const pressed = isPressed(book?.material ?? null, name, category === 'costumes');
+  const rows = findStateChanges(to).filter((row) => !before.has(row.kind) && !(row.kind === 'crumpled' && pressed));
   if (rows.some((row) => row.onCamera === 'copy each take')) return 'copy each take';
   if (rows.some((row) => row.kind === 'wet') && isPaper(book?.material ?? null, name)) return 'copy each take';
   if (isSealed(name) && /\bopen(?:ed)?\b/i.test(to) && !/\bopen(?:ed)?\b/i.test(from ?? '')) return 'copy each take';

@@ -123,6 +123,12 @@ export function findDryingTime(material: string | null, name: string): DryingTim
   return dryingTimes.find((row) => row.words.some((word) => words.has(word))) ?? null;
 }
 
+/** True for cloth, by the material that the book names or by a word of the name: creased, it is pressed and as it was. */
+export function isCloth(material: string | null, name: string): boolean {
+  const row = findDryingTime(material, name)?.material;
+  return row === 'cotton' || row === 'wool' || row === 'synthetic';
+}
+
 /** True for paper, by the material that the book names or by a word of the name: soaked, it dries wavy and is never again as it was. */
 export function isPaper(material: string | null, name: string): boolean {
   return findDryingTime(material, name)?.material === 'paper';

@@ -172,6 +172,9 @@ export const stateChanges: readonly StateChange[] = [
   },
 ];
 
+/** Creased cloth is pressed, once its scene is shot: hours with the iron. Common practice of costume departments. */
+export const pressingHours = { low: 0.25, high: 0.5 } as const;
+
 const byWord = new Map(stateChanges.flatMap((row) => row.words.map((word) => [word, row] as const)));
 
 /** The kinds of change that the words of a state name, in the order of the table; empty when the words are unknown. */

@@ -186,3 +186,29 @@ describe('a share', () => {
     for (const one of wrong) expect(one.reason).toContain('Expected a percentage up to 100%');
   });
 });
+
+describe('a name that belongs elsewhere or is called otherwise', () => {
+  it.each([
+    ['locations:\n  hut: { phone: 5 }\n', /Write "contact:"/],
+    ['people:\n  ada: { age: 9 }\n', /in the script.*cast:/],
+    ['people:\n  ada: { actor: Kim }\n', /"played by"/],
+    ['days:\n  - { date: 2027-03-01, location: hut }\n', /"at"/],
+    ['elements:\n  rope: { quantity: 3 }\n', /"copies"/],
+    ['kit:\n  tape: { shop: corner }\n', /"from"/],
+    ['scenes:\n  s1: { date: 2027-03-01 }\n', /under "days"/],
+  ])('%s', (text, hint) => {
+    const { messages } = readBook(text, 'book.yaml');
+    expect(messages.map((one) => [one.code, one.hint])).toEqual([['book-key-unknown', expect.stringMatching(hint)]]);
+  });
+});
+
+describe('a percentage', () => {
+  it.each(['300', '300%', '120', '-5', '0.2', '"0,2"'])('%s is none that can be meant', (written) => {
+    const { messages } = readBook(`money:\n  tax: ${written}\n`, 'book.yaml');
+    expect(messages.map((one) => one.code)).toEqual(['book-value']);
+  });
+
+  it.each(['0', '20', '100', '0.5%', '7.7', '"8,1 %"'])('%s is read', (written) => {
+    expect(readBook(`money:\n  tax: ${written}\n`, 'book.yaml').messages).toEqual([]);
+  });
+});

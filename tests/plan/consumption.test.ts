@@ -153,3 +153,24 @@ describe('what a crowd wears', () => {
     expect([need.toGet, need.questions]).toEqual([3, []]);
   });
 });
+
+describe('what is creased', () => {
+  // Pressed in half an hour, cloth is as it was; paper never is: (4 × 2 + 1) = 9 of it.
+  it.each([
+    ['coat', 'costumes', 1],
+    ['overalls', 'costumes', 1],
+    ['handkerchief', 'props', 1],
+    ['letter', 'props', 9],
+    ['ticket', 'graphics', 9],
+  ] as const)('%s', (name, category, minimum) => {
+    const scenes = [{ things: { [name]: { by: 'ADA' } } }, { things: { [name]: { by: 'ADA', out: 'creased' } } }];
+    const turned = 'days:\n  - { date: 2027-03-18, scenes: [2] }\n  - { date: 2027-03-21, scenes: [1] }\n';
+    const need = needOf(planOf({ scenes, categories: { [name]: category } }, turned), name);
+    expect(need.minimum).toBe(minimum === 1 ? 1 : minimum + 1);
+  });
+
+  it('is spoilt for good in cloth too where it is torn besides', () => {
+    const scenes = [{ things: { coat: { out: 'creased and torn' } } }];
+    expect(needOf(planOf({ scenes, categories: { coat: 'costumes' } }), 'coat').minimum).toBe(9);
+  });
+});

@@ -83,11 +83,20 @@ describe('a price that must not be multiplied by what it is not for', () => {
     const plan = planOf({ scenes }, book(''));
     expect([lineOf(plan, 'rope').packs, lineOf(plan, 'rope').cost?.home.minor]).toEqual([3, 3600]);
     expect(lineOf(plan, 'string').cost).toBeNull();
-    const two = lineOf(planOf({ scenes }, book(', price: 11')), 'rope');
-    expect([two.cost?.home.minor, two.remarks]).toEqual([
-      3300,
-      ['shared packs have one price: EUR 12.00 does not count'],
-    ]);
+  });
+
+  it('shares no pack between two prices or two suppliers', () => {
+    // 3 pieces of 1.2 m: 4 to a roll of 5 m, 1 roll at 11.00. 4 pieces of 2 m: 2 to a roll, 2 rolls at 12.00 = 24.00.
+    const scenes = [{ things: { rope: { count: 3 }, string: { count: 4 } } }];
+    const book = (rope: string, string: string) =>
+      `elements:\n  rope: { get: buy, copies: 3, piece: 1.2 m, pool: cord, pack: 5 m${rope} }\n  string: { get: buy, copies: 4, piece: 2 m, pool: cord, pack: 5 m${string} }\n`;
+    const costs = (rope: string, string: string) => {
+      const plan = planOf({ scenes }, book(rope, string));
+      return [lineOf(plan, 'rope').cost?.home.minor, lineOf(plan, 'string').cost?.home.minor];
+    };
+    expect(costs(', price: 11', ', price: 12')).toEqual([1100, 2400]);
+    expect(costs(', price: 12, from: Harbour shop', ', price: 12, from: market')).toEqual([1200, 2400]);
+    expect(costs(', price: 12, from: market', ', price: 12')).toEqual([3600, undefined]);
   });
 });
 
