@@ -75,30 +75,32 @@ function isOnlySource({ phrase }: Part, { letters }: Kind, clauses: Clauses): bo
 }
 
 /** Sayings that name a thing and mean none, by the word they name. */
-const sayings: Readonly<Record<string, RegExp>> = {
-  alarm: /\b(?:gives?|giving|raises?|raising) the alarm\b/i,
-  cat: /\braining cats and dogs\b|\bcat out of the bag\b|\bcat among the pigeons\b/i,
-  dog: /\braining cats and dogs\b|\bdog in the manger\b/i,
-  elephant: /\belephant in the room\b/i,
-  wolf: /\bwolf (?:at|from) the door\b/i,
-  bull: /\bbull in a china shop\b/i,
-  horse: /\b(?:dark|high) horse\b|\beats? like a horse\b/i,
-  goose: /\bwild goose chase\b/i,
-  ship: /\bships? has sailed\b|\bships in the night\b/i,
-  train: /\btrain of thought\b/i,
-  bag: /\bcat out of the bag\b/i,
-  hole: /\bhole in (?:his|her|their) pocket\b/i,
-  money: /\bmoney burns\b|\bfor (?:love or )?money\b/i,
-  nail: /\bnail on the head\b/i,
-  rope: /\bend of (?:his|her|their|the) rope\b|\brun out of rope\b/i,
-  card: /\bhouse of cards\b|\bcards on the table: /i,
-  bucket: /\bkicks? the bucket\b/i,
-  subject: /\b(?:drops?|changes?|broach(?:es)?) the subject\b/i,
-  wheel: /^one wheel\b/i,
-  towel: /\bthrows? in the towel\b/i,
-};
+const sayings = new Map<string, RegExp>(
+  Object.entries({
+    alarm: /\b(?:gives?|giving|raises?|raising) the alarm\b/i,
+    cat: /\braining cats and dogs\b|\bcat out of the bag\b|\bcat among the pigeons\b/i,
+    dog: /\braining cats and dogs\b|\bdog in the manger\b/i,
+    elephant: /\belephant in the room\b/i,
+    wolf: /\bwolf (?:at|from) the door\b/i,
+    bull: /\bbull in a china shop\b/i,
+    horse: /\b(?:dark|high) horse\b|\beats? like a horse\b/i,
+    goose: /\bwild goose chase\b/i,
+    ship: /\bships? has sailed\b|\bships in the night\b/i,
+    train: /\btrain of thought\b/i,
+    bag: /\bcat out of the bag\b/i,
+    hole: /\bhole in (?:his|her|their) pocket\b/i,
+    money: /\bmoney burns\b|\bfor (?:love or )?money\b/i,
+    nail: /\bnail on the head\b/i,
+    rope: /\bend of (?:his|her|their|the) rope\b|\brun out of rope\b/i,
+    card: /\bhouse of cards\b|\bcards on the table: /i,
+    bucket: /\bkicks? the bucket\b/i,
+    subject: /\b(?:drops?|changes?|broach(?:es)?) the subject\b/i,
+    wheel: /^one wheel\b/i,
+    towel: /\bthrows? in the towel\b/i,
+  }),
+);
 
-const isSaying = ({ head }: Kind, text: string) => sayings[head]?.test(text) ?? false;
+const isSaying = ({ head }: Kind, text: string) => sayings.get(head)?.test(text) ?? false;
 
 /** "The post is bare where the bell was": it is there no more. */
 function isGone({ phrase }: Part, { sentence: { tokens } }: Clauses): boolean {

@@ -1,34 +1,36 @@
 import type { Mention } from './mentions.js';
 
 /** Words that speak of a thing already named by a narrower one: "the book" after "a new logbook". */
-const narrower: Readonly<Record<string, RegExp>> = {
-  book: /book$|^(?:diary|ledger|journal|album)$/,
-  page: /book$|^(?:diary|ledger|journal|album|newspaper|magazine)$/,
-  boat: /^(?:ferry|dinghy|punt|barge|launch|yacht|canoe|kayak|skiff|trawler|raft|rowboat|ship)$|boat$/,
-  car: /^(?:taxi|cab|hatchback|saloon|convertible|estate|limousine|jeep)$/,
-  van: /^(?:campervan|minivan)$/,
-  light: /^(?:lantern|lamp|torch|flashlight|headlamp|candle)$/,
-  bag: /^(?:rucksack|backpack|satchel|holdall|suitcase|handbag|tote|duffel)$|bag$/,
-  case: /^(?:suitcase|briefcase)$/,
-  gun: /^(?:pistol|revolver|rifle|shotgun)$/,
-  bird: /^(?:parrot|pigeon|crow|raven|gull|seagull|canary|budgie|duck|goose|hen)$/,
-  animal: /^(?:dog|cat|goat|horse|pony|donkey|cow|sheep|pig|rabbit|fox)$/,
-  kid: /^(?:goat)$/,
-  dog: /^(?:terrier|whippet|spaniel|labrador|poodle|collie|alsatian|dachshund|greyhound|bulldog|mongrel|puppy|pup|hound|retriever|setter|pug|beagle|corgi|rottweiler|husky|sheepdog|lurcher|mutt|foxhound)$/,
-  cat: /^(?:kitten|tabby|tomcat)$/,
-  horse: /^(?:mare|pony|stallion|foal|gelding|colt|cob|nag|carthorse|racehorse)$/,
-  photo: /^photograph$/,
-  photograph: /^photo$/,
-  picture: /^(?:photograph|photo|painting|portrait)$/,
-  knife: /^(?:penknife|dagger|switchblade|stiletto|cleaver)$/,
-  phone: /^(?:telephone|mobile|smartphone|cellphone)$/,
-  chair: /^(?:armchair|wheelchair|deckchair)$/,
-  hat: /^(?:bowler|trilby|fedora|boater|stetson|bonnet|beret|panama)$/,
-  jacket: /^(?:suit|tuxedo)$/,
-  trousers: /^(?:suit|tuxedo)$/,
-  trouser: /^(?:suit|tuxedo)$/,
-  waistcoat: /^(?:suit|tuxedo)$/,
-};
+const narrower = new Map<string, RegExp>(
+  Object.entries({
+    book: /book$|^(?:diary|ledger|journal|album)$/,
+    page: /book$|^(?:diary|ledger|journal|album|newspaper|magazine)$/,
+    boat: /^(?:ferry|dinghy|punt|barge|launch|yacht|canoe|kayak|skiff|trawler|raft|rowboat|ship)$|boat$/,
+    car: /^(?:taxi|cab|hatchback|saloon|convertible|estate|limousine|jeep)$/,
+    van: /^(?:campervan|minivan)$/,
+    light: /^(?:lantern|lamp|torch|flashlight|headlamp|candle)$/,
+    bag: /^(?:rucksack|backpack|satchel|holdall|suitcase|handbag|tote|duffel)$|bag$/,
+    case: /^(?:suitcase|briefcase)$/,
+    gun: /^(?:pistol|revolver|rifle|shotgun)$/,
+    bird: /^(?:parrot|pigeon|crow|raven|gull|seagull|canary|budgie|duck|goose|hen)$/,
+    animal: /^(?:dog|cat|goat|horse|pony|donkey|cow|sheep|pig|rabbit|fox)$/,
+    kid: /^(?:goat)$/,
+    dog: /^(?:terrier|whippet|spaniel|labrador|poodle|collie|alsatian|dachshund|greyhound|bulldog|mongrel|puppy|pup|hound|retriever|setter|pug|beagle|corgi|rottweiler|husky|sheepdog|lurcher|mutt|foxhound)$/,
+    cat: /^(?:kitten|tabby|tomcat)$/,
+    horse: /^(?:mare|pony|stallion|foal|gelding|colt|cob|nag|carthorse|racehorse)$/,
+    photo: /^photograph$/,
+    photograph: /^photo$/,
+    picture: /^(?:photograph|photo|painting|portrait)$/,
+    knife: /^(?:penknife|dagger|switchblade|stiletto|cleaver)$/,
+    phone: /^(?:telephone|mobile|smartphone|cellphone)$/,
+    chair: /^(?:armchair|wheelchair|deckchair)$/,
+    hat: /^(?:bowler|trilby|fedora|boater|stetson|bonnet|beret|panama)$/,
+    jacket: /^(?:suit|tuxedo)$/,
+    trousers: /^(?:suit|tuxedo)$/,
+    trouser: /^(?:suit|tuxedo)$/,
+    waistcoat: /^(?:suit|tuxedo)$/,
+  }),
+);
 
 /** The mention before it in its scene that a wider word speaks of, when only one thing fits; `before` holds the scene so far. */
 export function meantByWider(
@@ -36,7 +38,7 @@ export function meantByWider(
   before: readonly Mention[],
   nameOf: (one: Mention) => string,
 ): string | null {
-  const pattern = narrower[mention.name.singular];
+  const pattern = narrower.get(mention.name.singular);
   const word = mention.name.singular;
   const isThere = (one: Mention) => one.name.singular === word && nameOf(one).split(' ').at(-1) === word;
   if (!pattern || before.some(isThere)) return null;
@@ -50,10 +52,10 @@ export function meantByWider(
 /** Wider words that speak of the thing of an earlier scene too; "the car" and "the light" may be another there. */
 const farReaching = /^(?:dog|cat|horse|case|gun|knife|phone|photo|photograph)$/;
 
-const everyNarrower = Object.values(narrower);
+const everyNarrower = [...narrower.values()];
 
 /** True for a word that can speak of a thing named by a narrower one. */
-export const isWider = (word: string): boolean => narrower[word] !== undefined;
+export const isWider = (word: string): boolean => narrower.has(word);
 
 const isOfOne = new Map<string, boolean>();
 
@@ -74,7 +76,7 @@ export function meantInScript(
   nameOf: (one: Mention) => string,
 ): string | null {
   const word = mention.name.singular;
-  const pattern = narrower[word];
+  const pattern = narrower.get(word);
   if (!pattern || !farReaching.test(word) || isNew()) return null;
   const fits = known.filter(
     (one) => one.category === mention.category && pattern.test(one.name.singular) && isCountedAlike(one, mention),
@@ -87,7 +89,7 @@ export function meantInScript(
 const isBefore = (one: Mention, other: Mention) => one.sentence.scene < other.sentence.scene;
 
 /** True when the wider word speaks of the narrower: the terrier is "the dog". */
-export const speaksOf = (wider: string, word: string): boolean => narrower[wider]?.test(word) ?? false;
+export const speaksOf = (wider: string, word: string): boolean => narrower.get(wider)?.test(word) ?? false;
 
 function isSameWearer(one: Mention, other: Mention): boolean {
   if (one.category !== 'costumes') return true;

@@ -69,3 +69,7 @@ describe('a dog told by its kind, and a glove of a pair', () => {
     expect(names('Bill wears driving gloves. He drops the glove.')).toEqual(['driving glove']);
   });
 });
+
+it('takes words that JavaScript knows too for words', () => {
+  expect(() => names('The constructor lifts the prototype. Bill opens the valueOf. The toString falls.')).not.toThrow();
+});

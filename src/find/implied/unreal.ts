@@ -4,6 +4,7 @@ import { findSubject } from './clause.js';
 import { openWordList, type WordList } from './word-list.js';
 
 const pictures = openWordList(unrealWords.pictures);
+const picturesAndScreens = new Set([...pictures.words, ...openWordList(unrealWords.screens).words]);
 const showing = openWordList(unrealWords.showing);
 const screens = openWordList(unrealWords.screens);
 const shownIn = openWordList(unrealWords.shownIn);
@@ -14,7 +15,7 @@ const masses = openWordList(unrealWords.masses);
 
 /** True for a sentence that names a picture or a screen: only there anything can be only pictured. */
 export function namesPicture(tokens: readonly Token[]): boolean {
-  for (const token of tokens) if (token.tag === 'noun' && (has(pictures, token) || has(screens, token))) return true;
+  for (const { tag, lemma } of tokens) if (tag === 'noun' && picturesAndScreens.has(lemma)) return true;
   return false;
 }
 
