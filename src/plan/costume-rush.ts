@@ -1,7 +1,6 @@
 import type { Wears } from '../breakdown/types.js';
-import { changeMinutes } from '../trade/shooting-times.js';
 import type { CostumeRush } from './day-types.js';
-import { dressingMinutes, isMessy } from './dressing-time.js';
+import { dressingMinutes, minutesBetween } from './dressing-time.js';
 import type { PlacedScene } from './light-windows.js';
 import type { Slot } from './slot-types.js';
 
@@ -45,18 +44,4 @@ function rushFromCall(
   if (there === null) return [];
   const needed = dressingMinutes(wears);
   return needed > there ? [{ person, from: null, to: slot, minutesNeeded: needed, minutesThere: there }] : [];
-}
-
-/** Minutes to dress a person from the end of one scene for the start of another: none when nothing differs, or when one of the two looks is not told. */
-export function minutesBetween(from: Wears, to: Wears): number {
-  if (from.garments.length === 0 || to.garments.length === 0) return 0;
-  const left = new Map(from.garments.filter((one) => !one.absent).map((one) => [one.id, one.stateOut ?? one.stateIn]));
-  const next = to.garments.filter((one) => !one.absent);
-  const newOnes = next.filter((one) => !left.has(one.id));
-  const altered = next.filter((one) => left.has(one.id) && left.get(one.id) !== one.stateIn);
-  const gone = [...left.keys()].filter((id) => !next.some((one) => one.id === id)).length;
-  const states = altered.flatMap((one) => [one.stateIn, left.get(one.id) ?? null]).filter((state) => state !== null);
-  if (states.some(isMessy)) return changeMinutes.bloodOrWig;
-  if (newOnes.length === 0 && altered.length === 0 && gone === 0) return 0;
-  return newOnes.length * 2 > next.length ? changeMinutes.full : changeMinutes.simple;
 }

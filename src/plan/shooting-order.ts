@@ -9,7 +9,7 @@ import type { Breakdown, BreakdownScene } from '../breakdown/types.js';
 import { sayBook } from '../messages/book.js';
 import { sayPlan } from '../messages/plan.js';
 import { settleBegins } from './begin-times.js';
-import { dressingMinutes } from './dressing-time.js';
+import { shareDay, type WantedScene } from './day-slots.js';
 import { countSetups, reckonMinutes } from './shooting-minutes.js';
 import type { Slot } from './slot-types.js';
 
@@ -129,12 +129,9 @@ function makeSlot(
   };
 }
 
-/**
- * Gives each scene of a day its time: one that has a beginning in the book begins then; the scenes between two such times,
- * and from call to wrap, share the time by the minutes each one needs. The people of the first scene are dressed before it.
- */
+/** Puts the scenes of a day at their times, in hours since 1970. */
 function placeInDay(
-  scenes: readonly { readonly scene: BreakdownScene; readonly minutes: number }[],
+  scenes: readonly WantedScene[],
   begins: readonly (number | null)[],
   day: BookDay,
   number: number,
@@ -142,22 +139,12 @@ function placeInDay(
   make: SlotMaker,
 ): Slot[] {
   const midnight = dayNumber(day.date) * 24;
-  const dressing = Math.max(0, ...(scenes[0]?.scene.wears ?? []).map(dressingMinutes));
-  // A first time that the book gives is its own; the wrap is never overrun by dressing.
-  let at = Math.min(day.call.value + dressing, begins.find((one) => one !== null) ?? day.wrap.value);
-  return scenes.map(({ scene, minutes }, index) => {
-    at = begins[index] ?? at;
-    const next = begins.findIndex((one, place) => place > index && one !== null);
-    const stop = next < 0 ? scenes.length : next;
-    const until = next < 0 ? day.wrap.value : (begins[next] as number);
-    const wanted = scenes.slice(index, stop).reduce((sum, one) => sum + one.minutes, 0);
-    const length = wanted > 0 ? (Math.max(0, until - at) * minutes) / wanted : 0;
-    const [start, end] = [midnight + at / 60, midnight + (at + length) / 60];
-    at += length;
+  const { times, dressedFrom } = shareDay(scenes, begins, day);
+  return scenes.map(({ scene }, index) => {
+    const time = times[index] ?? { start: day.call.value, end: day.call.value };
+    const [start, end] = [midnight + time.start / 60, midnight + time.end / 60];
     const slot = make(scene, firstIndex + index, { number, date: day.date }, index + 1, start, end);
-    return index === 0
-      ? { ...slot, dressedFrom: Math.max(midnight + day.call.value / 60, start - dressing / 60) }
-      : slot;
+    return index === 0 ? { ...slot, dressedFrom: midnight + dressedFrom / 60 } : slot;
   });
 }
 

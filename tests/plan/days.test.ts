@@ -87,11 +87,26 @@ describe('the load of a day', () => {
     expect(asked[1]).toEqual(asked[0]);
   });
 
-  it('flags a change of clothes that has no time', () => {
+  it('leaves time for a change of clothes where the day is full, and flags one that has no time', () => {
     const scenes = [{ wears: { ADA: { coat: {}, boots: {} } } }, { wears: { ADA: { gown: {}, slippers: {} } } }];
-    const tight = 'days:\n  - { date: 2027-03-12, call: 8:00, wrap: 9:00, scenes: [1, 2] }\n';
-    const [rush] = planOf({ scenes }, tight).days[0]?.changes ?? [];
+    const dayOf = (wrap: string, rest = '') =>
+      planOf({ scenes }, `days:\n  - { date: 2027-03-12, call: 8:00, wrap: ${wrap}, scenes: [1, 2] }\n${rest}`).days[0];
+    // Dressed by 8:20, 20 minutes to change: of the 40 minutes to 9:00, 20 are left for two scenes: 8:20 to 8:30, 8:50 to 9:00.
+    const full = dayOf('9:00');
+    const minutes = full?.scenes.map(({ start, end }) =>
+      [start, end].map((hour) => Math.round(((hour ?? 0) % 24) * 60)),
+    );
+    expect(minutes).toEqual([
+      [500, 510],
+      [530, 540],
+    ]);
+    expect(full?.changes).toEqual([]);
+    const [rush] = dayOf('8:35')?.changes ?? [];
     expect([rush?.minutesNeeded, rush?.minutesThere]).toEqual([20, 0]);
+    // A beginning of the book: the scene before ends 20 minutes sooner.
+    const fixed = dayOf('12:00', 'scenes:\n  s2: { begin: 9:30 }\n');
+    expect(fixed?.changes).toEqual([]);
+    expect(Math.round(((fixed?.scenes[0]?.end ?? 0) % 24) * 60)).toBe(550);
     // From 8:00 to 18:00 there is far more time than two scenes of half a page take.
     expect(planOf({ scenes }, 'days:\n  - { date: 2027-03-12, scenes: [1, 2] }\n').days[0]?.changes).toEqual([]);
   });
