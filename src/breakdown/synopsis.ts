@@ -1,3 +1,4 @@
+import type { Range } from '../base/text-range.js';
 import { notesOf, type SceneGround } from './ground.js';
 import { judgeMention } from './judge-mention.js';
 import type { NameMatcher } from './name-matcher.js';
@@ -11,21 +12,29 @@ interface Sentence {
   readonly text: string;
   /** True when a known person is its subject. */
   readonly acts: boolean;
+  /** What follows its subject; empty when nobody acts. */
+  readonly rest: string;
+  /** True when what happens in it is what the scene is told for: a fight, a fall, a kiss. */
+  readonly leads: boolean;
 }
 
+/** Rows of the hazard table whose words are the turn of a scene, not its setting: fights and falls, intimacy. */
+const leading: ReadonlySet<string> = new Set(['H3', 'H22']);
+
+/** What follows a name where nothing happens: clothes, a likeness, no verb at all. */
+const tellsNothing =
+  /^\s+(?:(?:is|are|wears?|wearing|dressed|clad|in|with|at|behind|beside)\b|has (?:an?|the|no|his|her)\b)/i;
+
 /**
- * Says in one line what happens: the note, else the first action sentence with a known person as its subject, shortened at a clause, else
- * the first action sentence, else the first line of speech; nothing for a scene in which nothing is written yet.
+ * Says in one line what happens: the note, else the first sentence in which a known person fights, falls or the like, else the first action
+ * sentence with a known person as its subject who does something, shortened at a clause, else the first action sentence, else the first line
+ * of speech; nothing for a scene in which nothing is written yet.
  */
 export function writeSynopsis(ground: SceneGround, matcher: NameMatcher): string {
   const note = notesOf(ground.scene.notes, 'synopsis').at(-1);
   if (note) return note.line;
-  let first: string | null = null;
-  for (const { text, acts } of readSentences(ground, matcher)) {
-    if (acts) return shorten(text);
-    first ??= text;
-  }
-  if (first !== null) return shorten(first);
+  const best = pickSentence(readSentences(ground, matcher));
+  if (best !== null) return shorten(best);
   for (const block of ground.scene.blocks) {
     if (block.kind !== 'speech') continue;
     const line = block.lines.find(({ kind }) => kind === 'dialogue');
@@ -34,16 +43,44 @@ export function writeSynopsis(ground: SceneGround, matcher: NameMatcher): string
   return '';
 }
 
+function pickSentence(sentences: Iterable<Sentence>): string | null {
+  const found: { doing: string | null; acting: string | null; any: string | null } = {
+    doing: null,
+    acting: null,
+    any: null,
+  };
+  for (const { text, acts, rest, leads } of sentences) {
+    if (acts && leads) return text;
+    found.any ??= text;
+    if (!acts) continue;
+    found.acting ??= text;
+    if (!tellsNothing.test(rest)) found.doing ??= text;
+  }
+  return found.doing ?? found.acting ?? found.any;
+}
+
 function* readSentences(ground: SceneGround, matcher: NameMatcher): Generator<Sentence> {
+  const turns = ground.finds.hazards.filter(({ hazard }) => leading.has(hazard)).map(({ at }) => at);
   for (const action of ground.actions) {
     const names = matcher(action).filter(({ possessive }) => !possessive);
     for (const { start, text } of splitSentences(action.text)) {
       const subject = names.find((match) =>
         isSubject(action.text.slice(start, match.start), match.start - start, text.length),
       );
-      yield { text, acts: subject !== undefined && judgeMention(subject) === 'acts' };
+      const acts = subject !== undefined && judgeMention(subject) === 'acts';
+      const rest = acts ? text.slice(subject.end - start) : '';
+      yield {
+        text,
+        acts,
+        rest,
+        leads: acts && turns.some((turn) => overlaps(turn, action.place(start, start + text.length))),
+      };
     }
   }
+}
+
+function overlaps(a: Range, b: Range): boolean {
+  return a.start.offset < b.end.offset && b.start.offset < a.end.offset;
 }
 
 /** A name is the subject when only short words or an opening clause stand before it in its sentence. */

@@ -26,20 +26,29 @@ export function findMinors(
     if (!(entry?.minor ?? person.minor)) return [];
     const entered = entry?.hoursADay ? Number(entry.hoursADay.over) / Number(entry.hoursADay.under) : null;
     const isOn = (scene: BreakdownScene) => scene.cast.some((one) => one.id === person.id && one.presence === 'seen');
-    return isHere(isOn) ? askHours({ id: person.id, name: person.name, entered }, isOn, entries) : [];
+    return isHere(isOn) ? askHours({ id: person.id, name: person.name, entered, many: false }, isOn, entries) : [];
   });
   const background = listBackground(breakdown, book)
     .filter((group) => group.minor)
     .flatMap(({ id, name, count, hoursEntered }) => {
-      const who = count !== null && count > 1 ? `${count} ${name}` : name;
+      const many = count !== null && count > 1;
+      const who = many ? `${count} ${name}` : name;
       const isOn = (scene: BreakdownScene) => scene.extras.some((one) => one.id === id);
-      return isHere(isOn) ? askHours({ id, name: who, entered: hoursEntered }, isOn, entries) : [];
+      return isHere(isOn) ? askHours({ id, name: who, entered: hoursEntered, many }, isOn, entries) : [];
     });
   return [...cast, ...background];
 }
 
+/** Who is under age: one person, or several of the background. */
+interface Asked {
+  readonly id: string;
+  readonly name: string;
+  readonly entered: number | null;
+  readonly many: boolean;
+}
+
 function askHours(
-  { id, name, entered }: { readonly id: string; readonly name: string; readonly entered: number | null },
+  { id, name, entered, many }: Asked,
   isOn: (scene: BreakdownScene) => boolean,
   entries: readonly (readonly PlacedScene[])[],
 ): MinorDay[] {
@@ -61,7 +70,7 @@ function askHours(
       name,
       hoursOnSet: Math.round(minutes / 6) / 10,
       hoursEntered: entered,
-      question: `${name} is under age and would be on set about ${formatMinutes(minutes)}${together}; ${said}. The work on sc ${scenes} is reckoned at ${work}. Who decides it where you shoot, and what do they allow?`,
+      question: `${name} ${many ? 'are' : 'is'} under age and would be on set about ${formatMinutes(minutes)}${together}; ${said}. The work on sc ${scenes} is reckoned at ${work}. Who decides it where you shoot, and what do they allow?`,
     },
   ];
 }

@@ -17,6 +17,8 @@ const howTo = [
   '5. Never dye, cut, wet or dirty a thing before it has been tried on, and shot clean if a clean scene is still to come.',
 ];
 
+const dangersStand = 'Who is in charge of each stands on the scene sheets and the call sheets.';
+
 /** Writes `costumes.pdf`, the costume helper's pack: people by story day, every change head to foot, then scene by scene. */
 export const renderCostumes: Render = async (input) => {
   const { breakdown } = input;
@@ -29,7 +31,7 @@ export const renderCostumes: Render = async (input) => {
     name: 'Costumes',
     blocks: [
       ...withFront(
-        readFirstBlocks(input, index, { title: 'Costumes', howTo, categories, reach, dangersStand: null }),
+        readFirstBlocks(input, index, { title: 'Costumes', howTo, categories, reach, dangersStand }),
         parts.front,
       ),
       ...gridBlocks(breakdown, index),

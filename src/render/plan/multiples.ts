@@ -17,6 +17,9 @@ const columns = [
   { head: 'Get', width: 44 },
 ];
 
+const enough = 'One of each is enough, as far as the script tells.';
+const enoughBeside = 'One of each that is not used up is enough, as far as the script tells.';
+
 /** How many copies of each thing, with the reason, and how its states begin and end. */
 export function multiplesBlocks(plan: Plan, book: Book, isMine: (line: PlanLine) => boolean): Block[] {
   const lines = plan.lines.filter((line) => isMine(line) && line.department !== 'kit' && isWorthSaying(line));
@@ -36,7 +39,7 @@ export function multiplesBlocks(plan: Plan, book: Book, isMine: (line: PlanLine)
     },
     rows.length > 0
       ? { kind: 'table', columns, rows, tight: true }
-      : { kind: 'paragraph', text: 'One of each that is not used up is enough, as far as the script tells.' },
+      : { kind: 'paragraph', text: lines.length > 0 ? enoughBeside : enough },
     ...stateChainBlocks(lines, book),
   ];
 }

@@ -22,7 +22,8 @@ export function overnightBlocks(
 ): Block[] {
   const list = plan.overnight.filter(isMine);
   const messes = messEntries(plan, (id) => isMine({ element: id }));
-  if (list.length === 0 && messes.length === 0) return [];
+  const ready = readyEntries(plan, (id) => isMine({ element: id }));
+  if (list.length + messes.length + ready.length === 0) return [];
   const rows = list.map((one): TableRow => {
     const { conversion } = one;
     const { low, high } = conversion.hoursNeeded;
@@ -50,6 +51,16 @@ export function overnightBlocks(
       text: `${drier} Cotton 8 to 12 hours, wool 24 to 36, leather boots 36 to 48. Too short means: get a double.`,
     },
     ...(rows.length > 0 ? [{ kind: 'table', columns, rows } as const] : []),
+    ...(ready.length > 0
+      ? [
+          {
+            kind: 'paragraph',
+            text: bold('Made ready by hand'),
+            keepWithNext: true,
+          } as const,
+          { kind: 'entries', entries: ready, ticks: true } as const,
+        ]
+      : []),
     ...(messes.length > 0
       ? [
           { kind: 'paragraph', text: bold('Spoilt before it is wanted clean'), keepWithNext: true } as const,
@@ -57,6 +68,16 @@ export function overnightBlocks(
         ]
       : []),
   ];
+}
+
+/** Ids of the tasks that bring a copy by hand into a state that no scene shot before leaves it in. */
+const readying = /\/ready-\d+$/;
+
+/** Copies that must look as the story leaves them later, though nothing shot before makes them so: by which day. */
+function readyEntries({ tasks }: Plan, isMine: (id: string) => boolean): Inline[] {
+  return tasks
+    .filter((task) => readying.test(task.id) && task.elements.some(isMine) && !task.done)
+    .map((task) => [bold(dateWords(task.date)), `: ${task.what}`]);
 }
 
 /** What gets wet, bloody or dirty in a scene shot before one that wants it clean: warnings first named, questions with their sign. */

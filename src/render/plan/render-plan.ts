@@ -6,6 +6,7 @@ import type { Production, Render } from '../types.js';
 import { moneyBlocks } from './money-sheet.js';
 import { packCalendars } from './pack-blocks.js';
 import { continuityBlocks, dayLoadBlocks, defaultBlocks, trackBlocks } from './plan-sheet.js';
+import { shortBlocks } from './short-blocks.js';
 import { taskBlocks } from './work-calendar.js';
 
 /** A list of what stands in nobody's pack, for each person, and of what nobody does yet; none when one list would say all of the calendar again. */
@@ -40,6 +41,7 @@ export const renderPlan: Render = async (input) => {
       { kind: 'heading', level: 1, text: `The plan: ${plan.title}`, bookmark: 'Plan' },
       { kind: 'paragraph', text: `As of ${formatDate(plan.today)}.` },
       ...dayLoadBlocks(plan),
+      ...shortBlocks(plan),
       ...moneyBlocks(plan.money),
       ...taskBlocks(plan, book, 'Everything to do, by date', () => true, true),
       ...personBlocks(production),

@@ -26,13 +26,18 @@ function introduction(count: number): string[] {
 }
 
 function questionLines(question: OpenQuestion): string[] {
-  const quoted = question.context === '' ? '' : `: “${escapeText(question.context)}”`;
   return [
     `- **${escapeText(question.text)}**`,
-    `  Line ${question.line}${quoted}`,
+    `  Line ${question.line}${quoteLine(question.context)}`,
     ...question.ways.map((way) => wayLine(way, question)),
     ...(question.ways.length > 0 || question.advice === null ? [] : [`  - ${codeInside(question.advice)}`]),
   ];
+}
+
+/** A line of the script as it is typed: between quotes, or as code when Markdown would read signs in it. */
+function quoteLine(line: string): string {
+  if (line === '') return '';
+  return `: ${escapeText(line) === line ? `“${line}”` : codeSpan(line)}`;
 }
 
 function wayLine({ answer, typed }: Way, { advice }: OpenQuestion): string {

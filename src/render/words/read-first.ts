@@ -1,12 +1,11 @@
 import type { Breakdown, BreakdownScene, Question } from '../../breakdown/types.js';
 import type { CategoryName } from '../../trade/categories.js';
 import { severityOf } from '../../trade/hazards-order.js';
-import { type Block, blank, bold, danger, type Inline, inlineRuns, joinInline, type TableRow } from '../layout/kit.js';
+import { type Block, blank, bold, danger, type Inline, inlineRuns, joinInline } from '../layout/kit.js';
 import type { RenderInput } from '../types.js';
 import { changedSection } from './changed-section.js';
-import { chargeWords } from './charge-words.js';
 import { concernOf } from './question-kinds.js';
-import { labelOf, listScenes, type SceneIndex, scenesWords } from './scene-list-words.js';
+import { labelOf, type SceneIndex, scenesWords } from './scene-list-words.js';
 import { draftWords } from './story-words.js';
 
 /** What the first page of a helper's pack says. */
@@ -19,8 +18,8 @@ export interface ReadFirst {
   readonly categories: ReadonlySet<CategoryName>;
   /** The categories whose changes concern this helper. */
   readonly reach: ReadonlySet<CategoryName>;
-  /** Where in the pack each danger has its person in charge; null for a pack that says it on its first page only. */
-  readonly dangersStand: string | null;
+  /** A sentence that says where each danger has its person in charge. */
+  readonly dangersStand: string;
 }
 
 type ReadFirstInput = Pick<RenderInput, 'breakdown' | 'production' | 'comparison'>;
@@ -38,7 +37,7 @@ export function readFirstBlocks(input: ReadFirstInput, index: SceneIndex, pack: 
     { kind: 'section', label: 'For', blocks: [{ kind: 'entries', entries: blanks }] },
     { kind: 'section', label: 'How to use it', blocks: [{ kind: 'entries', entries: pack.howTo }] },
     { kind: 'section', label: 'Signs', blocks: [{ kind: 'entries', entries: signs }] },
-    pack.dangersStand === null ? dangerBlock(input, index) : dangerSection(input, index, pack.dangersStand),
+    dangerSection(input, index, pack.dangersStand),
     questionBlock(breakdown, index, pack.categories),
   ];
 }
@@ -65,17 +64,7 @@ const signs: Inline[] = [
   ],
 ];
 
-function dangerBlock(input: ReadFirstInput, index: SceneIndex): Block {
-  const rows = dangerRows(input, index);
-  const blocks: Block[] = [
-    { kind: 'paragraph', text: [danger, bold(' Dangers in this script')], keepWithNext: true },
-    rows.length === 0 ? { kind: 'paragraph', text: noDangers } : { kind: 'table', columns: dangerColumns, rows },
-    { kind: 'paragraph', text: alone },
-  ];
-  return { kind: 'frame', blocks };
-}
-
-/** The dangers with their scenes in a few lines, for a pack that tells more of them further on. */
+/** The dangers with their scenes in a few lines; more of them is told further on. */
 function dangerSection({ breakdown }: ReadFirstInput, index: SceneIndex, stand: string): Block {
   const found = groupDangers(breakdown).map(
     ([title, scenes]): Inline => [bold(title), `\u00a0(${scenesWords(idsOf(scenes), index)})`],
@@ -101,18 +90,6 @@ function idsOf(scenes: readonly BreakdownScene[]): string[] {
 
 const noDangers = 'The script raised none. That does not mean there is none: look at each place and say what you see.';
 const alone = 'Do nothing dangerous alone. Local rules and qualified people decide, not this paper.';
-
-const dangerColumns = [
-  { head: 'What', share: 2 },
-  { head: 'Scenes', share: 1.6 },
-  { head: 'Person in charge', width: 200 },
-];
-
-function dangerRows({ breakdown, production }: ReadFirstInput, index: SceneIndex): TableRow[] {
-  return groupDangers(breakdown).map(([title, scenes]) => ({
-    cells: [bold(title), listScenes(idsOf(scenes), index), chargeWords(scenes, production, index, 150)],
-  }));
-}
 
 /** The scenes of each danger, the worst first. */
 function groupDangers(breakdown: Breakdown): [string, BreakdownScene[]][] {

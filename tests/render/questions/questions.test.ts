@@ -117,3 +117,17 @@ describe('questions.pdf', () => {
     expect(lines).toContain('line 23 type > answer: yard-dog; your answer');
   });
 });
+
+describe('the line that a question is about', () => {
+  it('stands in the list as it is typed, signs and all', async () => {
+    const scene = makeScene({
+      order: 1,
+      place: 'Yard',
+      questions: [makeQuestion({ id: 'q', text: 'What now?', line: 3 })],
+    });
+    const source = 'EXT. YARD - DAY\n\nAda has changed into a [dressing gown](costume).\n';
+    const { files } = await render(makeBreakdown({ scenes: [scene] }), source);
+    const text = String(files.find(({ name }) => name === 'questions.md')?.content);
+    expect(text).toContain('Line 3: `Ada has changed into a [dressing gown](costume).`');
+  });
+});

@@ -27,6 +27,6 @@ function questionWords(question: Question): Inline {
     question.text,
     ...(yesNo ? ['  yes\u00a0', tick, '  no\u00a0', tick] : []),
     ' ',
-    blank(yesNo ? 90 : 220),
+    blank(yesNo ? 40 : 220),
   ];
 }
