@@ -40,10 +40,14 @@ const places = {
 } as const;
 
 function fromWords({ owner, scene, words, at, kind, sentence }: Raised): Reason {
-  const child = owner.id === 'H15' ? words : null;
+  const child = owner.id === 'H15' ? words.replace(placesOfChildren, 'children') : null;
   const inAction = kind === 'action' ? sentence : null;
   return { scene, hazard: owner.id, words, at, because: places[kind], rank: ranks[kind], sentence: inAction, child };
 }
+
+/** Who stands in the words of these is told by the scene, or befallen by no single deed. */
+const wholeScene = new Set(['H14', 'H15', 'H17', 'H21']);
+const placesOfChildren = /^.*(?:school|playground|classroom|nursery|kindergarten).*$/i;
 
 function fromSetting(raised: Raised): Reason {
   const reason = fromWords(raised);
@@ -107,7 +111,7 @@ function asFind(group: readonly Reason[], childrenOf: ChildrenOf): HazardFind {
     words,
     at,
     because: other ? `${because}; also “${other.words}”` : because,
-    children: hazard === 'H15' ? [] : [...new Set(group.flatMap(({ sentence }) => childrenOf(sentence)))],
+    children: wholeScene.has(hazard) ? [] : [...new Set(group.flatMap(({ sentence }) => childrenOf(sentence)))],
   };
 }
 

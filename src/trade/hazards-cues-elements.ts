@@ -21,7 +21,12 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
         'sorrow vision head eyes paperwork papers file files forms emails mud snow grass corn rubbish nettles bracken crowd leaves',
     }),
     verb('wade', { subject: 'PERSON', near: 'WET' }),
-    noun('swimmer surfer'),
+    noun('swimmer surfer bathwater surf oar oars gangplank spillway stepping-stones belly-flop'),
+    noun('marsh swamp bog dam lock wharf weir', { heading: 'only', notNext: 'keeper house road smith' }),
+    phrase(
+      'stepping stones|belly flop|head into the toilet|under the bathwater|comes down in sheets|in the bog|water seep',
+      { notNear: 'path garden' },
+    ),
     noun('water waters', { heading: 'only', notNext: 'tower treatment works mill park company' }),
     phrase('break the surface|breaks the surface|up to ~ waist|up to ~ chest|cut ~ off', {
       near: 'water sea tide river head flood pool',

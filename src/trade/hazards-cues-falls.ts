@@ -73,7 +73,7 @@ export const cuesOfFalls: Readonly<Record<string, readonly Cue[]>> = {
     verb('faint', { subject: 'PERSON' }),
     phrase(
       'throw PERSON ~ against|throw PERSON ~ into|throw PERSON ~ onto|throw PERSON ~ off|throw PERSON ~ through|throw PERSON ~ over|throw PERSON ~ to|throw PERSON ~ down|hurl PERSON ~ against|hurl PERSON ~ across|hurl PERSON ~ through|hurl PERSON ~ into|fling PERSON ~ against|fling PERSON ~ onto',
-      { subject: 'PERSON', notNear: 'kiss look glance' },
+      { subject: 'PERSON', notNear: 'kiss look glance work task' },
     ),
     phrase(
       'come to blows|fight break out|thrown against|thrown from|thrown to|knock PERSON down|knock PERSON over|knocked to|knocked down|struggle with PERSON|lose ~ footing|drag PERSON',
@@ -124,6 +124,20 @@ export const cuesOfFalls: Readonly<Record<string, readonly Cue[]>> = {
       { notNear: 'scarf necklace arms hug locket pearls kisses kiss stethoscope collar tie yawn' },
     ),
     noun('wrestler', { near: 'circle slam slams ring throw throws hold holds grapple mat' }),
+    phrase(
+      'land on ~ back|land on ~ head|land on ~ face|land hard|land badly|land heavily|throw ~ at each other|throw himself at|throw herself at|throws himself at|go flying|goes flying|come off the horse|come off the bike|off the moving|arm behind ~ back|clamp over ~ mouth|connect with ~ jaw|connect with ~ chin|claw at each other|clawing at each other|by ~ lapels|go sprawling|into the glass door|over the bonnet|stagger and go down|chased by',
+      { notNear: 'work birds feet plane bird' },
+    ),
+    verb('deck knee floor', { subject: 'PERSON', object: 'PERSON', notNear: 'holly question questions tree' }),
+    verb('toss butt gore', { subject: 'bull cow goat horse ram', object: 'PERSON' }),
+    verb('convulse', { subject: 'PERSON' }),
+    verb('double', { subject: 'PERSON', next: 'up over', notNear: 'laughter laughing laughs' }),
+    verb('sprawl', { subject: 'PERSON', notNear: 'sofa bed chair couch grass deckchair asleep' }),
+    verb('collapse', { subject: 'chair bench table ladder bed swing shelf stage', notNear: 'laughter' }),
+    verb('crash fall', {
+      subject: 'chandelier flowerpot bookcase wardrobe scaffold sign statue piano',
+      notNear: 'asleep',
+    }),
     noun('headlock stranglehold chokehold armlock', {}),
     verb('bite', {
       subject: 'PERSON',

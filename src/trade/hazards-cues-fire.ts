@@ -69,7 +69,8 @@ export const cuesOfFire: Readonly<Record<string, readonly Cue[]>> = {
     }),
     noun('censer thurible brazier tiki-torch'),
     verb('burn', { subject: 'bin toast tyre tire tyres pallet rubbish', notNear: 'tongue' }),
-    noun('bunsen', { modifier: true }),
+    noun('bunsen primus', { modifier: true }),
+    phrase('light the gas|lights the gas|over the flame|in the grate|brushes the heater'),
     phrase('bunsen burner|lick of flame|tongue of flame|camping stove|primus stove|gas stove ~ lit|chip pan'),
     noun('barbecue', { notNext: 'sauce', notNear: 'unlit cold rusty folded' }),
     verb('weld solder', { subject: 'PERSON', notObject: 'eyes' }),
@@ -151,7 +152,7 @@ export const cuesOfFire: Readonly<Record<string, readonly Cue[]>> = {
       notNear: 'breath perfume memory eyes',
     }),
     noun('dust', {
-      near: 'cloud clouds storm billow billows swirls swirl raise raises explode explosion flour throws choking ceiling collapses rubble cough coughs',
+      near: 'rolls roll over wraps wrapped blinds cloud clouds storm billow billows swirls swirl raise raises explode explosion flour throws choking ceiling collapses rubble cough coughs',
       notNear: 'dustbin cover',
     }),
     noun('dust', { next: '.', notPrev: 'plaster' }),

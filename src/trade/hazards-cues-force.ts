@@ -73,6 +73,7 @@ export const cuesOfForce: Readonly<Record<string, readonly Cue[]>> = {
     }),
     noun('pin pins needle needles', { near: 'mouth mouthful teeth lips', notNear: 'rolling drill tooth' }),
     phrase('jagged neck|jagged edge|jagged glass'),
+    noun('slingshot catapult', { near: 'shoot shoots aims aim fires fire stone pulls lets' }),
     noun('billhook javelin cut-throat cut-throats fencer fencers meat-hook tomahawk'),
     phrase(
       'meat hook|craft knife|cut-throat razor|cut-throat|paper knife ~ throat|glass cutter|barbed wire|box cutter',

@@ -5,6 +5,21 @@ import { climbing } from './implications/shared-cues.js';
 export const cuesOfHeight: Readonly<Record<string, readonly Cue[]>> = {
   H11: [
     phrase(
+      'storeys down|stories down|floors down|out over nothing|over nothing|third floor|fourth floor|fifth floor|top floor|knotted sheets|porch roof|flat roof|walk the beam',
+      {
+        notNear: 'lift elevator button flat apartment office lives live neighbour neighbor',
+      },
+    ),
+    phrase('hang over the rail|lean over the rail|over the parapet|over the balustrade', {
+      subject: 'PERSON',
+      notNear: 'coat towel ship deck boat',
+    }),
+    noun('pylon gallery', {
+      heading: 'only',
+      notNext: 'owner opening cafe shop',
+      notPrev: 'art picture portrait shooting national press',
+    }),
+    phrase(
       'on a wire|on wires|on a harness|in a harness|in harness|flying harness|rolling steps|chair on a table|chair on the table',
       {
         notNear: 'bird birds washing horse dog sledge fence barbed guide',
@@ -61,6 +76,7 @@ export const cuesOfHeight: Readonly<Record<string, readonly Cue[]>> = {
       'very edge|the brink|to the drop|over the drop|into the drop|at the drop|the drop below|sheer drop|long drop|steep drop|drop falls away|edge of the cliff|edge of the quay|edge of the pier|edge of the platform|edge of the roof|edge of the quarry|edge of the ravine|edge of the canyon|edge of the bridge|tightrope|high wire|abseil|rappel|fire escape|rope bridge',
       {
         heading: true,
+        notPrev: 'under beneath below behind',
         notNext: 'of',
         notNear:
           'bed table desk seat chair bath page crowd field wood woods tears war madness sleep ruin bankruptcy glass pipette sofa',

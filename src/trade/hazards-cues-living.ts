@@ -20,7 +20,7 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
   ],
   H9: [
     phrase(
-      'car on a jack|lie under a car|lie under the car|under a car|jack slip|brakes scream|brakes screech|tyres scream|tyres screech|step off the kerb|steps off the kerb',
+      'lets off the handbrake|let off the handbrake|cling to the bonnet|grab the wheel|grabs the wheel|back into a bollard|milk float|golf buggy|car on a jack|lie under a car|lie under the car|under a car|jack slip|brakes scream|brakes screech|tyres scream|tyres screech|step off the kerb|steps off the kerb',
     ),
     verb('drive', {
       notObject: 'nail stake point bargain screw wedge golf fist knife blade sword',
@@ -136,12 +136,14 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
       near: 'troop pack uniform sing sings march woggle tent leader',
       notNear: 'chocolate plate bake baked lion wolf bear',
     }),
-    noun('pram pushchair buggy', { notNear: 'empty doll dolls wheels old rusty' }),
+    noun('pram pushchair buggy', { notPrev: 'golf beach', notNear: 'empty doll dolls wheels old rusty' }),
     noun('school', { heading: 'only', modifier: true, notNear: 'night art driving law medical', notNext: 'reunion' }),
   ],
   H19: [
     noun('syringe hypodermic'),
     noun('drip', { near: 'arm hook stretcher stand bag iv vein hospital', notNear: 'tap gutter ceiling' }),
+    noun('skull', { near: 'barrel bottle label tin drum crossbones faded warning', notNear: 'grave desk ring tattoo' }),
+    noun('liquid', { near: 'smokes fumes hisses bubbles drum barrel leaks', notNear: 'glass soap cup tube' }),
     noun('darkroom', { heading: true }),
     noun('developer fixer', { near: 'print tray darkroom photograph' }),
     noun('needle', {

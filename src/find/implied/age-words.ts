@@ -85,6 +85,8 @@ const beforeName = new RegExp(
 );
 /** "KEVIN and JO, both nine". */
 const ofTwo = new RegExp(`(${name}) and (${name}), (?:both|each) (${before}${span})${ends}`, 'dg');
+/** "twins RIA and REN, ten". */
+const ofTwins = new RegExp(`\\b[Tt]wins,? (${name}) and (${name}), (${before}${span})${ends}`, 'dg');
 /** Nobody is named: "a boy of ten", "a girl, 9,", "a six-year-old", "aged ten", "in her early teens". */
 const nameless = [
   new RegExp(`${youngNoun}(?:, | (?:of|aged) | ?\\()(${before}${span}${unit})(?=[\\s,.;:)!?${signs.dash}]|$)`, 'dgi'),
@@ -138,6 +140,7 @@ export function readToldAges(text: string): ToldAge[] {
   };
   const signed = withSigns(text, inSmallLetters);
   if (/\b(?:both|each)\b/.test(text)) read(signed, ofTwo, [1, 2], [3]);
+  if (/\b[Tt]wins\b/.test(text)) read(signed, ofTwins, [1, 2], [3]);
   read(signed, behindName, [1], [2]);
   read(signed, behindKin, [1], [2]);
   if (/ (?:is|turns|has) |’s /.test(text)) read(signed, saidOfName, [1], [2]);

@@ -89,6 +89,11 @@ export function phrase(words: string, limits: Limits = {}): WordCue {
   return { on: 'phrase', words, limits };
 }
 
+/** The same cues, which count in interiors only. */
+export function inside(cues: readonly Cue[]): Cue[] {
+  return cues.map((cue) => ('limits' in cue ? { ...cue, limits: { ...cue.limits, setting: 'INT' } } : cue));
+}
+
 /** A heading with this setting and one of these lights. */
 export function heading(setting: 'INT' | 'EXT' | null, light: string): HeadingCue {
   return { on: 'heading', setting, light };

@@ -53,7 +53,7 @@ export const shots: readonly Cue[] = [
     object: 'PERSON dog horse deer rabbit bird himself herself lock tyre can bottle target NONE',
     notObject: `look glance smile glances looks hoop basket pool arm hand ${pictures}`,
     notNext: 'up out to past down hoops back across off',
-    notNear: `camera lens tripod ball goal ${pictures}`,
+    notNear: `camera lens tripod ball goal slingshot catapult bow arrow ${pictures}`,
   }),
   verb('fire', {
     subject: 'PERSON WEAPON',

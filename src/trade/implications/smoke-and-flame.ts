@@ -1,4 +1,4 @@
-import { noun, phrase, state, verb } from './cue.js';
+import { inside, noun, phrase, state, verb } from './cue.js';
 import { caution, certain, type Implication, implies, likely, question, task } from './implication.js';
 import { lightingUp, smoking } from './shared-cues.js';
 
@@ -22,10 +22,10 @@ export const smokeAndFlame: readonly Implication[] = [
   ),
   implies(1, 'smoking', [...lightingUp, ...smoking, noun('cigarette roll-up cheroot')], {
     elements: [certain('herbal cigarettes', 'props', 'cigarette roll-up cigar pipe joint vape e-cigarette')],
-    tasks: [
-      task('Herbal cigarettes, about five a set-up; ashtray; does the performer agree?'),
-      caution('Smoking indoors may be against the law.', 'ask'),
-    ],
+    tasks: [task('Herbal cigarettes, about five a set-up; ashtray; does the performer agree?')],
+  }),
+  implies(1, 'smoking-indoors', inside([...lightingUp, ...smoking, noun('cigarette roll-up cheroot')]), {
+    tasks: [caution('Smoking indoors may be against the law.', 'ask')],
   }),
   implies(
     2,

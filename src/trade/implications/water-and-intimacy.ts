@@ -156,7 +156,7 @@ export const waterAndIntimacy: readonly Implication[] = [
       tasks: [task('Washing up: does the tap work, and where does it drain?')],
     },
   ),
-  implies(96, 'hair-or-face', [verb('shave', { subject: 'PERSON', notObject: 'cheese seconds' })], {
+  implies(96, 'hair-or-face', [verb('shave', { subject: 'PERSON', notObject: 'cheese seconds', notNear: 'tried' })], {
     elements: [
       certain('razor without a blade', 'props', 'razor shaver clippers', true),
       likely('shaving foam', 'props', 'foam lather soap', true),
