@@ -1,38 +1,40 @@
 import type { Part } from './clause-types.js';
 import type { Token } from './reading.js';
 
-const words: Readonly<Record<string, number>> = {
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  seven: 7,
-  eight: 8,
-  nine: 9,
-  ten: 10,
-  eleven: 11,
-  twelve: 12,
-  thirteen: 13,
-  fourteen: 14,
-  fifteen: 15,
-  sixteen: 16,
-  seventeen: 17,
-  eighteen: 18,
-  nineteen: 19,
-  twenty: 20,
-  thirty: 30,
-  forty: 40,
-  fifty: 50,
-  sixty: 60,
-  seventy: 70,
-  eighty: 80,
-  ninety: 90,
-  hundred: 100,
-  dozen: 12,
-  both: 2,
-};
+const words = new Map<string, number>(
+  Object.entries({
+    one: 1,
+    two: 2,
+    three: 3,
+    four: 4,
+    five: 5,
+    six: 6,
+    seven: 7,
+    eight: 8,
+    nine: 9,
+    ten: 10,
+    eleven: 11,
+    twelve: 12,
+    thirteen: 13,
+    fourteen: 14,
+    fifteen: 15,
+    sixteen: 16,
+    seventeen: 17,
+    eighteen: 18,
+    nineteen: 19,
+    twenty: 20,
+    thirty: 30,
+    forty: 40,
+    fifty: 50,
+    sixty: 60,
+    seventy: 70,
+    eighty: 80,
+    ninety: 90,
+    hundred: 100,
+    dozen: 12,
+    both: 2,
+  }),
+);
 
 /** Things of which a pair is one. */
 const onePair =
@@ -60,10 +62,16 @@ export function readCount(part: Part, tokens: readonly Token[]): number | null {
   return null;
 }
 
+const ensembles = new Map([
+  ['trio', 3],
+  ['quartet', 4],
+  ['quintet', 5],
+]);
+
 /** "a couple", "the twins", "a trio". */
 function byItself(head: string, isOne: boolean): number | null {
   if (head === 'twins' || (isOne && /^(?:couple|duo)$/.test(head))) return 2;
-  return isOne ? ({ trio: 3, quartet: 4, quintet: 5 }[head] ?? null) : null;
+  return isOne ? (ensembles.get(head) ?? null) : null;
 }
 
 /** "a crowd of twenty": the number stands alone after "of". "A girl of ten" tells an age. */
@@ -89,7 +97,7 @@ function countIn(tokens: readonly Token[], places: readonly number[]): number | 
 
 function numberOf(word: string): number | null {
   if (/^\d{1,4}$/.test(word)) return Number(word);
-  const parts = word.split('-').map((part) => words[part]);
+  const parts = word.split('-').map((part) => words.get(part));
   return parts.every((value) => value !== undefined)
     ? (parts as number[]).reduce((sum, value) => sum + value, 0)
     : null;

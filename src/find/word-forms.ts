@@ -1,38 +1,40 @@
 /** A base form that a word may be bent from. */
 export type VerbForm = 'base' | 's' | 'ed' | 'ing';
 
-const irregularNouns: Readonly<Record<string, string>> = {
-  men: 'man',
-  women: 'woman',
-  children: 'child',
-  feet: 'foot',
-  teeth: 'tooth',
-  mice: 'mouse',
-  geese: 'goose',
-  oxen: 'ox',
-  people: 'people',
-  dice: 'dice',
-  wolves: 'wolf',
-  knives: 'knife',
-  lives: 'life',
-  wives: 'wife',
-  shelves: 'shelf',
-  leaves: 'leaf',
-  loaves: 'loaf',
-  calves: 'calf',
-  scarves: 'scarf',
-  halves: 'half',
-  thieves: 'thief',
-  hooves: 'hoof',
-  elves: 'elf',
-  selves: 'self',
-  potatoes: 'potato',
-  tomatoes: 'tomato',
-  heroes: 'hero',
-  echoes: 'echo',
-}; // prettier-ignore
+const irregularNouns = new Map<string, string>(
+  Object.entries({
+    men: 'man',
+    women: 'woman',
+    children: 'child',
+    feet: 'foot',
+    teeth: 'tooth',
+    mice: 'mouse',
+    geese: 'goose',
+    oxen: 'ox',
+    people: 'people',
+    dice: 'dice',
+    wolves: 'wolf',
+    knives: 'knife',
+    lives: 'life',
+    wives: 'wife',
+    shelves: 'shelf',
+    leaves: 'leaf',
+    loaves: 'loaf',
+    calves: 'calf',
+    scarves: 'scarf',
+    halves: 'half',
+    thieves: 'thief',
+    hooves: 'hoof',
+    elves: 'elf',
+    selves: 'self',
+    potatoes: 'potato',
+    tomatoes: 'tomato',
+    heroes: 'hero',
+    echoes: 'echo',
+  }),
+);
 
-const irregularVerbs: Readonly<Record<string, string>> = Object.fromEntries(
+const irregularVerbs = new Map<string, string>(
   `fell:fall took:take taken:take gave:give given:give threw:throw thrown:throw drew:draw drawn:draw held:hold hung:hang tore:tear
   torn:tear wore:wear worn:wear shot:shoot struck:strike lit:light burnt:burn broke:break broken:break bit:bite bitten:bite eaten:eat
   ate:eat sold:sell bought:buy caught:catch sat:sit stood:stand ran:run swung:swing flew:fly stuck:stick laid:lay has:have does:do
@@ -47,13 +49,13 @@ const irregularVerbs: Readonly<Record<string, string>> = Object.fromEntries(
   tying:tie strewn:strew met:meet led:lead shone:shine blown:blow blew:blow grown:grow grew:grow dealt:deal swore:swear
   bore:bear borne:bear chose:choose chosen:choose fed:feed fled:flee heard:hear lent:lend meant:mean sought:seek spat:spit`
     .split(/\s+/)
-    .map((pair) => pair.split(':')),
+    .map((pair) => pair.split(':') as [string, string]),
 );
 
 /** The singulars that a word may be the plural of, and the word itself first. */
 export function nounBases(word: string): string[] {
   const bases = [word];
-  const irregular = irregularNouns[word];
+  const irregular = irregularNouns.get(word);
   if (irregular) bases.unshift(irregular);
   if (!word.endsWith('s') || word.length < 3) {
     if (word.endsWith('men') && word.length > 4) bases.push(`${word.slice(0, -3)}man`);
@@ -68,7 +70,7 @@ export function nounBases(word: string): string[] {
 /** The infinitives that a word may be a form of, with the form. */
 export function verbBases(word: string): (readonly [string, VerbForm])[] {
   const bases: (readonly [string, VerbForm])[] = [];
-  const irregular = irregularVerbs[word];
+  const irregular = irregularVerbs.get(word);
   if (irregular)
     bases.push([irregular, word.endsWith('ing') ? 'ing' : /^(?:has|does|is|goes)$/.test(word) ? 's' : 'ed']);
   bases.push([word, 'base']);
