@@ -6,6 +6,14 @@ export const noteMessages = {
     reason: `Expected a category, a person or a thing of the script before the colon, found \`${name}\`; it is noted as a new element.`,
     hint: `If it is only a remark, leave the colon out; else nothing need be done.`,
   })),
+  'note-turned-round': define<{ name: string; category: string }>(
+    'info',
+    'A note with its name and its kind the wrong way round',
+    ({ name, category }) => ({
+      reason: `Expected a state of \`${name}\`, found \`${category}\`, which is a kind of thing; \`${name}\` is noted as one of that kind.`,
+      hint: `Write \`> ${category}: ${name}\`.`,
+    }),
+  ),
   'note-day-unreadable': define<{ value: string }>('warning', 'A story day that cannot be read', ({ value }) => ({
     reason: `Expected a story day from 1 on, such as \`2\`, \`2 night\` or \`flashback\`, found \`${value}\`.`,
     hint: 'Write `> day: 2`.',

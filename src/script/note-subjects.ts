@@ -1,5 +1,6 @@
 import { foldName, foldThing } from '../base/slug.js';
 import { sayScript } from '../messages/script.js';
+import { findCategory } from '../trade/categories.js';
 import { saysNothing } from '../trade/quantities.js';
 import { remarkWords } from '../trade/remark-words.js';
 import { readItems } from './note-items.js';
@@ -46,6 +47,8 @@ export function readSubject(
     context.messages.push(sayScript('note-person-unclear', { person: keyed.key, value: keyed.value }, line.at));
     return [remark(line)];
   }
+  const turned = readTurnedRound(keyed, line, context);
+  if (turned !== null) return [turned];
   if (isNew && !context.isSpokenOf(keyed.key))
     context.messages.push(sayScript('note-new-element', { name: keyed.key }, line.at));
   const costume = isElement ? [] : readCostume(keyed.key, keyed, line, context);
@@ -54,6 +57,15 @@ export function readSubject(
   return [
     { text: line.text, at: line.at, kind: 'state', element: keyed.key, state: keyed.value, quoted: keyed.quoted },
   ];
+}
+
+/** `letter: prop` has the name and the kind the wrong way round: no thing is in the state "prop". Null for any other note. */
+function readTurnedRound(keyed: KeyedNote, line: NoteLine, { people, messages }: NoteContext): Note | null {
+  const category = keyed.quoted ? null : findCategory(keyed.value);
+  if (category === null) return null;
+  messages.push(sayScript('note-turned-round', { name: keyed.key, category: keyed.value }, line.at));
+  const items = readItems(line.text, [0, line.text.indexOf(':')], people, line.placeOf);
+  return { text: line.text, at: line.at, kind: 'items', category: category.name, items };
 }
 
 /** A key that opens a remark (`Remember:`) or reads like a sentence is no name. */
