@@ -2,6 +2,7 @@ import { bondOf } from '../trade/verb-tools.js';
 import { dressingOn } from './body-dressings.js';
 import type { Clauses } from './clause-types.js';
 import type { Event } from './events.js';
+import { type Holder, named, nobody, ownerOfPhrase, strangerOf } from './holder.js';
 import type { Lexicon } from './lexicon.js';
 import type { Token } from './reading.js';
 
@@ -22,13 +23,14 @@ export function findBodyStates(clauses: Clauses, lexicon: Lexicon): Event[] {
   };
   const events: Event[] = [];
   for (const [at, { tag }] of tokens.entries()) {
-    if (tag === 'noun' && is(at, 'body')) events.push(...bodyState(tokens, at, is, ownerOf(clauses, at)));
-    if (tag === 'adjective' || tag === 'participle') events.push(...wordState(tokens, at, is, ownerOf(clauses, at)));
+    if (tag === 'noun' && is(at, 'body')) events.push(...bodyState(tokens, at, is, () => ownerOf(clauses, at)));
+    if (tag === 'adjective' || tag === 'participle')
+      events.push(...wordState(tokens, at, is, () => ownerOf(clauses, at)));
   }
   return events;
 }
 
-function bodyState(tokens: readonly Token[], at: number, is: Is, by: string | null): Event[] {
+function bodyState(tokens: readonly Token[], at: number, is: Is, owner: () => Holder): Event[] {
   const smear = dressingOn(tokens, at) ?? smearOn(tokens, at, is);
   if (smear !== null) {
     const before = tokens[smear - 1];
@@ -40,7 +42,7 @@ function bodyState(tokens: readonly Token[], at: number, is: Is, by: string | nu
         from: at,
         name,
         category: 'makeup',
-        by,
+        ...belonging(owner()),
         confidence: 0.75,
         rule: 'something is on the body',
         hides: null,
@@ -58,7 +60,7 @@ function bodyState(tokens: readonly Token[], at: number, is: Is, by: string | nu
       from: Math.min(at, state),
       name: `${(tokens[state] as Token).lower} ${name}`,
       category: 'makeup',
-      by,
+      ...belonging(owner()),
       confidence: 0.75,
       rule,
       hides: null,
@@ -67,18 +69,18 @@ function bodyState(tokens: readonly Token[], at: number, is: Is, by: string | nu
 }
 
 /** Words that by themselves name a state: bearded, shackled, burning. */
-function wordState(tokens: readonly Token[], at: number, is: Is, by: string | null): Event[] {
+function wordState(tokens: readonly Token[], at: number, is: Is, owner: () => Holder): Event[] {
   const name = (tokens[at] as Token).lower;
   const event = { at, from: at, name, confidence: 0.75, hides: null };
   if (is(at, 'on-fire') && tokens[at + 1]?.tag === 'noun' && !is(at + 1, 'body'))
     return [{ ...event, category: 'effects', by: null, rule: 'a thing is on fire' }];
   const isLoose = name === 'bound' && !/^(?:and|hand|to|with)$/.test(tokens[at + 1]?.lower ?? '');
   if (is(at, 'restrained') && !isLoose)
-    return [{ ...event, name: bondOf(name), category: 'props', by, rule: 'somebody is held by it' }];
+    return [{ ...event, name: bondOf(name), category: 'props', ...belonging(owner()), rule: 'somebody is held by it' }];
   // Only of a body: paperbacks swell too.
   const ofThing = name === 'swollen' && tokens[at + 1]?.tag === 'noun' && !is(at + 1, 'body');
   if (!is(at, 'makeup-words') || nearBody(tokens, at, is) || ofThing) return [];
-  return [{ ...event, category: 'makeup', by, rule: 'somebody looks as only make-up shows' }];
+  return [{ ...event, category: 'makeup', ...belonging(owner()), rule: 'somebody looks as only make-up shows' }];
 }
 
 /** Place of the word that tells the state of a part of the body, or null. */
@@ -114,13 +116,19 @@ function nearBody(tokens: readonly Token[], at: number, is: Is): boolean {
   return false;
 }
 
-/** Whose body it is: the owner of the phrase, else the person named last before it. */
-function ownerOf(clauses: Clauses, at: number): string | null {
+const belonging = ({ person: by, stranger }: Holder) => ({ by, stranger });
+
+/** Whose body it is: the owner of the phrase, else the one named last before it, of a name or without. */
+function ownerOf(clauses: Clauses, at: number): Holder {
   const { tokens } = clauses.sentence;
   const part = clauses.parts.find((one) => one.phrase.start <= at && at < one.phrase.end);
-  const owner = part?.phrase.owner;
-  if (owner?.person) return owner.person;
-  if (owner?.pronoun) return clauses.resolve(part?.phrase.start ?? at);
-  for (let before = at; before >= 0; before--) if (tokens[before]?.person) return tokens[before]?.person ?? null;
-  return null;
+  if (part?.phrase.owner) return ownerOfPhrase(part.phrase, clauses);
+  for (let before = at; before >= 0; before--) {
+    const person = tokens[before]?.person ?? null;
+    if (person !== null) return named(person);
+  }
+  const strangers = clauses.parts.flatMap(({ phrase }) =>
+    phrase.head <= at ? (strangerOf(phrase, clauses) ?? []) : [],
+  );
+  return strangers.length === 1 ? { person: null, stranger: strangers[0] as Token } : nobody;
 }

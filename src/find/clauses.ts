@@ -13,6 +13,7 @@ import {
   leavesOutSubject,
   ownSubject,
   verbAwaiting,
+  verbOpening,
 } from './subjects.js';
 
 /**
@@ -84,7 +85,7 @@ interface Help {
 
 /** "Out of it climbs a delivery man": gives the verb before the phrase its subject, and tells the verb. */
 function subjectBehindVerb(tokens: readonly Token[], phrase: Phrase, state: State, help: Help): Deed | null {
-  const deed = verbAwaiting(tokens, phrase.start, state);
+  const deed = verbAwaiting(tokens, phrase.start, state) ?? verbOpening(state);
   if (!deed || !isPersonNoun(tokens[phrase.head] as Token, help.lexicon)) return null;
   giveSubject(help.deeds, deed, { phrase, person: null, pronoun: null });
   return deed;
@@ -93,8 +94,8 @@ function subjectBehindVerb(tokens: readonly Token[], phrase: Phrase, state: Stat
 function addWord(tokens: readonly Token[], at: number, state: State, help: Help): void {
   const token = tokens[at] as Token;
   if (token.tag === 'name' || token.tag === 'pronoun') addPerson(tokens, at, state, help);
-  else if (token.tag === 'verb' || token.tag === 'participle') addDeed(tokens, at, state, help.deeds, token.lemma);
-  else if (token.tag === 'auxiliary') addAuxiliary(tokens, at, state, help.deeds);
+  else if (token.tag === 'verb' || token.tag === 'participle') addDeed(tokens, at, state, help, token.lemma);
+  else if (token.tag === 'auxiliary') addAuxiliary(tokens, at, state, help);
   else if (token.tag === 'preposition') addPreposition(tokens, at, state, help.lexicon);
   else if (token.tag === 'punctuation') addSign(token, state);
   else if (token.tag === 'conjunction') addConjunction(tokens, at, state);
@@ -141,6 +142,7 @@ function addPerson(tokens: readonly Token[], at: number, state: State, help: Hel
     (!state.deed ||
       ((state.opens === 'comma' || state.opens === 'conjunction') && isDoer(tokens, endOfName(tokens, at))))
   ) {
+    giveSubject(help.deeds, verbOpening(state), subject);
     state.subject = subject;
     state.deed = null;
     if (!state.main || state.opens !== 'word') state.main = subject;
@@ -149,13 +151,13 @@ function addPerson(tokens: readonly Token[], at: number, state: State, help: Hel
   state.opens = 'word';
 }
 
-function addDeed(tokens: readonly Token[], at: number, state: State, deeds: Deed[], lemma: string): void {
+function addDeed(tokens: readonly Token[], at: number, state: State, help: Help, lemma: string): void {
   const token = tokens[at] as Token;
   const afterComma = state.opens === 'comma' && token.tag === 'participle';
   const subject = afterComma
     ? (state.main ?? state.subject)
     : token.tag === 'participle' && state.opens === 'word' && state.last && !state.be
-      ? ownSubject(tokens, at, state)
+      ? ownSubject(tokens, at, state, help.lexicon)
       : state.subject;
   const deed: Deed = {
     at,
@@ -166,7 +168,7 @@ function addDeed(tokens: readonly Token[], at: number, state: State, deeds: Deed
     particle: particleAfter(tokens, at),
     subject,
   };
-  deeds.push(deed);
+  help.deeds.push(deed);
   state.deed = deed;
   state.preposition = null;
   state.opens = 'word';
@@ -185,11 +187,11 @@ function particleAfter(tokens: readonly Token[], at: number): string | null {
   return null;
 }
 
-function addAuxiliary(tokens: readonly Token[], at: number, state: State, deeds: Deed[]): void {
+function addAuxiliary(tokens: readonly Token[], at: number, state: State, help: Help): void {
   const token = tokens[at] as Token;
   // "She has on a blue frock": the verb is to wear.
   if (/^(?:has|have|had)$/.test(token.lower) && tokens[at + 1]?.lower === 'on') {
-    addDeed(tokens, at, state, deeds, 'wear');
+    addDeed(tokens, at, state, help, 'wear');
     return;
   }
   if (

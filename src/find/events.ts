@@ -2,9 +2,9 @@ import type { CategoryName } from '../trade/categories.js';
 import type { Clauses } from './clause-types.js';
 import { type DeedFacts, readDeed } from './deed-facts.js';
 import { eventRules } from './event-rules.js';
+import { strangerIn } from './holder.js';
 import type { Lexicon } from './lexicon.js';
 import type { Token } from './reading.js';
-import { strangerIn } from './who.js';
 
 /** An event that a verb names, or a state of the body. */
 export interface Event {

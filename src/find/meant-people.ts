@@ -1,4 +1,5 @@
 import type { Clauses } from './clause-types.js';
+import { Described } from './described-people.js';
 import { readCount } from './element-count.js';
 import type { Mention } from './mentions.js';
 import type { Named } from './same-element.js';
@@ -15,6 +16,7 @@ export function readMeantPeople(extras: readonly Named[], clauses: readonly Clau
   const groups = new Map<string, readonly string[]>();
   const old = extras.some(({ mention }) => isTheOld(mention)) ? onlyOld(extras, clauses) : null;
   const titled = new Titled(extras, clauses);
+  const described = new Described(extras, clauses);
   for (const { mention } of extras) {
     const kind = mention.name.singular;
     const count = readCount(mention.part, mention.sentence.tokens);
@@ -24,7 +26,7 @@ export function readMeantPeople(extras: readonly Named[], clauses: readonly Clau
     if (people.length > 0 && (count === null || count === people.length)) meant.set(mention, people);
     else if (old !== null && isTheOld(mention)) meant.set(mention, [old]);
     else {
-      const person = titled.meantBy(mention);
+      const person = described.meantBy(mention) ?? titled.meantBy(mention);
       if (person !== null) meant.set(mention, [person]);
     }
   }

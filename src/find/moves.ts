@@ -1,11 +1,11 @@
 import type { Clauses, Deed } from './clause-types.js';
+import { strangerIn } from './holder.js';
 import type { Mention } from './mentions.js';
 import type { PronounThing } from './pronoun-things.js';
 import type { Token } from './reading.js';
 import type { Named } from './same-element.js';
 import type { StrangerNames } from './strangers.js';
 import type { Move } from './types.js';
-import { strangerIn } from './who.js';
 
 type MoveKind = Move['kind'];
 

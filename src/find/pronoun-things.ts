@@ -113,10 +113,21 @@ function meantBy(
     if (fitting.length === 0) continue;
     // "They take them by the arm": people may be meant.
     if (several && namesPeople(places[0] === undefined ? null : sentence)) return [];
-    return onePerName(fitting.filter((one) => one.named.mention.inHand && suits(deed, one)));
+    const handled = onePerName(fitting.filter((one) => one.named.mention.inHand && suits(deed, one)));
+    return handled.length > 0 ? handled : onlyMover(fitting, deed);
   }
   return [];
 }
+
+/** "A cup slips off the table. Ben catches it": nothing is in hand, and one thing alone does something. */
+function onlyMover(fitting: readonly Listed[], deed: Deed): Listed[] {
+  const movers = onePerName(fitting.filter(({ named }) => isDoing(named.mention)));
+  return movers.length === 1 && /^(?:catch|grab|take|pick|snatch|seize|fetch|collect|retrieve)$/.test(deed.lemma)
+    ? movers
+    : [];
+}
+
+const isDoing = ({ part, signals }: Mention) => part.role === 'subject' && signals.use.subjectOfDeed;
 
 const headOf = ({ sentence, part }: Mention) => sentence.tokens[part.phrase.head] as Token;
 

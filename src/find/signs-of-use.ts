@@ -1,4 +1,4 @@
-import type { Clauses, Part, Subject } from './clause-types.js';
+import type { Clauses, Deed, Part, Subject } from './clause-types.js';
 import type { Lexicon } from './lexicon.js';
 import type { Token } from './reading.js';
 
@@ -67,7 +67,7 @@ export function readUse(part: Part, clauses: Clauses, lexicon: Lexicon): SignsOf
     actsAsPerson:
       own?.passive === false &&
       (does('handling') || /^(?:say|speak|nod|shout|whisper|smile|wink|walk|run)$/.test(own.lemma)),
-    standing: part.role === 'subject' && does('hanging'),
+    standing: part.role === 'subject' && does('hanging') && !isHeldUp(own),
     touchedOnly: verb !== null && has(lexicon, verb, 'touching'),
     placed: root.role === 'preposition' && placing.test(root.preposition ?? ''),
     spokenOf: object && verb !== null && has(lexicon, verb, 'speaking-of'),
@@ -92,6 +92,9 @@ function isPerson(subject: Subject, tokens: readonly Token[], lexicon: Lexicon):
   return (entry.core || entry.wordnet).startsWith('x') || entry.classes.includes('person-nouns');
 }
 
+/** "held by a girl". */
+const isHeldUp = (deed: Deed | undefined) => deed?.passive === true && /^(?:hold|bear)$/.test(deed.lemma);
+
 /** "in her hand", "over his shoulder", "between two fingers" after the phrase. */
 function isHeld(tokens: readonly Token[], end: number, lexicon: Lexicon): boolean {
   const preposition = tokens[end];
@@ -113,12 +116,22 @@ function isWorn(part: Part, root: Part, verb: string | null, tokens: readonly To
   const dressing = /^(?:dress|clothe|clad|wrap|button|muffle|swathe|bundle|sweat)$/.test(verb ?? '');
   if (dressing && /^(?:in|into|through)$/.test(root.preposition ?? '')) return true;
   if (verb === 'change' && root.preposition === 'into') return true;
+  if (root.preposition === 'into' && slipsInto(root, tokens, lexicon)) return true;
   if (root.preposition === 'in' && root.phrase.determiner?.lower !== 'the') {
-    const now = /^(?:now|still|already|again)$/.test(tokens[root.phrase.start - 2]?.lower ?? '') ? 1 : 0;
-    const before = tokens[root.phrase.start - 2 - now];
+    const start = root.phrase.owner?.phrase?.start ?? root.phrase.start;
+    const now = /^(?:now|still|already|again)$/.test(tokens[start - 2]?.lower ?? '') ? 1 : 0;
+    const before = tokens[start - 2 - now];
     return before === undefined || /^(?:punctuation|name|noun|verb|participle|pronoun|auxiliary)$/.test(before.tag);
   }
   return (
     isHeld(tokens, part.phrase.end, lexicon) && !/^(?:in|between|under)$/.test(tokens[part.phrase.end]?.lower ?? '')
   );
+}
+
+/** "slips into a black gown", never "slips a coin into his glove". */
+function slipsInto({ deed, phrase }: Part, tokens: readonly Token[], lexicon: Lexicon): boolean {
+  if (!/^(?:slip|shrug|wriggle|struggle|climb|step|squeeze|zip)$/.test(deed?.lemma ?? '')) return false;
+  const between = phrase.start - 1 - (deed?.at ?? 0);
+  const isNext = between === 1 || (between === 2 && tokens[phrase.start - 2]?.tag === 'adverb');
+  return isNext && (lexicon.find((tokens[phrase.head] as Token).lemma)?.core.startsWith('c') ?? false);
 }

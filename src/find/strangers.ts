@@ -14,9 +14,9 @@ export type StrangerNames = ReadonlyMap<Token, string>;
 /** The entry of each place that names people: the extras', or the person's whom it describes ("Nora, a tall woman"). */
 export function nameStrangers(extras: readonly Named[], clauses: readonly Clauses[]): StrangerNames {
   const meant = readMeantPeople(extras, clauses);
-  return new Map(
+  const names = new Map(
     extras.flatMap(({ mention, name }): [Token, string][] => {
-      const head = mention.sentence.tokens[mention.part.phrase.head] as Token;
+      const head = headOf(mention);
       const people = meant.get(mention);
       if (people) return people.length === 1 ? [[head, people[0] as string]] : [];
       const described = personBefore(mention);
@@ -24,7 +24,33 @@ export function nameStrangers(extras: readonly Named[], clauses: readonly Clause
       return mention.confidence < cutOfPeople ? [] : [[head, name]];
     }),
   );
+  nameOwners(names, extras, clauses);
+  return names;
 }
+
+/** "The clerk's knuckles": an owner is no mention of its own, and goes by the only name that its word has in the scene. */
+function nameOwners(names: Map<Token, string>, extras: readonly Named[], clauses: readonly Clauses[]): void {
+  const known = new Map<string, string | null>();
+  const keyOf = (scene: number, { lower }: Token) => `${scene} ${lower}`;
+  for (const { mention } of extras) {
+    const head = headOf(mention);
+    const name = names.get(head);
+    if (name === undefined) continue;
+    const key = keyOf(mention.sentence.scene, head);
+    const before = known.get(key);
+    known.set(key, before === undefined || before === name ? name : null);
+  }
+  for (const { sentence, parts } of clauses) {
+    for (const { preposition, phrase } of parts) {
+      if (preposition !== "'s") continue;
+      const head = sentence.tokens[phrase.head] as Token;
+      const name = known.get(keyOf(sentence.scene, head)) ?? null;
+      if (name !== null && !names.has(head)) names.set(head, name);
+    }
+  }
+}
+
+const headOf = ({ sentence, part }: Mention) => sentence.tokens[part.phrase.head] as Token;
 
 /** Gives what a nameless person has in hand or wears to the entry of that person. */
 export function giveToStrangers(mentions: readonly Mention[], names: StrangerNames): Mention[] {

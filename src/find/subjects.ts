@@ -1,9 +1,9 @@
 import type { Clauses, Deed, Part, State, Subject } from './clause-types.js';
+import { strangerIn } from './holder.js';
 import type { Lexicon } from './lexicon.js';
 import { isPersonNoun } from './nameless.js';
 import { verbAfter } from './place-phrase.js';
 import type { Sentence, Token } from './reading.js';
-import { strangerIn } from './who.js';
 
 /** Whom a "who" goes on about: the nearest person before it, whatever else stands between: "a boy in headphones, who ...". */
 export function antecedentOf(
@@ -47,8 +47,15 @@ export function verbAwaiting(tokens: readonly Token[], at: number, { deed, prepo
   return between.every(({ tag }) => /^(?:adverb|determiner|adjective|number)$/.test(tag)) ? deed : null;
 }
 
+/** The participle that opens a sentence and waits for its subject behind the comma: "Wrapped in blankets, the children"; or null. */
+export function verbOpening({ deed, preposition, opens }: State): Deed | null {
+  const waits = deed?.participle && deed.subject === null && !preposition;
+  return waits && opens === 'comma' ? deed : null;
+}
+
 /** Gives a verb the subject that stands behind it, and with it the participles before: "Holding the roller stands the girl". */
-export function giveSubject(deeds: readonly Deed[], deed: Deed, subject: Subject): void {
+export function giveSubject(deeds: readonly Deed[], deed: Deed | null, subject: Subject): void {
+  if (deed === null) return;
   for (const one of deeds) {
     if (one === deed || (one.subject === null && one.participle))
       (one as { subject: Subject | null }).subject = subject;
@@ -83,9 +90,17 @@ export function endOfName(tokens: readonly Token[], at: number): number {
   return end;
 }
 
-/** A participle right after a phrase belongs to it: "villagers carrying torches". */
-export function ownSubject(tokens: readonly Token[], at: number, state: State): Subject | null {
+const byHand =
+  /^(?:wear|carry|clutch|lug|drag|grip|hug|cradle|brandish|wheel|balance|munch|eat|chew|smoke|sip|juggle|peel)$/;
+
+/** A participle right after a phrase belongs to it, "villagers carrying torches", save for "June sits on the stoop wearing a helmet". */
+export function ownSubject(tokens: readonly Token[], at: number, state: State, lexicon: Lexicon): Subject | null {
   const last = state.last as Part;
+  const head = tokens[last.phrase.head] as Token;
+  if (last.preposition !== null && state.subject !== null && byHand.test((tokens[at] as Token).lemma)) {
+    const lives = isPersonNoun(head, lexicon) || /^[xav]/.test(lexicon.find(head.lemma)?.core ?? '');
+    if (!lives) return state.subject;
+  }
   return last.phrase.end === at || tokens[at - 1]?.tag === 'adverb'
     ? { phrase: last.phrase, person: null, pronoun: null }
     : state.subject;

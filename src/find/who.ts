@@ -1,5 +1,7 @@
 import type { CategoryName } from '../trade/categories.js';
 import type { Clauses, Part, Subject } from './clause-types.js';
+import { doerIn, type Holder, isSomebody, meantAt, named, nobody, ownerOfPhrase, strangerOf } from './holder.js';
+import { holderBehindVerb } from './holder-words.js';
 import type { Lexicon } from './lexicon.js';
 import type { Phrase } from './phrases.js';
 import type { Token } from './reading.js';
@@ -8,16 +10,6 @@ import type { Signals } from './signals.js';
 import { rootPart } from './signs-of-use.js';
 
 const inHandOrOnBody = /^(?:props|food|costumes|makeup)$/;
-
-/** Who has a thing: somebody of a name, or the head word of nameless people; both null when nobody has it. */
-export interface Holder {
-  readonly person: string | null;
-  readonly stranger: Token | null;
-}
-
-const nobody: Holder = { person: null, stranger: null };
-const isSomebody = ({ person, stranger }: Holder) => person !== null || stranger !== null;
-const named = (person: string | null): Holder => ({ person, stranger: null });
 
 /** Who handles or wears what a phrase names. */
 export function whoHas(
@@ -32,25 +24,29 @@ export function whoHas(
   const agent = () => agentOf(part, clauses, lexicon);
   const inHand = signals.use.handled || signals.use.instrument || signals.use.held || signals.use.worn;
   if (category === 'vehicles' && isRidden(part)) return first(agent, owner);
-  if (signals.use.worn) {
+  if (signals.use.worn || isRiddenBy(part, category)) {
     const wearer = personJustBefore(part, clauses);
     if (isSomebody(wearer)) return wearer;
   }
-  if (keptStill.test(category)) return inHand || signals.words.owned ? first(agent, owner) : nobody;
+  if (category !== 'dressing' && category !== 'plants') {
+    const behind = holderBehindVerb(part, clauses, lexicon);
+    if (isSomebody(behind)) return behind;
+  }
+  const onBody = () => nearBody(part, clauses);
+  if (keptStill.test(category))
+    return inHand || signals.words.owned ? first(agent, owner, signals.use.held ? onBody : () => nobody) : nobody;
   const head = clauses.sentence.tokens[part.phrase.head]?.lemma ?? '';
   if (category === 'effects' && atmosphere.test(head)) return nobody;
   if (isFallenOn(part, signals)) return owner();
-  const near = () =>
-    first(
-      () => nearBody(part, clauses),
-      () => onlyPersonSoFar(part, clauses),
-    );
+  const near = () => first(onBody, () => onlyPersonSoFar(part, clauses));
   if (category === 'costumes' || category === 'makeup') {
-    const worn = putsOnOneself(part, signals) ? first(agent, owner) : owner();
+    const worn = putsOnOneself(part, signals) ? first(agent, owner) : first(owner, onOthers(part, signals, clauses));
     if (isSomebody(worn)) return worn;
   }
-  if (part.role === 'subject' && part.ofPart === null && !signals.use.held)
+  if (part.role === 'subject' && part.ofPart === null && !signals.use.held) {
+    if (isHad(part, clauses)) return first(() => aboutHolder(part, clauses, lexicon), owner);
     return isSetApart(part, category, clauses) ? first(owner, agent) : owner();
+  }
   const known = first(agent, owner);
   if (isSomebody(known) || category === 'makeup') return isSomebody(known) ? known : near();
   return inHandOrOnBody.test(category) && !hasOtherSubject(part) ? near() : nobody;
@@ -76,12 +72,34 @@ function isRidden(part: Part): boolean {
   );
 }
 
+/** "her father's cap" begins with its owner. */
+const startOf = ({ owner, start }: Phrase): number => owner?.phrase?.start ?? start;
+
+/** "a girl on a bicycle". */
+const isRiddenBy = ({ preposition }: Part, category: CategoryName) =>
+  category === 'vehicles' && /^(?:on|in|astride)$/.test(preposition ?? '');
+
+/** "Anna has the can strapped in with her". */
+const isHad = ({ phrase }: Part, { sentence }: Clauses) =>
+  /^(?:has|have|had)$/.test(sentence.tokens[phrase.start - 1]?.lower ?? '');
+
+const aboutHolder = ({ about }: Part, clauses: Clauses, lexicon: Lexicon): Holder =>
+  about === null ? nobody : doerIn(about, clauses, lexicon);
+
+/** "ties a scarf round Ben's neck": on the body that the words name, whoever does it. */
+const onOthers =
+  (part: Part, { use }: Signals, clauses: Clauses) =>
+  (): Holder =>
+    use.held && /^(?:round|around|over|on|across)$/.test(clauses.sentence.tokens[part.phrase.end]?.lower ?? '')
+      ? nearBody(part, clauses)
+      : nobody;
+
 /** "beside a boy in headphones": the one right before "in" has it on. */
 function personJustBefore(part: Part, clauses: Clauses): Holder {
   const root = rootPart(part);
-  const at = root.phrase.start - 2;
+  const at = startOf(root.phrase) - 2;
   const token = clauses.sentence.tokens[at];
-  if (root.preposition !== 'in' || !token) return nobody;
+  if (!/^(?:in|on|astride)$/.test(root.preposition ?? '') || !token) return nobody;
   if (token.person !== null) return named(token.person);
   const before = clauses.parts.find(({ phrase }) => phrase.head === at);
   // "is a tiny old lady in tweed" goes on about the subject.
@@ -114,6 +132,7 @@ function isFallenOn(part: Part, { use }: Signals): boolean {
   return (
     use.placed &&
     !use.held &&
+    !use.worn &&
     /^(?:fall|land|slip|trip|stumble|crash|step|tread|collapse|roll|run)$/.test(part.deed?.lemma ?? '')
   );
 }
@@ -122,10 +141,7 @@ function isFallenOn(part: Part, { use }: Signals): boolean {
 function agentOf(part: Part, clauses: Clauses, lexicon: Lexicon): Holder {
   const root = rootPart(part);
   const subject = root.deed ? root.deed.subject : aboutOf(root);
-  if (subject === null) return nobody;
-  if (subject.person !== null) return named(subject.person);
-  const hand = handOf(subject, clauses, lexicon);
-  return isSomebody(hand) ? hand : { person: null, stranger: strangerIn(subject, clauses) };
+  return subject === null ? nobody : doerIn(subject, clauses, lexicon);
 }
 
 /** Whom a phrase without a verb goes with: "Nora, with a lamp, ...", "Nora runs, phone under her chin". */
@@ -133,39 +149,7 @@ function aboutOf({ role, preposition, about }: Part): Subject | null {
   return role === 'subject' || (role === 'preposition' && /^(?:with|in)$/.test(preposition ?? '')) ? about : null;
 }
 
-/** The head word of the nameless people who are a subject, or whom its pronoun means. */
-export function strangerIn({ phrase, stranger }: Subject, clauses: Clauses): Token | null {
-  return phrase ? strangerOf(phrase, clauses) : (stranger ?? null);
-}
-
-function strangerOf(phrase: Phrase, clauses: Clauses): Token | null {
-  const { letters, classes, source } = clauses.kindOf(phrase);
-  const isPeople = letters.startsWith('x') || (classes.includes('person-nouns') && source !== 'unknown');
-  return isPeople ? (clauses.sentence.tokens[phrase.head] as Token) : null;
-}
-
-/** "Nora's fingers fly over the laptop". */
-function handOf({ phrase }: Subject, clauses: Clauses, lexicon: Lexicon): Holder {
-  if (!phrase?.owner) return nobody;
-  const head = clauses.sentence.tokens[phrase.head] as Token;
-  return lexicon.find(head.lemma)?.classes.includes('body') ? ownerOfPhrase(phrase, clauses) : nobody;
-}
-
 const ownerOf = (part: Part, clauses: Clauses) => ownerOfPhrase(part.phrase, clauses, part.role !== 'subject');
-
-/** "Nora's", "her", "the boy's"; "a nurse's tunic" may only tell which kind it is. */
-function ownerOfPhrase({ owner, start }: Phrase, clauses: Clauses, isKindOnly = false): Holder {
-  if (!owner) return nobody;
-  if (owner.person !== null) return named(owner.person);
-  if (owner.phrase && /^(?:an?)?$/.test(owner.phrase.determiner?.lower ?? '') && isKindOnly) return nobody;
-  if (owner.phrase) return { person: null, stranger: strangerOf(owner.phrase, clauses) };
-  return owner.pronoun ? meantAt(start, clauses) : nobody;
-}
-
-const meantAt = (at: number, clauses: Clauses): Holder => ({
-  person: clauses.resolve(at),
-  stranger: clauses.stranger(at),
-});
 
 /** A thing does it, or somebody who cannot be told. */
 function hasOtherSubject(part: Part): boolean {

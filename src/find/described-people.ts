@@ -1,0 +1,84 @@
+import type { Clauses } from './clause-types.js';
+import type { Mention } from './mentions.js';
+import type { Token } from './reading.js';
+import type { Named } from './same-element.js';
+
+/** A person called by what they are: WOMAN IN SCRUBS, THIN MAN, BOY. */
+interface Called {
+  readonly person: string;
+  /** The words beside the noun: "in scrubs", "thin". */
+  readonly before: readonly string[];
+  readonly behind: readonly string[];
+  /** The first scene in which they speak or are named so. */
+  readonly scene: number;
+}
+
+const small = /^(?:an?|the|his|her|their|of)$/;
+
+/** Tells which people of the cues the action first brings in by their description: "a woman in scrubs" is WOMAN IN SCRUBS. */
+export class Described {
+  readonly #called: ReadonlyMap<string, readonly Called[]>;
+  /** Who was last meant by a noun in a scene; null once somebody else came in. */
+  readonly #last = new Map<string, string | null>();
+  readonly #new = new Map<string, number>();
+
+  constructor(extras: readonly Named[], clauses: readonly Clauses[]) {
+    this.#called = extras.length === 0 ? new Map() : listCalled(clauses);
+    if (this.#called.size === 0) return;
+    for (const { mention } of extras) {
+      if (isThe(mention)) continue;
+      const key = keyOf(mention);
+      this.#new.set(key, (this.#new.get(key) ?? 0) + 1);
+    }
+  }
+
+  /** The person whom a mention means; to be asked in the order of the text. */
+  meantBy(mention: Mention): string | null {
+    const called = this.#called.get(mention.name.singular);
+    if (!called || mention.name.head !== mention.name.singular) return null;
+    const key = keyOf(mention);
+    const fitting = called.filter((one) => this.#fits(one, mention));
+    const person = fitting.length === 1 ? (fitting[0] as Called).person : null;
+    if (person !== null) this.#last.set(key, person);
+    else if (isThe(mention) && isBare(mention)) return this.#last.get(key) ?? null;
+    else this.#last.set(key, null);
+    return person;
+  }
+
+  #fits({ before, behind, scene }: Called, mention: Mention): boolean {
+    const { tokens, scene: here } = mention.sentence;
+    const { phrase } = mention.part;
+    if (before.length + behind.length === 0)
+      return scene === here && !isThe(mention) && this.#new.get(keyOf(mention)) === 1;
+    const modifiers = phrase.modifiers.map((at) => (tokens[at] as Token).lower);
+    if (!before.every((word) => modifiers.includes(word))) return false;
+    const next = tokens.slice(phrase.end, phrase.end + 8).filter(({ lower }) => !small.test(lower));
+    return behind.every((word, at) => next[at]?.lower === word);
+  }
+}
+
+const keyOf = ({ sentence, name }: Mention) => `${sentence.scene} ${name.singular}`;
+
+const isThe = ({ part }: Mention) => part.phrase.determiner?.lower === 'the';
+
+const isBare = ({ part }: Mention) => part.phrase.modifiers.length === 0;
+
+/** The people of the script by the noun that their name goes by. */
+function listCalled(clauses: readonly Clauses[]): Map<string, Called[]> {
+  const scenes = new Map<string, number>();
+  for (const { sentence } of clauses) {
+    const { speaker, scene } = sentence;
+    if (speaker !== null && !scenes.has(speaker)) scenes.set(speaker, scene);
+    for (const { person } of sentence.tokens) if (person !== null && !scenes.has(person)) scenes.set(person, scene);
+  }
+  const called = new Map<string, Called[]>();
+  for (const [person, scene] of scenes) {
+    const words = person.toLowerCase().split(/[\s.]+/);
+    const behindAt = words.findIndex((word) => /^(?:in|with|on|at|from)$/.test(word));
+    const head = words[behindAt > 0 ? behindAt - 1 : words.length - 1] as string;
+    const before = words.slice(0, words.lastIndexOf(head)).filter((word) => !small.test(word));
+    const behind = behindAt > 0 ? words.slice(behindAt).filter((word) => !small.test(word)) : [];
+    called.set(head, [...(called.get(head) ?? []), { person, before, behind, scene }]);
+  }
+  return called;
+}
