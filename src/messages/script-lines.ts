@@ -102,4 +102,20 @@ export const lineMessages = {
     reason: 'Expected words, found a picture; the script prints without it.',
     hint: 'Name pictures in the production book, where the sheets find them.',
   })),
+  'line-too-long': define<{ most: number; length: number }>(
+    'error',
+    'A line too long to be read',
+    ({ most, length }) => ({
+      reason: `Expected a line of at most ${most} characters, found one of ${length}: the script was not read.`,
+      hint: 'Break it into paragraphs, with a blank line between two; perhaps the line ends were lost when the text was copied.',
+    }),
+  ),
+  'emphasis-too-much': define<{ most: number }>('warning', 'A paragraph full of stars or underlines', ({ most }) => ({
+    reason: `Expected at most ${most} stars and underlines in a paragraph, found more: they print as typed, and nothing in it is italic or bold.`,
+    hint: 'Put blank lines between the paragraphs, or take out the signs that are not meant.',
+  })),
+  'nested-too-deep': define<{ most: number }>('warning', 'Signs of lists or notes within each other', ({ most }) => ({
+    reason: `Expected at most ${most} signs such as \`>\` or \`-\` before a line, found more: the rest prints as typed.`,
+    hint: 'One `>` makes a note, one `-` an item of a list; take out the others.',
+  })),
 } as const satisfies MessageTable;

@@ -12,6 +12,7 @@ import { findFrontFence } from './front-fence.js';
 import { readFrontMatter } from './front-matter.js';
 import { gatherPeople } from './gather-people.js';
 import { collectCues } from './known-cues.js';
+import { limitText } from './limit-text.js';
 import { makeSpokenOf, markNames } from './names-in-use.js';
 import { checkRawLines } from './odd-lines.js';
 import { parseMarkdown } from './parse-markdown.js';
@@ -31,7 +32,7 @@ export interface ReadScript {
 
 /**
  * Reads the bytes of a script. Never throws: a mistake is a message with its place. `script` is null only when the bytes are no
- * UTF-8 text; a script with errors comes as far as it can be read.
+ * UTF-8 text or a line is too long for one; a script with errors comes as far as it can be read.
  */
 export function readScript(bytes: Uint8Array, file: string): ReadScript {
   const { text, messages } = decodeText(bytes);
@@ -48,7 +49,9 @@ export function readScriptText(text: string, file: string): ReadScript {
   const masked = maskPrivateText(source, fence?.bodyStart ?? 0);
   messages.push(...fenceMessages, ...frontMessages, ...masked.messages, ...checkNull(source));
   // 2. Markdown to lines, each with its place.
-  const printed = printLines(parseMarkdown(masked.forParser), source, masked.forPrint);
+  const limited = limitText(masked.forParser, source, messages);
+  if (limited === null) return { script: null, messages: sortDiagnostics(messages) };
+  const printed = printLines(parseMarkdown(limited), source, masked.forPrint);
   const { lines, definitions: written } = sortOutDefinitions(printed, messages);
   checkRawLines(lines, messages);
   // 3. Lines to blocks and scenes.
