@@ -5,7 +5,7 @@ import type { ContinuityTrack, TrackEntry } from '../../plan/continuity-types.js
 import type { CostumeRush, PlanDay } from '../../plan/day-types.js';
 import type { Plan } from '../../plan/plan-types.js';
 import { type Block, bold, type Inline, joinInline, stateWords, type TableRow } from '../layout/kit.js';
-import { dayHead, slotWords } from './plan-words.js';
+import { dateWords, slotWords } from './plan-words.js';
 
 /** The shooting days side by side: how heavy each one is, what speaks against it, what is in none. */
 export function dayLoadBlocks(plan: Plan): Block[] {
@@ -22,7 +22,7 @@ export function dayLoadBlocks(plan: Plan): Block[] {
   const rows = plan.days.map(
     (day): TableRow => ({
       cells: [
-        bold(dayHead(day)),
+        bold(`Day ${day.number}, ${dateWords(day.date)}`),
         `${formatClockTime(day.call.value)} to ${formatClockTime(day.wrap.value % 1440)}`,
         day.scenes.map((slot) => slot.label).join(', '),
         formatEighths(day.eighths),
@@ -47,7 +47,9 @@ export function dayLoadBlocks(plan: Plan): Block[] {
   );
   return [
     { kind: 'heading', level: 2, text: 'The shooting days', bookmark: 'Shooting days' },
-    rows.length > 0 ? { kind: 'table', columns, rows } : { kind: 'paragraph', text: 'No shooting days yet.' },
+    rows.length > 0
+      ? { kind: 'table', columns, rows, tight: true }
+      : { kind: 'paragraph', text: 'No shooting days yet.' },
     ...(against.length > 0
       ? [
           { kind: 'heading', level: 3, text: 'What speaks against them' } as const,
@@ -110,6 +112,7 @@ export function continuityBlocks(plan: Plan): Block[] {
         { head: 'Sets for later', share: 1 },
       ],
       rows,
+      tight: true,
     },
   ];
 }
@@ -150,6 +153,7 @@ export function trackBlocks(plan: Plan): Block[] {
         { head: 'As it is shot', share: 1.6 },
       ],
       rows,
+      tight: true,
     },
   ];
 }

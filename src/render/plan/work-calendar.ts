@@ -1,7 +1,7 @@
 import type { Book } from '../../book/types.js';
 import type { Plan, Task } from '../../plan/plan-types.js';
 import { type Block, bold, type Inline, type InlineRun, type TableRow, tick } from '../layout/kit.js';
-import { dateWords, helperWords } from './plan-words.js';
+import { dateWords, helperWords, narrowDate } from './plan-words.js';
 
 /** Everything to do, by date, with a box to tick; `isMine` picks whose. */
 export function taskBlocks(
@@ -48,10 +48,10 @@ export function tickedWords({ what, things }: Task): (string | InlineRun)[] {
   ];
 }
 
-/** `Fri 12 March`, or from when to when. */
+/** `Fri 12 March`, or `Fri 12 Mar to Sat 13 Mar`. */
 export function whenWords(task: Task): Inline {
   if (task.date === null) return 'no date yet';
   return task.until === null || task.until === task.date
     ? dateWords(task.date)
-    : `${dateWords(task.date)} to ${dateWords(task.until)}`;
+    : `${narrowDate(task.date)} to ${narrowDate(task.until)}`;
 }

@@ -30,22 +30,32 @@ interface Site {
 type SheetInput = Pick<RenderInput, 'breakdown' | 'production'>;
 
 /**
- * One sheet for each shooting place, two on a page where they fit: what stands there, where a scene departs from it, what is
- * dangerous, the Sun, whom to ask. Places of whose rooms nothing is told come last.
+ * One sheet for each shooting place, two on a page where they fit, the shortest first: what stands there, where a scene departs from it,
+ * what is dangerous, the Sun, whom to ask.
  */
 export function placeSheetBlocks(input: SheetInput, index: SceneIndex): Block[] {
   const sites = listSites(input).filter((site) => hasToTell(site, index));
-  const isBare = (site: Site) =>
-    roomsOf(site, input.breakdown).every((room) => room.standing.length === 0 && room.departures.length === 0);
-  const bare = sites.filter(isBare);
-  const sheets = [
-    ...sites.filter((site) => !isBare(site)).map((site) => siteBlocks(site, input, index)),
-    ...bare.map((site) => bareBlocks(site, input, index)),
-  ];
-  return sheets.flatMap((blocks, at): Block[] => [
-    { kind: 'space', height: at === 0 ? 0 : 14 },
-    { kind: 'keep', blocks },
-  ]);
+  const sizes = new Map(sites.map((site) => [site, guessLines(site, input, index)]));
+  return [...sites]
+    .sort((a, b) => (sizes.get(a) ?? 0) - (sizes.get(b) ?? 0))
+    .flatMap((site, at): Block[] => [
+      { kind: 'space', height: at === 0 ? 0 : 14 },
+      { kind: 'keep', blocks: isBare(site, input) ? bareBlocks(site, input, index) : siteBlocks(site, input, index) },
+    ]);
+}
+
+/** True for a place of whose rooms nothing is told. */
+function isBare(site: Site, { breakdown }: SheetInput): boolean {
+  return roomsOf(site, breakdown).every((room) => room.standing.length === 0 && room.departures.length === 0);
+}
+
+/** About how many lines tell one sheet from another in length: dangers, facts two to a line, days with the Sun, rooms. */
+function guessLines(site: Site, input: SheetInput, index: SceneIndex): number {
+  const dangers = new Set(pickScenes(site.scenes, index).flatMap((scene) => scene.hazards.map((one) => one.title)));
+  const known = input.production?.book.locations.find((one) => one.id === site.location);
+  const days = input.production?.plan.days.filter((day) => day.scenes.some((slot) => site.scenes.includes(slot.scene)));
+  const rooms = isBare(site, input) ? 0 : roomsOf(site, input.breakdown).length + 2;
+  return dangers.size + (known?.facts.length ?? 0) / 2 + (days?.length ?? 0) * 2 + rooms;
 }
 
 function listSites({ breakdown, production }: SheetInput): Site[] {
@@ -80,8 +90,7 @@ function nameOf(place: PlaceEntry): string {
 function bareBlocks(site: Site, input: SheetInput, index: SceneIndex): Block[] {
   return [
     ...headBlocks(site, input, index),
-    { kind: 'paragraph', text: [bold('What stands here: '), 'nothing told. ', arrival] },
-    { kind: 'lines', count: 1 },
+    { kind: 'paragraph', text: [bold('What stands here: '), `nothing told. ${arrival} `, blank(190)] },
   ];
 }
 
@@ -91,7 +100,7 @@ function siteBlocks(site: Site, input: SheetInput, index: SceneIndex): Block[] {
     { kind: 'space', height: 4 },
     { kind: 'paragraph', text: [bold('What stands here, '), explanation], keepWithNext: true },
     dressingTable(site, input.breakdown, index),
-    { kind: 'paragraph', text: [`${arrival} `, blank(250)] },
+    { kind: 'paragraph', text: [`${arrival} `, blank(340)] },
   ];
 }
 
@@ -108,7 +117,7 @@ function headBlocks(site: Site, input: SheetInput, index: SceneIndex): Block[] {
 
 const explanation =
   'in the same spot in every scene of the room, whether the scene names it or not. Take a picture of the whole room before you move anything; put it back as it was.';
-const arrival = 'How it looked when we came (pictures, notes):';
+const arrival = 'How it looked when we came:';
 
 function dangerBlocks(scenes: readonly BreakdownScene[], { production }: SheetInput, index: SceneIndex): Block[] {
   const found = new Map<string, BreakdownScene[]>();

@@ -3,6 +3,7 @@ import { hazardCaution } from '../../trade/hazards.js';
 import { severityOf } from '../../trade/hazards-order.js';
 import type { Block } from '../layout/blocks.js';
 import { bold, danger, type Inline, inlineRuns, joinInline } from '../layout/inline.js';
+import { sizes } from '../layout/measures.js';
 import { chargeWords } from '../words/charge-words.js';
 import { indexScenes } from '../words/scene-list-words.js';
 import { qualifiedWords, raisedBy, readingWords } from './sections/danger.js';
@@ -48,8 +49,12 @@ function writeCaution({ hazard, raised, scenes }: Caution, { breakdown, producti
     label: hazard.title,
     labelWidth: 116,
     blocks: [
-      { kind: 'paragraph', text },
-      { kind: 'paragraph', text: [...inlineRuns(joinInline(raised, '; ')), '.  ', ...inlineRuns(charge)] },
+      { kind: 'paragraph', size: sizes.small, text },
+      {
+        kind: 'paragraph',
+        size: sizes.small,
+        text: [...inlineRuns(joinInline(raised, '; ')), '.  ', ...inlineRuns(charge)],
+      },
     ],
   };
 }

@@ -66,7 +66,7 @@ function setFoldNote(said: string, area: Area, type: Typesetter): Strip[] {
   return setBlocks([{ kind: 'rule' }, { kind: 'paragraph', size: 10, text }], area, type);
 }
 
-const fewestLines = 2;
+const fewestLines = 1;
 const fewLines = 5;
 const mostLines = 10;
 
