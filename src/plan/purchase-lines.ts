@@ -3,6 +3,7 @@ import { labelScenes } from '../breakdown/scene-label.js';
 import type { Breakdown, ElementEntry } from '../breakdown/types.js';
 import { categories, categoryOf } from '../trade/categories.js';
 import type { PurchaseLine } from './types.js';
+import { isUsedUpByWords } from './used-up-by-words.js';
 
 /**
  * Lists what must be got: one line for each thing of a category that is bought. A thing that the words only imply, or that is
@@ -66,5 +67,6 @@ function writeLine(element: ElementEntry, scenes: readonly string[]): PurchaseLi
     inScript: count,
     usedBy: by,
     known,
+    usedUp: isUsedUpByWords(element),
   };
 }

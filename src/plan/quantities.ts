@@ -3,7 +3,7 @@ import type { Book, BookElement } from '../book/types.js';
 import type { Breakdown, ElementEntry } from '../breakdown/types.js';
 import { fragileWords, quantityDefaults } from '../trade/quantity-defaults.js';
 import { findStateChanges } from '../trade/state-changes.js';
-import { burnsAgain, burnsDown, namesLiquid } from '../trade/used-up-words.js';
+import { burnsAgain, burnsDown } from '../trade/used-up-words.js';
 import { type CopyPlan, labelCopies, planCopies } from './copies.js';
 import { askHowMany, askWhoWears, isUncounted } from './how-many.js';
 import type { Need, Use } from './need-types.js';
@@ -13,6 +13,7 @@ import { nameSlot } from './shooting-order.js';
 import { keepThere } from './short-copies.js';
 import { conversionGround } from './state-conversion.js';
 import { askWhereEaten, askWhetherEaten, countUsedUp, type Figures, tellsEaten } from './used-up.js';
+import { isUsedUpByWords } from './used-up-by-words.js';
 import { type Appearance, listUses } from './uses.js';
 
 /** All that the count of one thing rests on. */
@@ -38,7 +39,7 @@ export function countNeed(
   });
   const isUsedUp =
     element?.usedUp ??
-    (isEatenFood(entry, uses) || (element?.perTake ?? element?.usedUpIn[0] ?? null) !== null || burnsDown(entry.name));
+    (isUsedUpByWords(entry, uses.some(tellsEaten)) || (element?.perTake ?? element?.usedUpIn[0] ?? null) !== null);
   const figures = isUsedUp
     ? countUsedUp(uses, element, takes, spare, burnsDown(entry.name) ? 'struck or burnt down in each take' : undefined)
     : countKept(entry, uses, element, takes, spare, ground);
@@ -65,13 +66,6 @@ export function countNeed(
       ...askAboutStates(uses, element),
     ],
   };
-}
-
-/** Food is eaten where the words say so; what a mark or a note calls food, and what is poured, counts as eaten until the book says no. */
-function isEatenFood({ category, known, name }: ElementEntry, uses: readonly Use[]): boolean {
-  if (category !== 'food') return false;
-  if (known === 'found' && !namesLiquid(name)) return uses.some(tellsEaten);
-  return true;
 }
 
 /** A thing of the kit: the book says how many. */

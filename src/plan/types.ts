@@ -17,4 +17,6 @@ export interface PurchaseLine {
   readonly inScript: number | null;
   readonly usedBy: readonly string[];
   readonly known: Known;
+  /** True when the words say that each take uses one up; else it is the filmmaker's answer. */
+  readonly usedUp: boolean;
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { listPurchases } from '../../src/plan/purchase-lines.js';
+import { isUsedUpByWords } from '../../src/plan/used-up-by-words.js';
 import { breakDown, type Told } from '../support/break-down.js';
 
 const script = `---
@@ -38,6 +39,21 @@ const told: Told = {
 };
 
 describe('the purchase list', () => {
+  it('says what each take uses up as the words tell, and as the plan counts it', () => {
+    const food = { category: 'food', words: 'it', known: 'found' } as const;
+    const thing = (name: string, part: object = {}) =>
+      ({ name, states: [], category: 'props', known: 'found', ...part }) as const;
+    const eaten = { states: [{ state: 'eaten', scene: 's1', onCamera: true }] };
+    expect([
+      isUsedUpByWords(thing('cigarette')),
+      isUsedUpByWords(thing('candle')),
+      isUsedUpByWords(thing('bun', food)),
+      isUsedUpByWords(thing('bun', { ...food, ...eaten })),
+      isUsedUpByWords(thing('bun', { ...food, known: 'marked' })),
+      isUsedUpByWords(thing('tea', food)),
+    ]).toEqual([true, false, false, true, true, true]);
+  });
+
   it('has one line a thing of a bought category, by department, then first scene', () => {
     const lines = listPurchases(breakDown(script, told).breakdown);
     expect(

@@ -287,7 +287,7 @@ export const breadVanPurchases: readonly PurchaseLine[] = [
     usedBy: ['Nora'],
     known: 'noted',
   }),
-  makePurchase({ name: 'bread dough', category: 'food', usedBy: ['Nora'] }),
+  makePurchase({ name: 'bread dough', category: 'food', usedBy: ['Nora'], usedUp: true }),
   makePurchase({
     name: 'storm lantern',
     scenes: ['2'],

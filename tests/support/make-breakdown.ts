@@ -203,6 +203,7 @@ export function makePurchase(part: Partial<PurchaseLine> & Pick<PurchaseLine, 'n
     scenes: ['1'],
     firstScene: '1',
     states: [],
+    usedUp: false,
     inScript: null,
     usedBy: [],
     known: 'marked',

@@ -6,6 +6,7 @@ import { helperFor } from '../../plan/helper-for.js';
 import type { PlanLine } from '../../plan/line-types.js';
 import type { Use } from '../../plan/need-types.js';
 import { countThere, shortWords } from '../../plan/short-copies.js';
+import { listEating } from '../../plan/used-up.js';
 import { type Block, blank, bold, danger, type Inline, type TableRow } from '../layout/kit.js';
 import { labelOf } from '../words/scene-list-words.js';
 import { capitalize } from '../words/story-words.js';
@@ -149,7 +150,7 @@ function noteBlocks(
   const ids = new Set(scenes.map((scene) => scene.id));
   const changing = plan.lines.flatMap((line) =>
     line.need.uses
-      .filter((use) => ids.has(use.scene) && use.onCamera !== null && use.onCamera !== 'reset')
+      .filter((use) => !line.need.usedUp && ids.has(use.scene) && use.onCamera !== null && use.onCamera !== 'reset')
       .map((use) => `sc ${use.slot.label}: ${line.name} → ${use.stateOut} (${readyWords(line, use)})`),
   );
   const returns = plan.lines.filter((line) => line.back === day.date).map((line) => returnWords(line, day));
@@ -168,12 +169,33 @@ function noteBlocks(
   const section = (label: string, entries: readonly Inline[]): Block[] =>
     entries.length === 0 ? [] : [{ kind: 'section', label, labelWidth: 60, blocks: [{ kind: 'entries', entries }] }];
   return [
-    ...section('Gets spoilt', changing.slice(0, 5)),
+    ...section('Gets spoilt', spoiltEntries(changing, usedUpWords(plan.lines, ids))),
     ...section('Going back', returns),
     ...section('Watch', warnings.slice(0, 5)),
     ...section('Things', folding === 'places in short' || noted.length === 0 ? [] : [joinNotes(noted)]),
     ...section('Note', [...(day.note ? [day.note] : []), ...pullListWords(day, book)]),
   ];
+}
+
+/** What is used up in each take, in one line, and the first changes that leave nothing as it was; of more the pull lists tell. */
+function spoiltEntries(changing: readonly string[], usedUp: readonly string[]): string[] {
+  const more = changing.length - mostSpoilt;
+  return [
+    ...changing.slice(0, mostSpoilt),
+    ...(more > 0 ? [`and ${more} more: see the pull lists`] : []),
+    ...(usedUp.length > 0 ? [`used up in each take: ${usedUp.join('; ')}`] : []),
+  ];
+}
+
+const mostSpoilt = 5;
+
+function usedUpWords(lines: readonly PlanLine[], scenes: ReadonlySet<string>): string[] {
+  return lines
+    .filter(({ need, status }) => need.usedUp && status !== 'done without' && status !== 'replaced')
+    .flatMap(({ need, element, name }) => {
+      const here = listEating(need.uses, element).filter((use) => scenes.has(use.scene));
+      return here.length === 0 ? [] : [`${name} (sc ${here.map((use) => use.slot.label).join(', ')})`];
+    });
 }
 
 /** How many copies the takes of a change find, never more than there are. */

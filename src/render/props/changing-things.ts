@@ -1,4 +1,5 @@
 import type { Breakdown, ElementEntry } from '../../breakdown/types.js';
+import { isUsedUpByWords } from '../../plan/used-up-by-words.js';
 import { type Block, blank, bold, type Inline, type TableRow } from '../layout/kit.js';
 import { labelOf, listScenes, type SceneIndex } from '../words/scene-list-words.js';
 import { handledCategories } from './prop-categories.js';
@@ -24,12 +25,12 @@ const explanation =
   'A change on camera that cannot be undone uses up one piece in every take. A change between scenes uses none, but it needs one piece for each look, unless the earlier scene is shot first.';
 
 function changes(thing: ElementEntry): boolean {
-  return thing.states.length > 0 || thing.category === 'food';
+  return thing.states.length > 0 || isUsedUpByWords(thing);
 }
 
 function chainRow(thing: ElementEntry, index: SceneIndex): TableRow {
   const eaten =
-    thing.category === 'food' && thing.states.length === 0
+    isUsedUpByWords(thing) && thing.states.length === 0
       ? [`used up in each take, sc ${listScenes(thing.scenes, index)}`]
       : [];
   const states = thing.states.map((state) => stateLine(state, index));

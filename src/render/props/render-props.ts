@@ -4,6 +4,7 @@ import type { Render } from '../types.js';
 import { readBookNotes } from '../words/book-notes.js';
 import { readFirstBlocks } from '../words/read-first.js';
 import { indexScenes } from '../words/scene-list-words.js';
+import { listUsedUp } from '../words/used-up.js';
 import { changingBlocks } from './changing-things.js';
 import { paperBlocks } from './paper-and-screens.js';
 import { placeSheetBlocks } from './place-sheets.js';
@@ -34,7 +35,7 @@ export const renderProps: Render = async (input) => {
         readFirstBlocks(input, index, { title: 'Props', howTo, categories, reach: categories, dangersStand }),
         parts.front,
       ),
-      ...runningBlocks(breakdown, readBookNotes(input.production), index),
+      ...runningBlocks(breakdown, readBookNotes(input.production), listUsedUp(breakdown, input.production), index),
       // With a book the plan says how many, and how each state begins.
       ...(input.production === null ? changingBlocks(breakdown, index) : []),
       ...paperBlocks(input, index),

@@ -17,8 +17,13 @@ const columns = [
 ];
 
 /** Everything in hand, in story order: who has it, its state at the start and end of each scene, where it goes. */
-export function runningBlocks(breakdown: Breakdown, notes: BookNotes, index: SceneIndex): Block[] {
-  const known = { where: findAppearances(breakdown), notes, index };
+export function runningBlocks(
+  breakdown: Breakdown,
+  notes: BookNotes,
+  usedUp: ReadonlySet<string>,
+  index: SceneIndex,
+): Block[] {
+  const known = { where: findAppearances(breakdown), notes, usedUp, index };
   const rows = breakdown.scenes.flatMap((scene) => sceneRows(scene, known));
   return [
     { kind: 'heading', level: 2, text: 'In hand, scene by scene', bookmark: 'In hand, scene by scene' },
@@ -35,6 +40,8 @@ const mostKept = 16;
 interface Known {
   readonly where: Appearances;
   readonly notes: BookNotes;
+  /** Ids of what each take uses up. */
+  readonly usedUp: ReadonlySet<string>;
   readonly index: SceneIndex;
 }
 
@@ -53,7 +60,7 @@ function headingCell(scene: BreakdownScene): Inline[] {
   return [[bold(headingSentence(scene)), `, ${dayWords(scene.storyDay.label)}`], ...dangerLines(scene)];
 }
 
-function thingRow(thing: SceneElement, scene: BreakdownScene, { where, notes, index }: Known): TableRow {
+function thingRow(thing: SceneElement, scene: BreakdownScene, { where, notes, usedUp, index }: Known): TableRow {
   const known = knownWords(thing, index.labels);
   const note = notes.get(thing.id);
   const isFirst = where.get(thing.id)?.[0] === index.positions.get(scene.id);
@@ -71,7 +78,7 @@ function thingRow(thing: SceneElement, scene: BreakdownScene, { where, notes, in
       },
       thing.by ?? '',
       stateWords(thing),
-      nextWords(thing, scene, where, index),
+      nextWords(thing, scene, where, index) ?? (usedUp.has(thing.id) ? 'used up' : 'ends here'),
     ],
   };
 }
@@ -91,9 +98,8 @@ function findAppearances(breakdown: Breakdown): Appearances {
   return found;
 }
 
-function nextWords(thing: SceneElement, scene: BreakdownScene, where: Appearances, index: SceneIndex): string {
+function nextWords(thing: SceneElement, scene: BreakdownScene, where: Appearances, index: SceneIndex): string | null {
   const here = index.positions.get(scene.id) ?? 0;
   const next = where.get(thing.id)?.find((position) => position > here);
-  if (next !== undefined) return `sc ${labelOf(index.scenes[next]?.id ?? '', index)}`;
-  return thing.category === 'food' ? 'used up' : 'ends here';
+  return next === undefined ? null : `sc ${labelOf(index.scenes[next]?.id ?? '', index)}`;
 }

@@ -1,7 +1,6 @@
 import type { PurchaseLine } from '../../plan/types.js';
 import { groupRow } from '../layout/group-row.js';
 import { type Block, blank, bold, type Inline, knownWords, type TableRow, tick } from '../layout/kit.js';
-import { isUsedUp } from './purchases-csv.js';
 
 const columns = [
   { head: 'What', share: 3 },
@@ -48,7 +47,7 @@ function purchaseRow(line: PurchaseLine): TableRow {
       scenesCell(line),
       line.inScript === null ? '' : String(line.inScript),
       blank(32),
-      isUsedUp(line) ? 'yes' : [tick, ' yes  ', tick, ' no'],
+      line.usedUp ? 'yes' : [tick, ' yes  ', tick, ' no'],
       line.usedBy.join(', '),
       blank(70),
       blank(38),

@@ -37,7 +37,7 @@ function purchaseCells(line: PurchaseLine): Cell[] {
     joinCell(line.states),
     line.inScript,
     null,
-    isUsedUp(line) ? 'yes' : null,
+    line.usedUp ? 'yes' : null,
     joinCell(line.usedBy),
     line.known,
     null,
@@ -45,9 +45,4 @@ function purchaseCells(line: PurchaseLine): Cell[] {
     null,
     null,
   ];
-}
-
-/** True for what its category already says is used up: food and drink. All else is the filmmaker's answer. */
-export function isUsedUp(line: Pick<PurchaseLine, 'category'>): boolean {
-  return line.category === 'food';
 }

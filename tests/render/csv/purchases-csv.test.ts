@@ -35,7 +35,7 @@ describe('purchases.csv', () => {
     expect(row('crate')['in script']).toBe('6');
   });
 
-  it('knows only of food that each take uses it up', () => {
+  it('says of what the words tell that each take uses it up', () => {
     expect(row('bread dough')['used up in each take? yes / no']).toBe('yes');
     expect(row('letter')['used up in each take? yes / no']).toBe('');
   });

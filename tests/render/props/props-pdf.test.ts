@@ -39,7 +39,7 @@ describe('props.pdf', () => {
       'bread van sc 4A',
       'yard dog ends here',
       '6 × crate (found) ends here',
-      'matches (implied, likely) ends here',
+      'matches (implied, likely) used up',
       'van key (carried from sc 1) Tomi in Tomi’s pocket ends here',
       '3 Inside, Family kitchen, day (flashback, 1974), flashback day F1',
       'letter Nora → torn ends here',
