@@ -1,6 +1,7 @@
 import { findBodyStates } from './body-states.js';
 import type { Clauses } from './clause-types.js';
 import { type Event, findEvents } from './events.js';
+import { isPictured, namesPicture } from './implied/unreal.js';
 import type { Lexicon } from './lexicon.js';
 import { quotedPlaces } from './quoted-words.js';
 import type { Token } from './reading.js';
@@ -12,11 +13,14 @@ export function readEvents(clauses: Clauses, lexicon: Lexicon): Event[] {
   if (clauses.sentence.kind !== 'action') return [];
   if (isTitleLine(clauses.sentence)) return [titleEvent(clauses.sentence.tokens)];
   const quoted = quotedPlaces(clauses.sentence.tokens);
-  const bodies = findBodyStates(clauses, lexicon).filter(({ at }) => !quoted.has(at));
+  const { tokens } = clauses.sentence;
+  const shows = namesPicture(tokens);
+  const isShown = ({ at, category }: Pick<Event, 'at' | 'category'>) =>
+    /^(?:effects|visual-effects|stunts)$/.test(category) && isPictured(tokens, { first: at, core: at, last: at });
+  const isHere = (one: Pick<Event, 'at' | 'category'>) => !quoted.has(one.at) && !(shows && isShown(one));
+  const bodies = findBodyStates(clauses, lexicon).filter(isHere);
   const told = bodies.some(({ category, at }) => category === 'makeup' && bleeds(clauses, at));
-  const events = findEvents(clauses, lexicon).filter(
-    ({ at, category }) => !quoted.has(at) && !(told && category === 'makeup'),
-  );
+  const events = findEvents(clauses, lexicon).filter((one) => isHere(one) && !(told && one.category === 'makeup'));
   return [...events, ...bodies.filter((state) => !events.some((one) => one.at === state.at))];
 }
 

@@ -172,6 +172,17 @@ export const eventRules: readonly EventRule[] = [
       f.subject.source !== 'unknown',
   },
   {
+    category: 'effects',
+    words: 'a thing falls from a height',
+    holds: (f) =>
+      f.doer === 'thing' &&
+      /^(?:fall|drop|crash)$/.test(f.deed.lemma) &&
+      /^[pdwv]/.test(f.subject?.letters ?? '') &&
+      f.hit === null &&
+      any(f.rest, /^(?:from|off)$/) &&
+      any(f.rest, /^(?:roof|sky|ceiling|window|balcony|cliff|rafters|scaffolding|crane|plane|flies)$/),
+  },
+  {
     category: 'sound',
     words: 'a thing is smashed: it is heard',
     holds: (f) => f.deed.lemma === 'smash' && f.doer === 'thing' && f.hit === null,

@@ -1,4 +1,5 @@
 import type { Clauses, Part } from './clause-types.js';
+import { isFigure } from './implied/unreal.js';
 import type { Kind } from './kinds.js';
 import type { Token } from './reading.js';
 
@@ -20,6 +21,8 @@ export function isNoThingHere(part: Part, kind: Kind, clauses: Clauses): boolean
     isMereLight(part, kind, clauses) ||
     isPartOfGarment(part, kind, clauses) ||
     isOnlySource(part, kind, clauses) ||
+    isSpokenOver(part) ||
+    isFeeling(part, kind, clauses) ||
     isSaying(kind, clauses.sentence.text)
   );
 }
@@ -74,6 +77,20 @@ function isOnlySource({ phrase }: Part, { letters }: Kind, clauses: Clauses): bo
   return own !== undefined && own.role !== 'object' && /^(?:s|e)/.test(clauses.kindOf(own.phrase).letters);
 }
 
+/** "They row about money", "she dreams about horses". */
+const isSpokenOver = ({ preposition, deed }: Part) =>
+  preposition === 'about' && deed !== null && speaking.has(deed.lemma);
+const speaking = new Set(
+  `argue row quarrel fight bicker talk speak chat gossip joke ask complain worry think dream sing lie hear know learn care forget wonder rave
+  boast brag moan grumble enquire inquire`.split(/\s+/),
+);
+
+/** "a mist of tears", "a storm of applause". */
+const isFeeling = ({ phrase }: Part, { letters }: Kind, { sentence: { tokens } }: Clauses) =>
+  /^[ekv]/.test(letters) &&
+  tokens[phrase.end]?.lower === 'of' &&
+  isFigure(tokens, { first: phrase.start, core: phrase.head, last: phrase.end - 1 });
+
 /** Sayings that name a thing and mean none, by the word they name. */
 const sayings = new Map<string, RegExp>(
   Object.entries({
@@ -87,6 +104,7 @@ const sayings = new Map<string, RegExp>(
     goose: /\bwild goose chase\b/i,
     ship: /\bships? has sailed\b|\bships in the night\b/i,
     train: /\btrain of thought\b/i,
+    bow: /\btak(?:es?|ing) (?:a|her|his|their) bows?\b/i,
     bag: /\bcat out of the bag\b/i,
     hole: /\bhole in (?:his|her|their) pocket\b/i,
     money: /\bmoney burns\b|\bfor (?:love or )?money\b/i,

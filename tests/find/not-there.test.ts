@@ -34,6 +34,14 @@ describe('what is named and not there', () => {
     for (const one of ['ship', 'dog', 'man']) expect(pictured).not.toContain(one);
   });
 
+  it('is what a picture shows happening, what somebody speaks about, and a feeling', () => {
+    expect(names('The photo of a burning ship hangs over the bar.')).toEqual(['photo']);
+    expect(names('They row about money. Anna dreams about horses.')).toEqual([]);
+    expect(names('A mist of tears.')).toEqual([]);
+    expect(names('Anna takes a bow.')).toEqual([]);
+    expect(names('A piano falls from the roof.')).toEqual(['piano', 'piano falls']);
+  });
+
   it('is a saying, dirt, the tank of a car, light that only falls', () => {
     expect(names('Nobody speaks of the elephant in the room.')).toEqual([]);
     expect(names('Bill shakes off the grit.')).toEqual([]);

@@ -142,7 +142,7 @@ function isPlaceInPicture(tokens: readonly Token[], at: number): boolean {
 }
 
 /** "a wave of panic", "panic strikes her", "a sea of faces". */
-function isFigure(tokens: readonly Token[], { core, last }: Stretch): boolean {
+export function isFigure(tokens: readonly Token[], { core, last }: Stretch): boolean {
   const word = tokens[core] as Token;
   if (word.tag === 'noun' || word.tag === 'adjective') return isMass(tokens, last);
   if (word.tag !== 'verb' && word.tag !== 'participle') return false;

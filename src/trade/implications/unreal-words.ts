@@ -22,7 +22,7 @@ export const unrealWords = {
   /** What befalls someone as a figure of speech: "a wave of panic hits her". */
   feelings: `panic relief grief anger rage fury joy fear terror dread horror shame guilt hope love hatred jealousy envy laughter applause emotion
     nausea dizziness despair pity tenderness pride regret longing nostalgia sadness sorrow loneliness boredom excitement
-    realisation realization recognition doubt exhaustion tiredness fatigue remorse memory silence sleep inspiration`,
+    realisation realization recognition doubt tear tears exhaustion tiredness fatigue remorse memory silence sleep inspiration`,
   /** What comes in floods, seas and storms without any water or wind: "a sea of faces". */
   masses: `face head hand people umbrella hat paper paperwork letter question word voice sound noise music light colour color sunlight moonlight
     abuse insult protest thought idea confetti petal green gold grass corn`,
