@@ -1,5 +1,5 @@
 import { type CalendarDate, earliest } from '../base/calendar-date.js';
-import { isHere, isOpenAgain, isOwnShort } from './line-status.js';
+import { comesByItself, isHere, isOpenAgain, isOwnShort } from './line-status.js';
 import type { PlanLine } from './line-types.js';
 import type { Task } from './plan-types.js';
 
@@ -9,8 +9,8 @@ export type TaskDraft = Omit<Task, 'late' | 'things'> & { readonly late?: true; 
 /** Adds one task of a thing. */
 export type Add = (kind: Task['kind'], date: CalendarDate | null, words: string, rest?: Partial<TaskDraft>) => void;
 
-/** Ordering, asking, fetching and putting aside of one thing, with all that shares its packs, and of its raw material. */
-export function addGetting(line: PlanLine, lines: readonly PlanLine[], add: Add): void {
+/** Ordering, asking, fetching and putting aside of one thing, with all that shares its packs, and of its raw material. `isFromAnother`: false for what belongs to the helper who looks after it. */
+export function addGetting(line: PlanLine, lines: readonly PlanLine[], isFromAnother: boolean, add: Add): void {
   for (const [index, one] of line.dates.materials.entries()) {
     const amount = one.pieces > 1 ? `${one.pieces} × ${one.what}` : one.what;
     add('order', one.recommended, `order ${amount} for ${line.name}${placed(one.from)}`, {
@@ -19,10 +19,10 @@ export function addGetting(line: PlanLine, lines: readonly PlanLine[], add: Add)
     });
   }
   const isOpen = isOpenAgain(line.element);
-  if ((line.need.toGet > 0 || isOpen) && line.pooledWith === null) addThing(line, lines, isOpen, add);
+  if ((line.need.toGet > 0 || isOpen) && line.pooledWith === null) addThing(line, lines, isOpen, isFromAnother, add);
 }
 
-function addThing(line: PlanLine, lines: readonly PlanLine[], isOpen: boolean, add: Add): void {
+function addThing(line: PlanLine, lines: readonly PlanLine[], isOpen: boolean, isFromAnother: boolean, add: Add): void {
   const source = line.source.value;
   const at = placed(line.from ?? line.owner);
   // Only what is bought comes in packs.
@@ -35,12 +35,19 @@ function addThing(line: PlanLine, lines: readonly PlanLine[], isOpen: boolean, a
   const date = mates.reduce((first, one) => earliest(first, one.dates.recommended), line.dates.recommended);
   if (source === 'buy') add('order', date, `order${again} ${what}${at}`, done);
   if (source === 'hire') add('order', date, `book the hire of${again} ${what}${at}`, done);
-  if (source === 'borrow') add('ask', date, `ask to borrow${again} ${what}${at}`, done);
+  // Nobody asks himself: what is the helper's own is only brought.
+  if (source === 'borrow' && isFromAnother) add('ask', date, `ask to borrow${again} ${what}${at}`, done);
   if (source === 'make' && (line.dates.materials.length === 0 || isOpen)) {
     add('order', date, `get the material${again} for ${what}${at}`, done);
   }
   if (source === 'hire' || source === 'borrow') {
-    add('fetch', line.collect ?? line.dates.inHand, `fetch ${what}${at}, photograph its condition`, { done: has });
+    const comes = comesByItself(line.need, line.element);
+    const words = comes
+      ? `see that ${what} comes${at}`
+      : isFromAnother
+        ? `fetch ${what}${at}`
+        : `bring ${what}, your own`;
+    add('fetch', line.collect ?? line.dates.inHand, `${words}, photograph its condition`, { done: has });
   }
   if (source === 'own') {
     const mine = isOwnShort(line.need, line.element) ? nameCount(line, line.need.have) : what;

@@ -1,4 +1,5 @@
 import { addDays, type CalendarDate } from '../base/calendar-date.js';
+import { slug } from '../base/slug.js';
 import { matchEntries } from '../book/match-entries.js';
 import type { Book } from '../book/types.js';
 import type { Breakdown } from '../breakdown/types.js';
@@ -48,7 +49,8 @@ function lineTasks(line: PlanLine, lines: readonly PlanLine[], book: Book): Task
   const add = (kind: Task['kind'], date: CalendarDate | null, words: string, rest: Partial<TaskDraft> = {}) => {
     tasks.push({ id: `${line.id}/${rest.id ?? kind}`, kind, date, what: words, ...base, ...omitId(rest) });
   };
-  addGetting(line, lines, add);
+  const isFromAnother = !isHelpersOwn(line.owner ?? line.from, who, book);
+  addGetting(line, lines, isFromAnother, add);
   if (element?.fitting)
     add('fit', element.fitting, `fit ${line.name}`, { done: element.fitting < (element.checked ?? '') });
   const rough = listRoughCopies(line);
@@ -60,11 +62,17 @@ function lineTasks(line: PlanLine, lines: readonly PlanLine[], book: Book): Task
   addPrep(line, book, add);
   if (element?.test) add('test', element.test, `camera test of ${line.name}`);
   if (element?.rehearsal) add('rehearse', element.rehearsal, `rehearsal with ${line.name}`);
-  if (line.back !== null)
+  if (line.back !== null && isFromAnother)
     add('return', line.back, `${line.name}: back with ${line.owner ?? line.from ?? 'its owner'} today`, {
       done: Boolean(element?.depositReturned),
     });
   return tasks;
+}
+
+/** True when the owner of a thing is the helper who looks after it, by name or id. */
+function isHelpersOwn(owner: string | null, who: string | null, { helpers }: Book): boolean {
+  const helper = helpers.find(({ id }) => id === who);
+  return owner !== null && helper !== undefined && [helper.id, helper.name].map(slug).includes(slug(owner));
 }
 
 function omitId({ id: _, ...rest }: Partial<TaskDraft>): Partial<TaskDraft> {

@@ -89,3 +89,30 @@ describe('when money goes out', () => {
     ]);
   });
 });
+
+describe('what is lent', () => {
+  const helpers = 'helpers:\n  bo: { name: Bo, does: [props] }\n';
+  const words = (owner: string, name = 'trunk', category: 'props' | 'vehicles' = 'props') =>
+    planOf(
+      { scenes: [{ things: { [name]: {} } }], categories: { [name]: category } },
+      `${day}${helpers}elements:\n  ${name}: { get: borrow, owner: ${owner} }\n`,
+    )
+      .tasks.filter((one) => ['ask', 'fetch', 'return'].includes(one.kind))
+      .map((one) => one.what);
+
+  it('is asked for, fetched and given back', () => {
+    expect(words('Ada')).toEqual([
+      'ask to borrow trunk (Ada)',
+      'fetch trunk (Ada), photograph its condition',
+      'trunk: back with Ada today',
+    ]);
+  });
+
+  it('is only brought by the helper whose own it is', () => {
+    expect(words('Bo')).toEqual(['bring trunk, your own, photograph its condition']);
+  });
+
+  it('comes with its owner where nobody can carry it', () => {
+    expect(words('Ada', 'tractor', 'vehicles')).toContain('see that tractor comes (Ada), photograph its condition');
+  });
+});
