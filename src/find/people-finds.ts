@@ -103,7 +103,7 @@ function introduced(clauses: readonly Clauses[], lexicon: Lexicon): PersonFind[]
 function nameAt(tokens: readonly Token[], at: number, lexicon: Lexicon): number {
   let size = 0;
   while (isUnknownName(tokens[at + size])) size++;
-  if (size === 0 || isUnknownName(tokens[at - 1])) return 0;
+  if (size === 0 || isUnknownName(tokens[at - 1]) || isSurname(tokens, at)) return 0;
   const own = tokens.slice(at, at + size);
   const given = own.some((token) =>
     /^(?:women|men)$/.test(
@@ -116,6 +116,12 @@ function nameAt(tokens: readonly Token[], at: number, lexicon: Lexicon): number 
   const capitals =
     own.every((token) => /^\p{Lu}{2,}$/u.test(token.text)) && tokens.some((token) => /\p{Ll}{2}/u.test(token.text));
   return aged || (given && (capitals || next?.tag === 'verb' || next?.tag === 'possessive')) ? size : 0;
+}
+
+/** MARISOL REYES is the MARISOL of the cues. */
+function isSurname(tokens: readonly Token[], at: number): boolean {
+  const [before, own] = [tokens[at - 1], tokens[at]];
+  return before?.tag === 'name' && before.person !== null && own?.start === before.end + 1;
 }
 
 const isUnknownName = (token: Token | undefined) => token?.tag === 'name' && token.person === null;

@@ -28,6 +28,10 @@ export const lineMessages = {
     actual: name,
     expected: [other],
   })),
+  'cue-beside': define<{ name: string }>('warning', 'Two names side by side over a speech', ({ name }) => ({
+    reason: `Expected one name over a speech, found two columns; they are read as one speech of ${name}.`,
+    hint: 'Write the two speeches one under the other; for words said together begin the second with `(at once)`.',
+  })),
   'cue-colon': define<{ name: string }>('info', 'A name with a colon', ({ name }) => ({
     reason: `Expected the name alone on its line, found \`${name}:\`.`,
     hint: `It is read as a speech; write \`${name}\` without the colon.`,

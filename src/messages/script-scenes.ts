@@ -43,10 +43,14 @@ export const sceneMessages = {
     reason: 'Expected a space behind the `#` signs, found none.',
     hint: 'It is read as a heading all the same; write `## INT. KITCHEN - DAY`.',
   })),
-  'heading-small-letters': define<{ written: string }>('warning', 'A scene line in small letters', ({ written }) => ({
-    reason: `Expected capitals at the start of a scene line, found \`${written}\`; the line is read as action.`,
-    hint: `Write \`${written.toUpperCase()}\`, or put \`## \` before it.`,
-  })),
+  'heading-small-letters': define<{ written: string; text: string }>(
+    'warning',
+    'A scene line in small letters',
+    ({ written, text }) => ({
+      reason: `Expected capitals at the start of a scene line, found \`${written}\`; the line is read as action.`,
+      hint: `If it is a scene, write \`${text.toUpperCase()}\`, or put \`## \` before it.`,
+    }),
+  ),
   'heading-setting-in-full': define<{ written: string; short: string }>(
     'info',
     'INTERIOR or EXTERIOR written in full',

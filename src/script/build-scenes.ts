@@ -144,6 +144,6 @@ export function placeNotes(
 /** A title typed as plain text: a short first line without a stop, with at most two lines under it; null for anything else. */
 function titleOf(block: Block): string | null {
   if (block.kind !== 'action' || block.lines.length > 3) return null;
-  const text = block.lines[0]?.text ?? '';
+  const text = (block.lines[0]?.text ?? '').replace(/^(?:title|name)\s*:\s*/i, '');
   return text.length <= 60 && !/[.!?:]$/.test(text) ? text : null;
 }

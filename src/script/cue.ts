@@ -15,6 +15,8 @@ export interface CueShape {
   readonly bare: boolean;
   /** True when a parenthesis behind the name was left open. */
   readonly unclosed: boolean;
+  /** True when two names stood side by side, over two columns of words. */
+  readonly beside: boolean;
   /** The age behind the name, as in `NORA, 40`; null when none stands there. */
   readonly age: string | null;
 }
@@ -37,7 +39,8 @@ export function readCue(line: string, isCastName: (name: string) => boolean): Cu
   const unclosed = /\S\s*\([^()]*$/.test(closed);
   const { name: full, extensions: bracketed, typed } = takeExtensions(unclosed ? `${closed})` : closed);
   const bareMatch = bracketed.length === 0 ? bareExtension(full) : null;
-  const written = (bareMatch ? bareMatch.name : full).replace(/\s+/g, ' ');
+  const beside = besideNames(bareMatch ? bareMatch.name : full);
+  const written = beside ?? (bareMatch ? bareMatch.name : full).replace(/\s+/g, ' ');
   const { name, age } = isCastName(written) ? { name: written, age: null } : takeAge(written);
   const extensions = bareMatch ? [bareMatch.extension] : bracketed;
   if (!(isCastName(name) || isCueName(name))) return null;
@@ -49,8 +52,15 @@ export function readCue(line: string, isCastName: (name: string) => boolean): Cu
     colon,
     bare: bareMatch !== null,
     unclosed,
+    beside: beside !== null,
     age,
   };
+}
+
+/** `NORA      IVO`, two speeches side by side, are spoken by both; null for one name. */
+function besideNames(text: string): string | null {
+  const columns = text.split(/[ \t]{4,}/);
+  return columns.length === 2 && columns.every(isCueName) ? columns.join(' & ') : null;
 }
 
 /** `NORA, 40` is NORA, with an age that belongs in the action. */

@@ -23,7 +23,7 @@ export function checkActionLine(line: RawLine, before: RawLine | null, context: 
   if (inside !== null) messages.push(sayScript('heading-behind-words', { text: line.text, meant: inside }, line.at));
   else if (before === null && mayBeScene(line.text))
     messages.push(sayScript('line-may-be-scene', { text: line.text, meant: suggestHeading(line.text) }, line.at));
-  if (written !== null) messages.push(sayScript('heading-small-letters', { written }, line.at));
+  if (written !== null) messages.push(sayScript('heading-small-letters', { written, text: line.text }, line.at));
   const name = written === null ? speakerOnOneLine(line.text, context.cues) : null;
   if (name !== null) messages.push(sayScript('speech-on-one-line', { name }, line.at));
   const first = before === null || before.stray !== line.stray;

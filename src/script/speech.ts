@@ -54,6 +54,7 @@ function needsSign(line: RawLine): boolean {
 }
 
 function sayCueOddities(cue: CueShape, line: RawLine, context: SpeechContext): void {
+  if (cue.beside) context.messages.push(sayScript('cue-beside', { name: cue.name }, line.at));
   if (cue.colon) context.messages.push(sayScript('cue-colon', { name: cue.name }, line.at));
   if (cue.age !== null) {
     context.messages.push(sayScript('cue-age', { name: cue.name, age: cue.age }, line.at));
