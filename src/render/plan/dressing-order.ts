@@ -11,7 +11,7 @@ const columns = [
   { head: '', width: 12 },
   { head: 'Ready by\nabout', width: 50 },
   { head: 'Scene', width: 36 },
-  { head: 'Who', share: 1 },
+  { head: 'Who', share: 1.5 },
   { head: 'Change', width: 52 },
   { head: 'State in → out', share: 2.4 },
   { head: 'Dressing', share: 1.2 },

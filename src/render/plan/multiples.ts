@@ -78,7 +78,7 @@ function multipleRow(line: PlanLine): TableRow {
 export function getWithPacks(line: PlanLine): string {
   const get = getWords(line);
   if (line.pooledWith !== null) return `${get}, shared pack`;
-  return line.packText === null || line.packs === 0
+  return get === '?' || line.packText === null || line.packs === 0
     ? get
     : `${get}: ${counted(line.packs, 'pack')} of ${line.packText}`;
 }

@@ -43,14 +43,14 @@ function card(line: PlanLine): Block[] {
     [
       bold('Hero and spares: '),
       need.uncounted ? blank(60) : goodWords(need),
-      bold('  Stand-in: '),
-      rough && rough.standIns.length > 0 ? copyWords(rough.standIns) : blank(60),
+      bold('  Stand-in:\u00a0'),
+      rough && rough.standIns.length > 0 ? copyWords(rough.standIns) : blank(40),
     ],
     ...(rough && rough.background.length > 0 ? [[bold('Background: '), copyWords(rough.background)]] : []),
     [
       bold('From: '),
       `${sourceWords(line.source.value)}${line.from ? `, ${line.from}` : line.owner ? `, ${line.owner}` : ''}`,
-      bold('  Lives in: '),
+      bold('  Lives in:\u00a0'),
       line.box ?? blank(90),
     ],
     ...(element && element.pictures.length > 0 ? [[bold('Pictures: '), element.pictures.join(', ')]] : []),

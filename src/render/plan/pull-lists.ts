@@ -19,7 +19,7 @@ const columns = [
   { head: 'Scenes', width: 40 },
   { head: 'What, and which copies', share: 3.4 },
   { head: 'How it looks', share: 1.2 },
-  { head: 'Who has it', share: 1 },
+  { head: 'Who has it', share: 1.3 },
 ];
 
 /** What is pulled for each shooting day, in shooting order, by box: tick out, on set, back. */
@@ -79,7 +79,7 @@ function rowsOf(line: PlanLine, scenes: ReadonlySet<string>, plan: Plan): TableR
     const copies = [...new Set(same.flatMap((one) => one.copies))];
     const count = Math.max(copies.length, ...same.map(({ use }) => use.count));
     const used = same.map(({ use }) => use);
-    const shown = line.need.recommended > 1 || line.element?.label ? copyWords(copies) : '';
+    const shown = tellsCopies(line, copies) ? copyWords(copies) : '';
     const what = {
       stack: [
         [bold(whatWords(line, count, place === 0, used)), shown === '' ? '' : ` ${shown}`],
@@ -91,6 +91,11 @@ function rowsOf(line: PlanLine, scenes: ReadonlySet<string>, plan: Plan): TableR
       cells: [tick, tick, tick, used.map((use) => use.slot.label).join(', '), what, look, who],
     };
   });
+}
+
+/** True when the labels say more than the name: the book's own, or numbers that tell copies apart. */
+function tellsCopies({ need, element }: PlanLine, copies: readonly string[]): boolean {
+  return (need.recommended > 1 && copies.some((copy) => /-\d+$/.test(copy))) || Boolean(element?.label);
 }
 
 /** The stand-ins and background copies that go along. */
@@ -110,7 +115,8 @@ function whatWords(line: PlanLine, count: number, isFirst: boolean, uses: readon
   const { name, need, element } = line;
   if (need.uncounted) return `${name} (how many?)`;
   const short = shortWords(line);
-  if (short !== null) return need.decided === 1 ? `${name}: ${short}` : `${need.decided} × ${name}: ${short}`;
+  if (short !== null && isFirst)
+    return need.decided === 1 ? `${name}: ${short}` : `${need.decided} × ${name}: ${short}`;
   const wanted = countNeeded(need);
   const eating = need.usedUp ? listEating(need.uses, element) : [];
   if (uses.some((use) => eating.includes(use))) {

@@ -10,10 +10,10 @@ import { countWords, dayWords } from '../words/story-words.js';
 const columns = [
   { head: 'Scene', width: 34 },
   { head: '', width: 12 },
-  { head: 'What', share: 4.6 },
-  { head: 'Who has it', share: 1.3 },
+  { head: 'What', share: 4.2 },
+  { head: 'Who has it', share: 1.7 },
   { head: 'How it looks', share: 1.8 },
-  { head: 'Then', share: 1 },
+  { head: 'Then', width: 50 },
 ];
 
 /** Everything in hand, in story order: who has it, its state at the start and end of each scene, where it goes. */

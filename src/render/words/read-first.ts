@@ -3,6 +3,7 @@ import type { CategoryName } from '../../trade/categories.js';
 import { severityOf } from '../../trade/hazards-order.js';
 import { type Block, blank, bold, danger, type Inline, inlineRuns, joinInline } from '../layout/kit.js';
 import type { RenderInput } from '../types.js';
+import { answerSpace } from './answer-space.js';
 import { changedSection } from './changed-section.js';
 import { concernOf } from './question-kinds.js';
 import { labelOf, type SceneIndex, scenesWords } from './scene-list-words.js';
@@ -116,7 +117,7 @@ function questionBlock(breakdown: Breakdown, index: SceneIndex, wanted: Readonly
   const all = breakdown.scenes.flatMap((scene) =>
     scene.questions
       .filter(concerns)
-      .map((question): Inline => [`? sc ${labelOf(scene.id, index)}: ${question.text} `, blank(110)]),
+      .map((question): Inline => [`? sc ${labelOf(scene.id, index)}: ${question.text}`, ...answerSpace(question, 110)]),
   );
   const shown = all.slice(0, mostQuestions);
   const more = all.length - shown.length;

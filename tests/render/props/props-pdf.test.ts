@@ -23,7 +23,7 @@ describe('props.pdf', () => {
   });
 
   it('asks the open questions about its own things only', () => {
-    expect(lines).toContain('Open questions ? sc 2: Does Nora light the lantern with matches?');
+    expect(lines).toContain('Open questions ? sc 2: Does Nora light the lantern with matches? yes no');
     expect(lines.join(' ')).not.toContain('handles the dog');
   });
 

@@ -1,5 +1,6 @@
 import type { Question } from '../../../breakdown/types.js';
-import { blank, type Inline, tick } from '../../layout/inline.js';
+import type { Inline } from '../../layout/inline.js';
+import { answerSpace } from '../../words/answer-space.js';
 import type { Section } from '../sheet-context.js';
 import { foldedWords } from '../sheet-words.js';
 
@@ -21,12 +22,5 @@ export const writeQuestions: Section = (scene, _context, fold) => {
 };
 
 function questionWords(question: Question): Inline {
-  const yesNo = question.kind === 'element' && question.element !== null;
-  return [
-    '? ',
-    question.text,
-    ...(yesNo ? ['  yes\u00a0', tick, '  no\u00a0', tick] : []),
-    ' ',
-    blank(yesNo ? 40 : 220),
-  ];
+  return ['? ', question.text, ...answerSpace(question, 220)];
 }
