@@ -146,9 +146,13 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
     phrase('rewired it|wrong voltage', { spoken: true }),
   ],
   H17: [
-    phrase('stamp their feet|breath smokes|breath steams|knee-deep snow|wind knock|wind takes ~ feet|shiver ~ cold', {
-      setting: 'EXT',
-    }),
+    verb('hail sleet', { subject: 'it NONE', setting: 'EXT', notNear: 'taxi cab' }),
+    phrase(
+      'begins to hail|starts to hail|begins to snow|starts to snow|stamp their feet|breath smokes|breath steams|knee-deep snow|wind knock|wind takes ~ feet|shiver ~ cold',
+      {
+        setting: 'EXT',
+      },
+    ),
     noun('frost hail sleet snowball snowman', { setting: 'EXT', notNear: 'window glass bullets praise glance cake' }),
     noun('sunstroke heatstroke hypothermia frostbite sunburn'),
     phrase(
@@ -160,7 +164,7 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
       heading: true,
       notNear: 'food',
       modifier: true,
-      notNext: 'boot boots',
+      notNext: 'boot boots lamp lantern',
     }),
     noun('snow ice', {
       setting: 'EXT',

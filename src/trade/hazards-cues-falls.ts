@@ -138,6 +138,17 @@ export const cuesOfFalls: Readonly<Record<string, readonly Cue[]>> = {
       subject: 'chandelier flowerpot bookcase wardrobe scaffold sign statue piano',
       notNear: 'asleep',
     }),
+    noun('wheelchair', { near: 'runs rolls hill slope tips tip faster brake kerb ramp races stairs steps' }),
+    verb('land', {
+      subject: 'PERSON',
+      near: 'bed bush hedge heap bin pile hay back knees hard badly awkwardly',
+      notNear: 'plane job airport island',
+    }),
+    verb('break collapse', {
+      subject: 'table chair bench bed branch step stair banister shelf',
+      near: 'under beneath',
+    }),
+    phrase('go down among|goes down among|go down with a|goes down with a|go down in a heap', { subject: 'PERSON' }),
     noun('headlock stranglehold chokehold armlock', {}),
     verb('bite', {
       subject: 'PERSON',
@@ -162,6 +173,7 @@ export const cuesOfFalls: Readonly<Record<string, readonly Cue[]>> = {
     }),
     category('stunts', 'flip slip drop toss clatter chase shoot fire choke throw plunge plunges', {
       notObject: 'BODY',
+      notNear: 'stockings sleeves eyes lets',
     }),
   ],
   H25: machines,

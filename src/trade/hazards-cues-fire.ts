@@ -70,6 +70,8 @@ export const cuesOfFire: Readonly<Record<string, readonly Cue[]>> = {
     noun('censer thurible brazier tiki-torch'),
     verb('burn', { subject: 'bin toast tyre tire tyres pallet rubbish', notNear: 'tongue' }),
     noun('bunsen primus', { modifier: true }),
+    noun('whump whoomph', {}),
+    noun('boiler', { near: 'light lights match lit pilot flame gas glow' }),
     phrase('light the gas|lights the gas|over the flame|in the grate|brushes the heater'),
     phrase('bunsen burner|lick of flame|tongue of flame|camping stove|primus stove|gas stove ~ lit|chip pan'),
     noun('barbecue', { notNext: 'sauce', notNear: 'unlit cold rusty folded' }),

@@ -29,12 +29,13 @@ const glass: readonly Cue[] = [
     notNext: 'down up into off out in free',
   }),
   noun('shard shards', {}),
+  phrase('through the glass', { near: 'crash crashes falls smash smashes fist hand arm punches throws' }),
   phrase('broken pane|cracked pane|smashed pane'),
   phrase('throw ~ through ~ window|hurl ~ through ~ window|fling ~ through ~ window|brick through', {
     subject: 'PERSON',
   }),
   phrase(
-    'broken glass|broken bottle|broken bottles|jagged neck|glass everywhere|through the glass|smashed glass|smashed window|broken window|broken mirror|pieces of glass|splinters of glass|piece of glass|sliver of glass',
+    'broken glass|broken bottle|broken bottles|jagged neck|glass everywhere|smashed glass|smashed window|broken window|broken mirror|pieces of glass|splinters of glass|piece of glass|sliver of glass',
     { notNear: 'stares looks gazes watches seen sees' },
   ),
   noun('glass', { near: 'shatter shatters shattered splinters dustpan barefoot', notNear: 'whisky wine water' }),

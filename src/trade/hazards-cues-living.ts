@@ -31,7 +31,7 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
       heading: true,
       notNear: 'toy model keys photo photograph magazine advert brochure picture distant wheelbarrow lego insurance',
       notNext: 'key keys park alarm horn insurance battery magazine sale licence registration wash dealer',
-      notPrev: 'toy model matchbox sleeping dining restaurant railway cable basketball football',
+      notPrev: 'sack hand toy model matchbox sleeping dining restaurant railway cable basketball football',
     }),
     verb('ride', { subject: 'PERSON', object: 'motorbike motorcycle scooter moped bicycle bike quad' }),
     verb('cycle', { subject: 'PERSON', notNear: 'channels photos' }),
@@ -60,7 +60,7 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
     category(
       'vehicles',
       'BOAT TRAINS tank pram wheelchair stroller buggy pushchair trolley sled sledge wheelbarrow handcart cart barrow saloon shuttle spaceship spacecraft rocket drone speedboat aeroplane airplane plane helicopter aircraft glider balloon lifeboat spaceship',
-      { notPrev: 'toy model clip clips helmet bell pump tyre tire part parts key keys' },
+      { notPrev: 'sack toy model clip clips helmet bell pump tyre tire part parts key keys' },
     ),
     noun('tank', { near: 'gun turret army soldier rolls rumbles tracks crushes' }),
   ],

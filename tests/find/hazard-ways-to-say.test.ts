@@ -107,5 +107,13 @@ describe('the same words without a danger', () => {
     ['H19', 'INT. ROOM - DAY', 'A skull sits on the desk. The liquid in the glass.'],
     ['H2', 'INT. ROOM - DAY', "The knife-edge of the ridge. Nora's sharp reply."],
     ['H8', 'INT. ROOM - DAY', 'Tom ducks. A catcall. He wolfs his food. A monkey wrench.'],
+    ['H1', 'EXT. BEACH - DAY', 'Nora draws on the pipe, and does not cough.'],
+    ['H1', 'EXT. BEACH - DAY', 'Nora draws, and coughs.'],
+    ['H3', 'EXT. BEACH - DAY', 'Nora rolls down her stockings.'],
+    ['H3', 'INT. ROOM - DAY', 'Nora lifts his head and lets it fall.'],
+    ['H9', 'INT. SHED - DAY', 'Tom tips a parcel onto a sack truck.'],
+    ['H17', 'EXT. PORCH - NIGHT', 'Nora reads by a hurricane lamp.'],
+    ['H19', 'INT. ROOM - DAY', 'Tom cuts himself free. Nora cuts a leg of mutton.'],
+    ['H24', 'INT. ROOM - DAY', 'Through the glass, a needle jumps.'],
   ])('%s %s: %s', (id, heading, body) => expect(raised(heading, body)).not.toContain(id));
 });

@@ -24,14 +24,27 @@ const garments = openWordList('GARMENT').words;
  */
 export function isAnswered(raised: Raised, question: ImpliedQuestion, told: Told): boolean {
   const { head, scene } = raised;
-  for (const word of openWordList(question.unlessPresent).words) {
-    if (word !== head && told.present[scene]?.has(word)) return true;
-  }
+  const things = openWordList(question.unlessPresent).words;
+  for (const word of things) if (word !== head && told.present[scene]?.has(word)) return true;
+  if (isSomeoneThere(things, scene, told)) return true;
   if (question.answeredBy === 'any later word') return isSeenLater(raised, told);
   const { words } = openWordList(question.unless);
   if (words.size === 0) return false;
   if (raised.sentence && tells(raised.sentence, words, head)) return true;
   return question.answeredBy === 'the script' ? isToldSomewhere(raised, words, told) : isToldNext(raised, words, told);
+}
+
+/** "Is the driver seen?" where DRIVER has lines or is named. */
+function isSomeoneThere(words: ReadonlySet<string>, scene: number, { sentences }: Told): boolean {
+  return (
+    words.size > 0 &&
+    sentences.some(
+      (one) =>
+        one.scene === scene &&
+        ((one.speaker !== null && words.has(one.speaker.toLowerCase())) ||
+          (one.kind === 'action' && one.tokens.some(({ tag, lower }) => tag === 'name' && words.has(lower)))),
+    )
+  );
 }
 
 function tells({ tokens }: Sentence, words: ReadonlySet<string>, head: string): boolean {

@@ -26,9 +26,13 @@ export const body: readonly Implication[] = [
         notNear: 'light sunlight sun blood sweat moonlight',
       }),
       state('dripping', { object: 'PERSON GARMENT hair', notNear: 'tap blood sarcasm sweat candle gutter' }),
-      state('wet', { object: 'GARMENT', notNear: 'paint blood' }),
+      state('wet', {
+        object: 'GARMENT',
+        notObject: 'shoe shoes boot boots sock socks glove gloves hat cap scarf stocking tie',
+        notNear: 'paint blood radiator line hang hangs hanging peg hook drying dry wrings pile basket',
+      }),
       phrase('soaking wet|wet through|soaked to the skin|wet hair|wet clothes|wet coat', {
-        notNear: 'light blood',
+        notNear: 'light blood radiator line hang hangs hanging peg hook drying pile basket',
       }),
       verb('drip', { subject: 'PERSON GARMENT hair', object: 'NONE', notNear: 'sweat blood sarcasm paint' }),
     ],

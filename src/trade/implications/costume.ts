@@ -28,7 +28,7 @@ export const costume: readonly Implication[] = [
     'police uniform',
     'detective',
   ),
-  dressOf('nurse-dress', 'nurse nurses matron', "nurse's uniform", 'scrubs tunic apron'),
+  dressOf('nurse-dress', 'nurse nurses', "nurse's uniform", 'scrubs tunic apron'),
   dressOf('doctor-dress', 'doctor surgeon', 'white coat or scrubs', 'coat scrubs gown stethoscope', likely),
   dressOf('paramedic-dress', 'paramedic paramedics', "paramedic's uniform", 'hi-vis vest overalls', likely),
   dressOf('priest-dress', 'priest vicar bishop', 'clerical collar or vestments', 'collar cassock vestment vestments'),

@@ -97,7 +97,7 @@ export const danger: readonly Implication[] = [
     [
       verb('crash collide ram plough flip overturn', {
         subject: 'VEHICLE bike bicycle motorcycle train cart',
-        notNear: 'door',
+        notNear: 'door sack',
       }),
       verb('hit knock', { subject: 'VEHICLE motorcycle', object: 'PERSON dog tree wall post cyclist' }),
       phrase('runs PERSON over|run over by|crash into|crashes the car|car crash'),

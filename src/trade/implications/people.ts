@@ -57,7 +57,7 @@ export const people: readonly Implication[] = [
       phrase(
         'several PEOPLE|a few PEOPLE|some PEOPLE|a handful of PEOPLE|dozens of PEOPLE|a group of PEOPLE|a couple of PEOPLE|a line of PEOPLE|a dozen PEOPLE|many PEOPLE|a crowd of PEOPLE|various PEOPLE|other PEOPLE',
         {
-          notNear: 'minutes hours days times',
+          notNear: 'minutes hours days times others half pot drawer',
         },
       ),
       noun('crowd audience congregation mob gang choir'),

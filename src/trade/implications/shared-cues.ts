@@ -30,6 +30,7 @@ export const blood: readonly Cue[] = [
     object: 'BODY himself herself',
     notObject: 'hair nail tooth throat',
     notNext: 'off out in',
+    notNear: 'free loose slice mutton lamb pork chicken ham beef meat turkey goose fish',
   }),
   phrase("you 're bleeding|he 's bleeding|she 's bleeding|i 'm bleeding|nose is bleeding", { spoken: true }),
   noun('bloodstain blood-stain nosebleed bloodbath gore'),
@@ -82,7 +83,8 @@ export const weaponDrawn: readonly Cue[] = [
     subject: 'PERSON',
     object: 'NONE',
     next: '. ,',
-    notNear: 'curtain pencil picture sketch near close back',
+    notNear:
+      'curtain pencil picture sketch near close back cough coughs smoke breath pipe cigarette card cards board easel bath',
   }),
   phrase('cock the hammer|cock the gun|take aim', { subject: 'PERSON', notNear: 'camera ball dart' }),
   verb('aim', {

@@ -89,6 +89,7 @@ export const smokeAndFlame: readonly Implication[] = [
       verb('light relight', {
         subject: 'PERSON',
         object: 'candle candles lantern lamp wick taper stove fire bonfire campfire fuse incense match',
+        notNear: 'street electric bedside desk switch torch',
       }),
       verb('light relight', {
         subject: 'PERSON NONE',
@@ -166,7 +167,13 @@ export const smokeAndFlame: readonly Implication[] = [
     'which-pipe',
     [noun('pipe', { prev: 'his', notNear: 'smoke light puff water drain gas leak plumber burst radiator' })],
     {
-      questions: [question('which-pipe', 'Is the pipe a smoking pipe, and is it lit?', 'tobacco smoke')],
+      questions: [
+        question(
+          'which-pipe',
+          'Is the pipe a smoking pipe, and is it lit?',
+          'tobacco smoke match fill light puff draw cough',
+        ),
+      ],
     },
   ),
 ];

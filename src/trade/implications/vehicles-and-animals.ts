@@ -233,7 +233,7 @@ export const vehiclesAndAnimals: readonly Implication[] = [
         notNear:
           'web computer cricket keyboard screen baseball mouse-mat trouser trousers fishing zip phone pad wall-fly',
         notNext: 'race trap web mat',
-        notPrev: 'love you',
+        notPrev: 'love you glass plate bottle cup paper hair',
       }),
     ],
     {

@@ -16,7 +16,7 @@ export const weatherAndLight: readonly Implication[] = [
         notNext: 'has had coat',
         notNear: 'window radio forecast smell stopped',
       }),
-      noun('storm', { setting: 'EXT', notNear: 'lantern cellar drain door porch shelter' }),
+      noun('storm', { setting: 'EXT', notNear: 'lantern cellar drain door porch shelter', notNext: 'in out off past' }),
       verb('pour', { subject: 'it sky heavens', setting: 'EXT' }),
     ],
     {
@@ -37,7 +37,7 @@ export const weatherAndLight: readonly Implication[] = [
     [
       verb('rain drizzle', { setting: 'INT', subject: 'it NONE', notNear: 'cats' }),
       noun(`${rainfall} thunder`, { setting: 'INT', notNear: 'coat' }),
-      noun('storm', { setting: 'INT', notNear: 'lantern cellar drain' }),
+      noun('storm', { setting: 'INT', notNear: 'lantern cellar drain', notNext: 'in out off past' }),
     ],
     {
       elements: [likely('rain at the window', 'sound', `${rainfall} thunder`, false)],
