@@ -40,7 +40,7 @@ export function planCopies(uses: readonly Use[], care: Care, ground: ConversionG
 
 /** The label that is written on the copies of a thing. */
 export function labelCopies(name: string, book: BookElement | null): string {
-  return book?.label ?? name.toUpperCase().replace(/\s+/g, '-');
+  return book?.label ?? name.toUpperCase().replace(/[(),]/g, '').trim().replace(/\s+/g, '-');
 }
 
 type Reckon = (earlier: Use, later: Use) => ConversionTime | null;

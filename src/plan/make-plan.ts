@@ -100,17 +100,22 @@ function listThings(breakdown: Breakdown, book: Book, order: ShootingOrder): Nee
     (one) => !isListed.has(one.id) && isAccepted(one, decisions.get(one.id)) && categoryOf(one.category).bought,
   );
   const ids = [...listed, ...accepted].map((one) => one.id).filter((id) => !refused.has(id));
+  const apart = tellNamesakesApart(
+    ids.map((id) => entries.get(id) as ElementEntry),
+    book.kit.flatMap(({ name }) => name ?? []),
+  );
   const elements = ids.map((id): NeededThing => {
     const entry = entries.get(id) as ElementEntry;
     const element = decisions.get(id) ?? null;
-    return { need: countNeed(entry, appearances.get(id) ?? [], element, { breakdown, book, order }), element, entry };
+    const ground = { breakdown, book, order, name: apart.get(id) ?? entry.name };
+    return { need: countNeed(entry, appearances.get(id) ?? [], element, ground), element, entry };
   });
   const isBatteries = (id: string) =>
     id.startsWith('batteries-') && book.elements.some((one) => one.batteries !== null);
   const kit = book.kit
     .filter((one) => !isBatteries(one.id))
     .map((one): NeededThing => ({ need: countKit(one), element: one, entry: null }));
-  return tellNamesakesApart([...elements, ...kit]);
+  return [...elements, ...kit];
 }
 
 /** An entry accepts what the words imply; of what is asked about, the book lists every name, so that only a decision accepts it. */

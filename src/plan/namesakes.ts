@@ -1,14 +1,19 @@
-import type { NeededThing } from './plan-lines.js';
+import type { ElementEntry } from '../breakdown/types.js';
 
 /**
- * Two things of one name (two aprons, each on somebody else) read as one on paper: each gets the name of whoever has it behind its own.
+ * The names by which paper and labels tell things apart, by their ids: two things of one name (two aprons, each on somebody else)
+ * read as one, so each gets the name of whoever has it behind its own. `others` are names of things that nobody has.
  */
-export function tellNamesakesApart(things: readonly NeededThing[]): NeededThing[] {
+export function tellNamesakesApart(
+  things: readonly Pick<ElementEntry, 'id' | 'name' | 'by'>[],
+  others: readonly string[],
+): ReadonlyMap<string, string> {
   const counts = new Map<string, number>();
-  for (const { need } of things) counts.set(need.name, (counts.get(need.name) ?? 0) + 1);
-  return things.map((thing) => {
-    const by = thing.entry?.by ?? [];
-    if ((counts.get(thing.need.name) ?? 0) < 2 || by.length === 0) return thing;
-    return { ...thing, need: { ...thing.need, name: `${thing.need.name} (${by.join(', ')})` } };
-  });
+  for (const name of [...things.map((one) => one.name), ...others]) counts.set(name, (counts.get(name) ?? 0) + 1);
+  return new Map(
+    things.map(({ id, name, by }) => [
+      id,
+      (counts.get(name) ?? 0) > 1 && by.length > 0 ? `${name} (${by.join(', ')})` : name,
+    ]),
+  );
 }

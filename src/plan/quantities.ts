@@ -21,6 +21,8 @@ export interface NeedGround {
   readonly breakdown: Breakdown;
   readonly book: Book;
   readonly order: ShootingOrder;
+  /** The name that tells it from others of its name. */
+  readonly name: string;
 }
 
 /** How many of one element are needed: at least, and with what experience adds, each with its reason in words. */
@@ -48,7 +50,7 @@ export function countNeed(
   const uncounted = isUncounted(entry, element, ground.breakdown);
   return {
     id: entry.id,
-    name: entry.name,
+    name: ground.name,
     category: entry.category,
     uses,
     usedUp: isUsedUp,
@@ -102,7 +104,7 @@ function countKept(
   ground: NeedGround,
 ): Figures {
   const convert = conversionGround(entry, element, ground.book.drier.value);
-  const label = labelCopies(entry.name, element);
+  const label = labelCopies(ground.name, element);
   const best = planCopies(uses, 'at best', convert, label);
   const careful = planCopies(uses, 'careful', convert, label);
   // Whoever gets fewer than is advised hopes for the best, and is told what that takes.
