@@ -13,6 +13,13 @@ const canHelp = (next: Draft | undefined) =>
 
 const movingWords = new Set('out off in over up down back around away on'.split(' '));
 
+/** "the porter behind her carries a cage": what could be hers is the verb that the clause waits for. */
+function isVerbOfClause({ uses }: Draft, after: Draft | undefined): boolean {
+  const { verb, noun } = uses;
+  if (verb?.form !== 's' || verb.share < 5 || (noun?.entry.core ?? '') !== '') return false;
+  return after === undefined || after.uses.closed !== null || after.uses.shape === 'sign';
+}
+
 /** Chooses the class of a word of the closed classes: what it is by itself, unless its neighbours make it another. */
 export function chooseClosed(
   closed: Tag,
@@ -42,7 +49,10 @@ export function chooseClosed(
   if (
     closed === 'possessive' &&
     draft.lower === 'her' &&
-    (next?.uses.shape !== 'word' || next.uses.closed !== null || next.person !== null)
+    (next?.uses.shape !== 'word' ||
+      next.uses.closed !== null ||
+      next.person !== null ||
+      (reading.subject && !reading.finite && reading.inPreposition && isVerbOfClause(next, drafts[at + 2])))
   )
     return 'pronoun';
   if (closed === 'adverb' && reading.phrase === 'open' && draft.uses.noun && !(next && canBeNoun(next))) return 'noun';

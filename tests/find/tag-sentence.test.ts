@@ -23,6 +23,8 @@ describe('word classes in the present tense of a script', () => {
     ['Rain hammering on the roof.', 'rain/noun hammering/participle roof/noun'],
     ['Glasses smash.', 'glasses/noun smash/verb'],
     ['A fox stole around her shoulders.', 'fox/noun stole/noun shoulders/noun'],
+    ['The usher behind her carries a tray.', 'usher/noun carries/verb tray/noun'],
+    ['The usher with her keys waits.', 'usher/noun keys/noun waits/verb'],
     ['She feeds dry logs into the stove.', 'feeds/verb dry/adjective logs/noun stove/noun'],
     ['A burning tin can rolls past.', 'burning/adjective tin/noun can/noun rolls/verb'],
   ])('%s', (text, classes) => {
