@@ -95,7 +95,7 @@ function isPerson(subject: Subject, tokens: readonly Token[], lexicon: Lexicon):
 /** "held by a girl". */
 const isHeldUp = (deed: Deed | undefined) => deed?.passive === true && /^(?:hold|bear)$/.test(deed.lemma);
 
-/** "in her hand", "over his shoulder", "between two fingers" after the phrase. */
+/** "in her hand", "over his shoulder", "between two fingers", "under each arm" after the phrase. */
 function isHeld(tokens: readonly Token[], end: number, lexicon: Lexicon): boolean {
   const preposition = tokens[end];
   if (
@@ -105,7 +105,10 @@ function isHeld(tokens: readonly Token[], end: number, lexicon: Lexicon): boolea
     return false;
   const first = tokens[end + 1];
   const owned =
-    first?.tag === 'possessive' || first?.tag === 'number' || (first?.tag === 'noun' && /^hands?$/.test(first.lower));
+    first?.tag === 'possessive' ||
+    first?.tag === 'number' ||
+    (first?.tag === 'noun' && /^hands?$/.test(first.lower)) ||
+    /^(?:each|either|both)$/.test(first?.lower ?? '');
   if (!owned) return false;
   const noun = tokens.slice(end + 1, end + 5).find((token) => token.tag === 'noun');
   return noun !== undefined && has(lexicon, noun.lemma, 'body');
