@@ -9,6 +9,7 @@ import {
   antecedentOf,
   endOfName,
   giveSubject,
+  isAside,
   isDoer,
   leavesOutSubject,
   ownSubject,
@@ -72,8 +73,7 @@ export function readClauses(
 /** A sentence that is not taken apart: only its words count. */
 export function leaveWhole(sentence: Sentence, meant: Meant, lexicon: Lexicon, shouting: boolean): Clauses {
   const kindOf = kindFinder(sentence.tokens, lexicon);
-  const { resolve, stranger } = meant;
-  return { sentence, parts: [], deeds: [], colon: null, resolve, stranger, shouting, kindOf };
+  return { sentence, parts: [], deeds: [], colon: null, ...meant, shouting, kindOf };
 }
 
 interface Help {
@@ -104,8 +104,7 @@ function addWord(tokens: readonly Token[], at: number, state: State, help: Help)
 
 /** "takes off his cap" has no preposition, "out of the box" has one of two words. */
 function addPreposition(tokens: readonly Token[], at: number, state: State, lexicon: Lexicon): void {
-  const token = tokens[at] as Token;
-  const before = tokens[at - 1] as Token | undefined;
+  const [before, token] = [tokens[at - 1], tokens[at] as Token];
   state.opens = 'word';
   if (token.lower === 'on' && before?.tag === 'auxiliary' && state.deed?.at === at - 1) return;
   const afterVerb = before?.tag === 'verb' || before?.tag === 'participle';
@@ -153,11 +152,11 @@ function addPerson(tokens: readonly Token[], at: number, state: State, help: Hel
 
 function addDeed(tokens: readonly Token[], at: number, state: State, help: Help, lemma: string): void {
   const token = tokens[at] as Token;
-  const afterComma = state.opens === 'comma' && token.tag === 'participle';
+  const afterComma = state.opens === 'comma' && (token.tag === 'participle' || isAside(state, help.deeds));
   const subject = afterComma
     ? (state.main ?? state.subject)
     : token.tag === 'participle' && state.opens === 'word' && state.last && !state.be
-      ? ownSubject(tokens, at, state, help.lexicon)
+      ? ownSubject(tokens, at, state, help.parts, help.lexicon)
       : state.subject;
   const deed: Deed = {
     at,

@@ -2,21 +2,35 @@ import type { Clauses, Deed, Part } from './clause-types.js';
 import { type Holder, isBody, nobody, ownerOfPhrase, whoIsAt } from './holder.js';
 import type { Lexicon } from './lexicon.js';
 import type { Token } from './reading.js';
+import { rootPart } from './signs-of-use.js';
 
 /** Who has a thing that is itself the subject: "is held by a girl", "goes from Dee to Ray", "dangles from her wrist". */
 export function holderBehindVerb(part: Part, clauses: Clauses, lexicon: Lexicon): Holder {
+  // "A slice of pizza goes from hand to hand."
+  const own = part.preposition === 'of' ? rootPart(part).phrase : part.phrase;
   for (const deed of clauses.deeds) {
     const isAwaited = part.deed === deed && part.role === 'object' && deed.subject === null;
-    if (deed.subject?.phrase !== part.phrase && !isAwaited) continue;
+    if (deed.subject?.phrase !== own && !isAwaited) continue;
     const found = isAwaited ? bodyBefore(deed, clauses, lexicon) : heldBehind(deed, clauses, lexicon);
     if (found) return found;
   }
-  return nobody;
+  return bodyAfterBe(part, clauses, lexicon) ?? nobody;
+}
+
+/** "The watch is on his wrist now". */
+function bodyAfterBe({ role, phrase }: Part, clauses: Clauses, lexicon: Lexicon): Holder | null {
+  if (role !== 'subject') return null;
+  const { tokens } = clauses.sentence;
+  if (!/^(?:is|are|was|were)$/.test(tokens[phrase.end]?.lower ?? '')) return null;
+  const at = tokens[phrase.end + 1]?.tag === 'adverb' ? phrase.end + 2 : phrase.end + 1;
+  return /^(?:on|in|round|around|over|under|across|behind)$/.test(tokens[at]?.lower ?? '')
+    ? bodyAt(at + 1, clauses, lexicon)
+    : null;
 }
 
 const passing = /^(?:go|pass|travel|move|fall|drop|slip|slide|fly|tumble|swing)$/;
 const resting =
-  /^(?:dangle|hang|glint|gleam|glitter|sparkle|shine|flash|sit|rest|perch|lie|sleep|curl|cling|swing|bounce|jingle|jangle|tick|flutter|bulge|glow|trail|stick|poke|tremble|shake|flicker)$/;
+  /^(?:dangle|hang|glint|gleam|glitter|sparkle|shine|flash|sit|rest|perch|lie|sleep|curl|cling|swing|bounce|jingle|jangle|tick|flutter|bulge|glow|trail|stick|poke|tremble|shake|flicker|bump|slap|bang|sling|strap|tie|wrap|drape|tuck|knot|loop|hook|clip|clamp|clench|press|wedge|balance|cup)$/;
 
 function heldBehind(deed: Deed, clauses: Clauses, lexicon: Lexicon): Holder | null {
   const { tokens } = clauses.sentence;

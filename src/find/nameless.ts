@@ -1,7 +1,8 @@
 import { isPerson } from './implied/word-list.js';
 import type { Lexicon } from './lexicon.js';
 import type { Sentence, Token } from './reading.js';
-import type { Gender } from './referents.js';
+
+export type Gender = 'f' | 'm';
 
 /** People whom a sentence names by a common noun: "a girl", "the guards". */
 export interface Nameless {
@@ -50,9 +51,12 @@ export function isPersonNoun(token: Token, lexicon: Lexicon): boolean {
   return isPerson(token) || (lexicon.find(token.lemma)?.core.startsWith('x') ?? false);
 }
 
-function genderOf({ lemma }: Token): Gender | null {
-  if (womanly.test(lemma)) return 'f';
-  return manly.test(lemma) ? 'm' : null;
+const genderOf = ({ lemma }: Token) => genderOfWord(lemma);
+
+/** What a noun for people tells of whom it names; null when it does not. */
+export function genderOfWord(word: string): Gender | null {
+  if (womanly.test(word)) return 'f';
+  return manly.test(word) ? 'm' : null;
 }
 
 /** "OLD MARTIN, the boatman", "her son TOM": no person of their own. */

@@ -24,6 +24,7 @@ export function addPhrase(
     state.preposition = state.preposition ?? null;
     return;
   }
+  if (state.preposition === 'of' && countsSome(tokens, phrase.start, state)) state.preposition = null;
   const verb = isBehindVerb(phrase);
   const part = verb ? makePart(phrase, state, 'subject', null, null) : placePhrase(phrase, tokens, state);
   parts.push(part);
@@ -36,6 +37,12 @@ export function addPhrase(
   state.last = part;
   state.preposition = null;
   state.opens = 'word';
+}
+
+/** "One of the robbers drops a sack": the robbers do it. */
+export function countsSome(tokens: readonly Token[], at: number, { deed, last, opens }: State): boolean {
+  if (deed !== null || last !== null || opens !== 'word') return false;
+  return /^(?:one|two|three|four|some|none|both|each|most|several|another|many|all)$/.test(tokens[at - 2]?.lower ?? '');
 }
 
 const isOwner = (tokens: readonly Token[], phrase: Phrase) => {

@@ -1,21 +1,10 @@
 import type { Meant } from './clause-types.js';
+import { genders, keyOf, learnGenders, peopleNamed } from './genders.js';
 import { isPerson } from './implied/word-list.js';
 import type { Lexicon } from './lexicon.js';
-import { findNameless, type Nameless } from './nameless.js';
+import { findNameless, type Gender, type Nameless } from './nameless.js';
 import type { Sentence, Token } from './reading.js';
 
-export type Gender = 'f' | 'm';
-
-const genders: Readonly<Record<string, Gender>> = {
-  he: 'm',
-  him: 'm',
-  his: 'm',
-  himself: 'm',
-  she: 'f',
-  her: 'f',
-  hers: 'f',
-  herself: 'f',
-};
 const several = /^(?:they|them|their|theirs|themselves)$/;
 
 /** Tells whom the pronouns of a script mean, sentence by sentence, in the order of the text. */
@@ -61,57 +50,6 @@ export function learnReferents(sentences: readonly Sentence[], lexicon: Lexicon)
       };
     },
   };
-}
-
-/** Under which the gender of a noun for people is learnt; no name begins so. */
-const keyOf = ({ head }: Nameless) => `\u0000${head.lemma}`;
-
-function learnGenders(
-  sentences: readonly Sentence[],
-  nameless: ReadonlyMap<Sentence, readonly Nameless[]>,
-  lexicon: Lexicon,
-): Map<string, Gender> {
-  const votes = new Map<string, number>();
-  const vote = (person: string, by: number) => votes.set(person, (votes.get(person) ?? 0) + by);
-  for (const sentence of sentences) {
-    if (sentence.kind !== 'action') continue;
-    const people = peopleNamed(sentence.tokens, sentence.tokens.length);
-    for (const person of people) if (!votes.has(person)) vote(person, genderOfName(person, lexicon) * 3);
-    const others = nameless.get(sentence) ?? [];
-    const [other] = others;
-    if (people.length === 0 && other && others.length === 1 && other.gender === null && !other.several) {
-      // "The judge tears a sheet off her clipboard": this script's judge is a woman.
-      const pronoun = sentence.tokens.slice(other.at).find((token) => genders[token.lower]);
-      if (pronoun) vote(keyOf(other), genders[pronoun.lower] === 'f' ? 1 : -1);
-    }
-    if (people.length !== 1) continue;
-    const [person] = people;
-    const named = sentence.tokens.findIndex((token) => token.person !== null);
-    const pronoun = sentence.tokens.slice(named).find((token) => genders[token.lower]);
-    // "The girl in Clem's pullover hugs her doll" tells nothing of Clem.
-    if (pronoun && person && others.length === 0) vote(person, genders[pronoun.lower] === 'f' ? 1 : -1);
-  }
-  return new Map([...votes].filter(([, sum]) => sum !== 0).map(([person, sum]) => [person, sum > 0 ? 'f' : 'm']));
-}
-
-/** The people that the first `end` words of a sentence name, each once, in order. */
-export function peopleNamed(tokens: readonly Token[], end: number): string[] {
-  const people: string[] = [];
-  for (let at = 0; at < end; at++) {
-    const person = tokens[at]?.person ?? null;
-    if (person !== null && !people.includes(person)) people.push(person);
-  }
-  return people;
-}
-
-/** 1 for a woman's name, -1 for a man's, 0 when the name does not tell. */
-function genderOfName(name: string, lexicon: Lexicon): number {
-  for (const word of name.toLowerCase().split(/[\s.]+/)) {
-    const classes = lexicon.find(word)?.classes ?? [];
-    if (classes.includes('women')) return 1;
-    if (classes.includes('men')) return -1;
-  }
-  return 0;
 }
 
 function remember(whom: Whom): Before {
@@ -189,7 +127,15 @@ function resolveNamed(at: number, whom: Whom): string | null {
   }
   if (opening) return null;
   if (strangerBefore(sentence, at) || namelessJustBefore(wanted, fits, whom)) return null;
-  return before.people.find(fits) ?? null;
+  const person = before.people.find(fits) ?? null;
+  if (
+    person === null ||
+    gender.has(person) ||
+    !sentence.tokens.some(({ lower }) => (genders[lower] ?? wanted) !== wanted)
+  )
+    return person;
+  // "She pours him soup": rather one known for a woman.
+  return before.people.find((one) => gender.get(one) === wanted) ?? person;
 }
 
 /** The nameless person who opens the sentence. */

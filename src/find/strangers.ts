@@ -28,7 +28,7 @@ export function nameStrangers(extras: readonly Named[], clauses: readonly Clause
   return names;
 }
 
-/** "The clerk's knuckles": an owner is no mention of its own, and goes by the only name that its word has in the scene. */
+/** "The clerk's knuckles": an owner is no mention of its own, and goes by the only name that its word has in the scene, else in the script. */
 function nameOwners(names: Map<Token, string>, extras: readonly Named[], clauses: readonly Clauses[]): void {
   const known = new Map<string, string | null>();
   const keyOf = (scene: number, { lower }: Token) => `${scene} ${lower}`;
@@ -36,15 +36,17 @@ function nameOwners(names: Map<Token, string>, extras: readonly Named[], clauses
     const head = headOf(mention);
     const name = names.get(head);
     if (name === undefined) continue;
-    const key = keyOf(mention.sentence.scene, head);
-    const before = known.get(key);
-    known.set(key, before === undefined || before === name ? name : null);
+    for (const key of [keyOf(mention.sentence.scene, head), head.lower]) {
+      const before = known.get(key);
+      known.set(key, before === undefined || before === name ? name : null);
+    }
   }
   for (const { sentence, parts } of clauses) {
     for (const { preposition, phrase } of parts) {
       if (preposition !== "'s") continue;
       const head = sentence.tokens[phrase.head] as Token;
-      const name = known.get(keyOf(sentence.scene, head)) ?? null;
+      const here = known.get(keyOf(sentence.scene, head));
+      const name = here === undefined ? (known.get(head.lower) ?? null) : here;
       if (name !== null && !names.has(head)) names.set(head, name);
     }
   }

@@ -90,16 +90,30 @@ export function endOfName(tokens: readonly Token[], at: number): number {
   return end;
 }
 
+/** "Kofi, in an overall two sizes too big, pushes": what stands between the commas does nothing. */
+export function isAside({ main, subject, last }: State, deeds: readonly Deed[]): boolean {
+  if (!main || !subject || subject === main || main.pronoun !== null || subject.person !== null) return false;
+  return main.person !== null && last?.phrase === subject.phrase && !deeds.some((deed) => deed.subject === subject);
+}
+
 const byHand =
   /^(?:wear|carry|clutch|lug|drag|grip|hug|cradle|brandish|wheel|balance|munch|eat|chew|smoke|sip|juggle|peel)$/;
 
 /** A participle right after a phrase belongs to it, "villagers carrying torches", save for "June sits on the stoop wearing a helmet". */
-export function ownSubject(tokens: readonly Token[], at: number, state: State, lexicon: Lexicon): Subject | null {
+export function ownSubject(
+  tokens: readonly Token[],
+  at: number,
+  state: State,
+  parts: readonly Part[],
+  lexicon: Lexicon,
+): Subject | null {
   const last = state.last as Part;
   const head = tokens[last.phrase.head] as Token;
-  if (last.preposition !== null && state.subject !== null && byHand.test((tokens[at] as Token).lemma)) {
-    const lives = isPersonNoun(head, lexicon) || /^[xav]/.test(lexicon.find(head.lemma)?.core ?? '');
-    if (!lives) return state.subject;
+  if (last.preposition !== null && (tokens[at] as Token).lower.endsWith('ing')) {
+    const { core = '', classes = [] } = lexicon.find(head.lemma) ?? {};
+    const lives = /^[xav]/.test(core) || isPersonNoun(head, lexicon);
+    const mayDo = classes.includes('body') || (!lives && byHand.test((tokens[at] as Token).lemma));
+    if (mayDo) return antecedentOf(tokens, at, state, parts, lexicon);
   }
   return last.phrase.end === at || tokens[at - 1]?.tag === 'adverb'
     ? { phrase: last.phrase, person: null, pronoun: null }

@@ -1,11 +1,11 @@
 import type { CategoryName } from '../trade/categories.js';
 import type { Clauses, Part, Subject } from './clause-types.js';
+import { peopleNamed } from './genders.js';
 import { doerIn, type Holder, isSomebody, meantAt, named, nobody, ownerOfPhrase, strangerOf } from './holder.js';
 import { holderBehindVerb } from './holder-words.js';
 import type { Lexicon } from './lexicon.js';
 import type { Phrase } from './phrases.js';
 import type { Token } from './reading.js';
-import { peopleNamed } from './referents.js';
 import type { Signals } from './signals.js';
 import { rootPart } from './signs-of-use.js';
 
@@ -38,9 +38,17 @@ export function whoHas(
   const head = clauses.sentence.tokens[part.phrase.head]?.lemma ?? '';
   if (category === 'effects' && atmosphere.test(head)) return nobody;
   if (isFallenOn(part, signals)) return owner();
-  const near = () => first(onBody, () => onlyPersonSoFar(part, clauses));
+  if (isWound.test(head)) return first(owner, onBody, () => bearerOf(part, clauses, lexicon));
+  const near = () =>
+    first(
+      onBody,
+      () => listHolder(part, clauses, lexicon),
+      () => onlyPersonSoFar(part, clauses),
+    );
   if (category === 'costumes' || category === 'makeup') {
-    const worn = putsOnOneself(part, signals) ? first(agent, owner) : first(owner, onOthers(part, signals, clauses));
+    const worn = putsOnOneself(part, signals)
+      ? first(agent, owner)
+      : first(owner, () => ownerBehindOf(part, clauses), onOthers(part, signals, clauses));
     if (isSomebody(worn)) return worn;
   }
   if (part.role === 'subject' && part.ofPart === null && !signals.use.held) {
@@ -70,6 +78,36 @@ function isRidden(part: Part): boolean {
     /^(?:ride|drive|pedal|cycle|steer|paddle|row|push|wheel|park)$/.test(deed?.lemma ?? '') &&
     (preposition === null || /^(?:on|upon|in|astride)$/.test(preposition))
   );
+}
+
+const isWound = /^(?:wound|bruise|cut|gash|graze|scar|burn|blister|sore|sting|rash|swelling|stitch)$/;
+
+/** "a man with a scar", "shows a bruise"; whoever cleans or binds a wound may tend somebody else's. */
+function bearerOf(part: Part, clauses: Clauses, lexicon: Lexicon): Holder {
+  const { deed, preposition } = rootPart(part);
+  const isOwn =
+    deed === null || preposition === 'with' || /^(?:show|reveal|bear|get|nurse|bare|clutch)$/.test(deed.lemma);
+  return isOwn
+    ? first(
+        () => agentOf(part, clauses, lexicon),
+        () => onlyPersonSoFar(part, clauses),
+      )
+    : nobody;
+}
+
+/** "She empties her bag: a purse, a comb". */
+function listHolder(part: Part, clauses: Clauses, lexicon: Lexicon): Holder {
+  const { opens, deed } = rootPart(part);
+  if (opens !== 'colon' || deed !== null) return nobody;
+  const before = clauses.deeds.findLast(({ at }) => at < part.phrase.start);
+  const handles = before?.subject && lexicon.find(before.lemma)?.classes.includes('handling');
+  return handles ? doerIn(before.subject, clauses, lexicon) : nobody;
+}
+
+/** "the jacket of the guard". */
+function ownerBehindOf(part: Part, clauses: Clauses): Holder {
+  const owner = clauses.parts.find((one) => one.ofPart === part);
+  return owner ? { person: null, stranger: strangerOf(owner.phrase, clauses) } : nobody;
 }
 
 /** "her father's cap" begins with its owner. */
