@@ -1,3 +1,4 @@
+import { slug } from '../base/slug.js';
 import type { Range } from '../base/text-range.js';
 import { isNo, isYes } from './answer-fits.js';
 import { type Ground, notesOf } from './ground.js';
@@ -10,9 +11,21 @@ interface Answer {
   met: boolean;
 }
 
+/** The slugs of a name that something had before, and of the one it has. */
+interface Renamed {
+  readonly before: string;
+  readonly now: string;
+}
+
 /** The decisions that `answer` notes give, by the id of the question. It remembers which of them a pass asked for. */
 export class Answers {
   readonly #byId = new Map<string, Answer>();
+  readonly #renamed: readonly Renamed[];
+
+  /** `renamed` are people and things under earlier names: an answer about TOBY holds when he is called TOBIAS. */
+  constructor(renamed: readonly Renamed[] = []) {
+    this.#renamed = renamed;
+  }
 
   /**
    * A note settles the question that it names in full anywhere in the script, and one of its own scene by the part of the id before the
@@ -21,8 +34,18 @@ export class Answers {
   add(question: string, line: string, at: Range, scene: string | null): void {
     const id = answeredId(question);
     const answer = { id, line: line.trim(), at, met: false };
-    this.#byId.set(id, answer);
-    if (scene !== null) this.#byId.set(`${id}-${scene}`, answer);
+    for (const name of [...this.#presentIds(id), id]) {
+      this.#byId.set(name, answer);
+      if (scene !== null) this.#byId.set(`${name}-${scene}`, answer);
+    }
+  }
+
+  /** The ids that an id made of an earlier name has by now. */
+  #presentIds(id: string): string[] {
+    return this.#renamed.flatMap(({ before, now }) => {
+      const [whole, kind, rest] = new RegExp(`^([a-z]+)-${before}(-.*)?$`).exec(id) ?? [];
+      return whole === undefined ? [] : [`${kind}-${now}${rest ?? ''}`];
+    });
   }
 
   /** The answer to a question, or null. */
@@ -50,7 +73,12 @@ export class Answers {
 
 /** Reads the `answer` notes of the whole script. */
 export function readAnswers(ground: Ground): Answers {
-  const answers = new Answers();
+  const { people, definitions } = ground.script;
+  const answers = new Answers(
+    [...people, ...definitions].flatMap(({ name, was }) =>
+      was.map((one) => ({ before: slug(one), now: slug(name) })).filter(({ before, now }) => before !== now),
+    ),
+  );
   const scenes = ground.scenes.map(({ scene, id }) => ({ notes: scene.notes, id }));
   for (const { notes, id } of [{ notes: ground.script.notes, id: null }, ...scenes]) {
     for (const { question, line, at } of notesOf(notes, 'answer')) answers.add(question, line, at, id);

@@ -15,16 +15,17 @@ export function tellUnmetAnswers(answers: Answers, scenes: readonly BreakdownSce
     return [sayBreakdown('answer-of-another-kind', { key, text, wanted }, at)];
   });
   const unmet = answers.unmet().map(({ id, at }) => {
-    const scene = id.startsWith('day') ? scenes.find((one) => aboutDayOf(one, id, at)) : undefined;
+    const scene = sceneOfDay(id, at, scenes);
     if (scene?.storyDay.sure) return sayBreakdown('answer-not-needed', scene.storyDay, at);
     return sayBreakdown('answer-without-question', { id, near: findNear(id, questions) }, at);
   });
   return [...unfit, ...unmet];
 }
 
-function aboutDayOf(scene: BreakdownScene, id: string, at: Range): boolean {
-  if (id !== 'day') return id === questionIds.day(scene.id);
-  return scene.at.start.offset <= at.start.offset && at.start.offset < scene.at.end.offset;
+/** The scene about whose day an answer speaks: the one that its id names, else the one in which it stands. */
+function sceneOfDay(id: string, at: Range, scenes: readonly BreakdownScene[]): BreakdownScene | undefined {
+  if (id === 'day') return scenes.findLast((one) => one.at.start.offset <= at.start.offset);
+  return scenes.find((one) => id === questionIds.day(one.id));
 }
 
 const sayWanted = {

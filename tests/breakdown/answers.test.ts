@@ -177,3 +177,22 @@ describe('answers', () => {
     ]);
   });
 });
+
+describe('answers about what has another name now', () => {
+  const body = (name: string) =>
+    `## INT. BAR - NIGHT\n\n> ${name}: wears coat\n\n${name} waits.\n\n## INT. BAR - MORNING\n\n> answer: clothes-tom yes\n\n${name} wakes.\n`;
+
+  it('hold for a person whose earlier name is told', () => {
+    const before = breakDown(`---\ncast: { TOM: {} }\n---\n\n${body('Tom')}`);
+    expect(before.codes).toEqual([]);
+    const after = breakDown(`---\ncast: { TOBIAS: { was: TOM } }\n---\n\n${body('Tobias')}`);
+    expect(after.codes).toEqual([]);
+    expect(openIds(after.scenes)).toEqual([]);
+    expect(clothesOf(after.scenes, 'TOBIAS')).toEqual(clothesOf(before.scenes, 'TOM'));
+  });
+
+  it('settle nothing where nothing tells of the name', () => {
+    const { codes } = breakDown(`---\ncast: { TOBIAS: {} }\n---\n\n${body('Tobias')}`);
+    expect(codes).toEqual(['answer-without-question']);
+  });
+});
