@@ -19,6 +19,10 @@ const machines: readonly Cue[] = [
     near: 'swings swing lifts lowers load rises hook engine strap straps hangs under raises raised lowered dangles',
     notNear: 'bird paper lake nest neck',
   }),
+  noun('press mill slicer shredder mixer mincer combine sawmill', {
+    near: 'hands hand fingers feed feeds thumps thump sleeve glove turns jams jammed',
+    notNear: 'printing-room coffee pepper button bench flowers release conference',
+  }),
   noun('conveyor lathe winch baler thresher mangle harvester loom mincer', {
     modifier: true,
     near: 'run runs turn turns spin spins grind grinds roar roars start starts hand hands feeds fingers rattle rattles',
@@ -149,6 +153,13 @@ export const cuesOfFalls: Readonly<Record<string, readonly Cue[]>> = {
       near: 'under beneath',
     }),
     phrase('go down among|goes down among|go down with a|goes down with a|go down in a heap', { subject: 'PERSON' }),
+    verb('jump leap clear', {
+      subject: 'PERSON',
+      object: 'gap fence wall ditch stream barrier turnstile hedge railing counter gate crack canal',
+      notNear: 'table debt throat',
+    }),
+    phrase('each other ~ throat|each other ~ throats|at each other with', {}),
+    verb('fall collapse', { subject: 'roof ceiling wall beam rafter rafters tree mast' }),
     noun('headlock stranglehold chokehold armlock', {}),
     verb('bite', {
       subject: 'PERSON',

@@ -5,6 +5,12 @@ import { climbing } from './implications/shared-cues.js';
 export const cuesOfHeight: Readonly<Record<string, readonly Cue[]>> = {
   H11: [
     phrase(
+      'come over the rail|comes over the rail|hand on the rail|hangs from the rail|hang from the rail|over the gap|across the gap',
+      {
+        subject: 'PERSON',
+      },
+    ),
+    phrase(
       'storeys down|stories down|floors down|out over nothing|over nothing|third floor|fourth floor|fifth floor|top floor|knotted sheets|porch roof|flat roof|walk the beam',
       {
         notNear: 'lift elevator button flat apartment office lives live neighbour neighbor',

@@ -68,7 +68,7 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
     noun('train railway railroad locomotive', {
       heading: true,
       notNear: 'toy model thought dress wedding whistle distance distant far',
-      notNext: 'ticket tickets set timetable of',
+      notNext: 'ticket tickets set timetable of tie cap uniform poster clock sandwich',
       notPrev: 'toy model',
     }),
     noun('platform', {
@@ -147,6 +147,7 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
     noun('darkroom', { heading: true }),
     noun('developer fixer', { near: 'print tray darkroom photograph' }),
     noun('needle', {
+      notPrev: 'sewing knitting darning compass gauge machine',
       near: 'buzz buzzes ink parlour arm vein syringe skin doctor nurse drip tattoo blood sterile hospital inject',
     }),
     verb('inject', { subject: 'PERSON NONE' }),
