@@ -166,7 +166,7 @@ export const food: readonly Implication[] = [
     'opened-bottle',
     [
       phrase(
-        'cork pop|cork pops|champagne cork|uncork ~ bottle|uncork the wine|opens a bottle|opens the wine|opens a beer|open a bottle|pops the cork|pop the cork|uncorks a bottle|uncorks the wine',
+        'uncork ~ bottle|uncork the wine|opens a bottle|opens the wine|opens a beer|open a bottle|pops the cork|pop the cork|uncorks a bottle|uncorks the wine',
       ),
     ],
     {
@@ -174,6 +174,9 @@ export const food: readonly Implication[] = [
       tasks: [task('One sealed bottle for every take.', 'certain')],
     },
   ),
+  implies(98, 'popped-cork', [phrase('cork pop|champagne cork|pop ~ cork')], {
+    tasks: [task('Cork: never at a face; a fresh bottle for every take, wipes.')],
+  }),
   implies(
     98,
     'kettle',
