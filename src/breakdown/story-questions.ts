@@ -189,8 +189,9 @@ function isPlural(name: string): boolean {
 function* askPlace({ ground, place }: SceneDoubts) {
   if (!place) return;
   const text = `Are "${place.first}" and "${place.second}" one place?`;
-  const settle = 'Write the name the same way in every heading, or answer that there are two.';
-  yield story(questionIds.place(slug(place.second)), text, headingLine(ground), settle, 'yes or no');
+  const id = questionIds.place(slug(place.second));
+  const settle = `Type "> answer: ${id} yes" or \u201c> answer: ${id} no\u201d, or write the name the same way in every heading.`;
+  yield story(id, text, headingLine(ground), settle, 'yes or no');
 }
 
 function* askPastDressing({ ground, pastDressing }: SceneDoubts) {

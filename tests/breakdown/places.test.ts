@@ -47,6 +47,7 @@ describe('places', () => {
     const { scenes } = breakDown(script(...headings));
     const asked = scenes.flatMap(({ questions }) => questions.filter(({ id }) => id.startsWith('place-')));
     expect(asked.map(({ text }) => text)).toEqual(['Are "HOLLOWAY KITCHEN" and "KITCHEN" one place?']);
+    expect(asked[0]?.settle).toContain('"> answer: place-kitchen yes"');
     const one = breakDown(`${script(...headings)}\n\n> answer: place-kitchen yes\n`);
     expect(one.breakdown.places.map(({ name }) => name)).toEqual(['HOLLOWAY KITCHEN', 'YARD']);
     const two = breakDown(`${script(...headings)}\n\n> answer: place-kitchen no\n`);
