@@ -3,6 +3,8 @@ import type { Breakdown, ElementEntry } from '../breakdown/types.js';
 import { countsVaguely, looksPlural } from '../trade/plural-words.js';
 import { burnsDown, namesLiquid } from '../trade/used-up-words.js';
 import { largestCrowd } from './crowd-wear.js';
+import type { Use } from './need-types.js';
+import { nameSlot } from './shooting-order.js';
 
 /** Clothes are counted by who wears them, if somebody does; what stands in a room is there. */
 const notAsked: ReadonlySet<string> = new Set(['makeup', 'hair', 'dressing']);
@@ -38,6 +40,16 @@ function isOnUncountedCrowd(entry: ElementEntry, { scenes }: Breakdown): boolean
 export function askWhoWears(entry: ElementEntry, element: BookElement | null, { scenes }: Breakdown): string[] {
   const crowd = element?.copies || element?.together ? null : largestCrowd(entry, scenes);
   return crowd?.count ? [`does each of the ${crowd.count} ${crowd.name} wear one? It is counted so`] : [];
+}
+
+/** Several of a thing of which one is spoilt on camera: whether a take spoils all of them is asked, until the book says. */
+export function askTogether({ category }: ElementEntry, uses: readonly Use[], element: BookElement | null): string[] {
+  if (category === 'costumes' || (element?.together ?? element?.copies ?? null) !== null) return [];
+  const spoilt = uses.find((use) => use.onCamera === 'copy each take' && use.count > 1);
+  if (!spoilt) return [];
+  return [
+    `are all ${spoilt.count} ${spoilt.stateOut} in every take of ${nameSlot(spoilt.slot)}? It is counted so. Write "together: 1" if it is one of them`,
+  ];
 }
 
 /** What is asked of whoever knows. */

@@ -5,7 +5,7 @@ import { fragileWords, quantityDefaults } from '../trade/quantity-defaults.js';
 import { findStateChanges } from '../trade/state-changes.js';
 import { burnsAgain, burnsDown } from '../trade/used-up-words.js';
 import { type CopyPlan, labelCopies, planCopies } from './copies.js';
-import { askHowMany, askWhoWears, isUncounted } from './how-many.js';
+import { askHowMany, askTogether, askWhoWears, isUncounted } from './how-many.js';
 import type { Need, Use } from './need-types.js';
 import { counted, countPieces, countTakes, describeSpare, spareOf, type TakeCount } from './per-take.js';
 import type { ShootingOrder } from './shooting-order.js';
@@ -63,6 +63,7 @@ export function countNeed(
     questions: [
       ...(uncounted ? [askHowMany(entry, have)] : []),
       ...askWhoWears(entry, element, ground.breakdown),
+      ...askTogether(entry, uses, element),
       ...(!isUsedUp && entry.category === 'food' ? askWhetherEaten(uses, element) : []),
       ...(isUsedUp ? askWhereEaten(uses, element, entry.category === 'food') : []),
       ...askAboutStates(uses, element),

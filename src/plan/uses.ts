@@ -80,6 +80,9 @@ export function listUses(
   order: ShootingOrder,
   perTake: (scene: string) => { atLeast: number; advised: number },
 ): Use[] {
+  // A count of the whole script that no scene tells is that of its first scene.
+  const told = Math.max(1, ...appearances.map((one) => one.count));
+  const defined = (entry.count ?? 1) > told ? (entry.count ?? 1) : 1;
   const uses = appearances
     .filter((one) => !one.absent)
     .map((one): Use => {
@@ -88,11 +91,8 @@ export function listUses(
       const stateOut = one.stateOut ?? one.stateIn;
       const onCamera =
         stateOut !== null && stateOut !== one.stateIn ? changeOnCamera(one.stateIn, stateOut, entry, book) : null;
-      const count = Math.max(
-        one.count,
-        book?.together ?? 1,
-        entry.count !== null && one.scene.id === entry.scenes[0] ? entry.count : 1,
-      );
+      // The book's own figure wins over what the script tells.
+      const count = book?.together ?? Math.max(one.count, one.scene.id === entry.scenes[0] ? defined : 1);
       const demand = askedFor(onCamera, count, perTake(one.scene.id));
       return {
         scene: one.scene.id,

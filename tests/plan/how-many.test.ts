@@ -32,3 +32,23 @@ describe('a plural without a number', () => {
     for (const many of ['coins', 'wet towels', 'logbooks', 'cups of tea']) expect(looksPlural(many), many).toBe(true);
   });
 });
+
+describe('several of which one is spoilt', () => {
+  const scenes = [
+    { things: { envelope: { count: 2, out: 'torn' }, candle: {} } },
+    { things: { candle: { count: 8 } } },
+  ];
+  const needOfEnvelope = (book: string) => planOf({ scenes }, book).needs.find((need) => need.id === 'envelope');
+
+  it('are asked about, for (4 × 2 + 1) takes spoil 18 if it is both, and 9 if it is one', () => {
+    const asked = needOfEnvelope('');
+    expect([asked?.minimum, asked?.questions]).toEqual([18, [expect.stringMatching(/all 2 torn.*"together: 1"/)]]);
+    const said = needOfEnvelope('elements:\n  envelope: { together: 1 }\n');
+    expect([said?.minimum, said?.questions]).toEqual([9, []]);
+  });
+
+  it('stand in the scene that counts them, not in the first one', () => {
+    const candle = planOf({ scenes }).needs.find((need) => need.id === 'candle');
+    expect(candle?.uses.map((use) => use.count)).toEqual([1, 8]);
+  });
+});
