@@ -3,14 +3,13 @@ import { kindFinder } from './kinds.js';
 import type { Lexicon } from './lexicon.js';
 import { isPersonNoun } from './nameless.js';
 import { findPhrases, type Phrase } from './phrases.js';
-import { addPhrase } from './place-phrase.js';
+import { addPhrase, isDoer } from './place-phrase.js';
 import type { Sentence, Token } from './reading.js';
 import {
   antecedentOf,
   endOfName,
   giveSubject,
   isAside,
-  isDoer,
   leavesOutSubject,
   ownSubject,
   verbAwaiting,

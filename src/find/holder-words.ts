@@ -29,6 +29,7 @@ function bodyAfterBe({ role, phrase }: Part, clauses: Clauses, lexicon: Lexicon)
 }
 
 const passing = /^(?:go|pass|travel|move|fall|drop|slip|slide|fly|tumble|swing)$/;
+const clasped = /^(?:clasp|press|hug|hold|clutch|strap|tie|chain|pin|cuff)$/;
 const resting =
   /^(?:dangle|hang|glint|gleam|glitter|sparkle|shine|flash|sit|rest|perch|lie|sleep|curl|cling|swing|bounce|jingle|jangle|tick|flutter|bulge|glow|trail|stick|poke|tremble|shake|flicker|bump|slap|bang|sling|strap|tie|wrap|drape|tuck|knot|loop|hook|clip|clamp|clench|press|wedge|balance|cup)$/;
 
@@ -42,6 +43,8 @@ function heldBehind(deed: Deed, clauses: Clauses, lexicon: Lexicon): Holder | nu
     if (tag === 'verb' || tag === 'conjunction' || /^[.;:!?]$/.test(text)) return null;
     if (tag !== 'preposition') continue;
     if (lower === 'by' && isPassive) return somebodyAt(at + 1, clauses, lexicon);
+    if (lower === 'to' && deed.passive && clasped.test(deed.lemma))
+      return bodyAt(at + 1, clauses, lexicon) ?? somebodyAt(at + 1, clauses, lexicon);
     if (lower === 'from' && moves) return somebodyAt(at + 1, clauses, lexicon);
     if (rests && /^(?:on|from|in|round|around|over|under|at|across|behind|against|between)$/.test(lower)) {
       const body = bodyAt(at + 1, clauses, lexicon);
@@ -57,7 +60,7 @@ function somebodyAt(at: number, clauses: Clauses, lexicon: Lexicon): Holder | nu
 }
 
 /** The owner of the part of the body that the words at a place name. */
-function bodyAt(at: number, clauses: Clauses, lexicon: Lexicon): Holder | null {
+export function bodyAt(at: number, clauses: Clauses, lexicon: Lexicon): Holder | null {
   const phrase = clauses.parts.find((part) => part.phrase.start === at)?.phrase;
   return phrase?.owner && isBody(phrase, clauses, lexicon) ? ownerOfPhrase(phrase, clauses) : null;
 }

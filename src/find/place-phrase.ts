@@ -54,7 +54,7 @@ function placePhrase(phrase: Phrase, tokens: readonly Token[], state: State): Pa
   const { preposition, last, opens } = state;
   const joins = opens === 'conjunction';
   if (preposition) return makePart(phrase, state, 'preposition', null, preposition === 'of' ? last : null);
-  const next = verbAfter(tokens, phrase.end);
+  const next = verbAfter(tokens, phrase.end) ?? (joins && isDoer(tokens, phrase.end) ? 'verb' : null);
   if (opens === 'comma' || joins) {
     const bent = next === 'participle' && !tokens[phrase.end]?.lower.endsWith('ing');
     if (next && !(bent && last && joins)) {
@@ -101,6 +101,18 @@ export function verbAfter(tokens: readonly Token[], end: number): 'verb' | 'part
     return tag === 'participle' ? 'participle' : null;
   }
   return null;
+}
+
+/** True before a verb of its own, or before an aside between commas and a verb: "the boy, after some thought, takes". */
+export function isDoer(tokens: readonly Token[], end: number): boolean {
+  if (verbAfter(tokens, end)) return true;
+  if (tokens[end]?.text !== ',' || tokens[end + 1]?.tag !== 'preposition') return false;
+  for (let at = end + 2; at < Math.min(tokens.length, end + 12); at++) {
+    const { text, tag } = tokens[at] as Token;
+    if (text === ',') return verbAfter(tokens, at + 1) === 'verb';
+    if (tag === 'verb' || /^[.;:!?]$/.test(text)) return false;
+  }
+  return false;
 }
 
 function anyVerbLater(tokens: readonly Token[], end: number): boolean {

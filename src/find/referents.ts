@@ -128,15 +128,14 @@ function resolveNamed(at: number, whom: Whom): string | null {
   if (opening) return null;
   if (strangerBefore(sentence, at) || namelessJustBefore(wanted, fits, whom)) return null;
   const person = before.people.find(fits) ?? null;
-  if (
-    person === null ||
-    gender.has(person) ||
-    !sentence.tokens.some(({ lower }) => (genders[lower] ?? wanted) !== wanted)
-  )
-    return person;
+  if (person === null || gender.has(person) || !tellsOfBoth(sentence, wanted)) return person;
   // "She pours him soup": rather one known for a woman.
   return before.people.find((one) => gender.get(one) === wanted) ?? person;
 }
+
+/** "He gives her the mug": a man and a woman. */
+const tellsOfBoth = ({ tokens }: Sentence, wanted: Gender) =>
+  tokens.some(({ lower }) => (genders[lower] ?? wanted) !== wanted);
 
 /** The nameless person who opens the sentence. */
 function namelessSubject(at: number, wanted: Gender, { sentence, here }: Whom): Nameless | null {
@@ -146,13 +145,14 @@ function namelessSubject(at: number, wanted: Gender, { sentence, here }: Whom): 
 }
 
 /** "Marisol argues with the cashier. He ...": of the sentence before, when nobody of a name there fits. */
-function namelessJustBefore(
-  wanted: Gender,
-  fits: (person: string) => boolean,
-  { before: { lastNamed, lastNameless }, sentence }: Whom,
-): Nameless | null {
+function namelessJustBefore(wanted: Gender, fits: (person: string) => boolean, whom: Whom): Nameless | null {
+  const { before, sentence, gender } = whom;
+  const { lastNamed, lastNameless, people } = before;
   if (lastNamed.some(fits)) return null;
-  const fitting = lastNameless.filter((one) => isOne(one, wanted) && sentence.paragraph - one.paragraph <= 1);
+  const isSure = tellsOfBoth(sentence, wanted) && people.some((person) => gender.get(person) === wanted);
+  const fitting = lastNameless.filter(
+    (one) => isOne(one, wanted) && !(isSure && one.gender === null) && sentence.paragraph - one.paragraph <= 1,
+  );
   return fitting.find(({ oblique }) => !oblique) ?? fitting[0] ?? null;
 }
 

@@ -2,7 +2,6 @@ import type { Clauses, Deed, Part, State, Subject } from './clause-types.js';
 import { strangerIn } from './holder.js';
 import type { Lexicon } from './lexicon.js';
 import { isPersonNoun } from './nameless.js';
-import { verbAfter } from './place-phrase.js';
 import type { Sentence, Token } from './reading.js';
 
 /** Whom a "who" goes on about: the nearest person before it, whatever else stands between: "a boy in headphones, who ...". */
@@ -23,18 +22,6 @@ export function antecedentOf(
     if (part) return { phrase: part.phrase, person: null, pronoun: null };
   }
   return last ? { phrase: last.phrase, person: null, pronoun: null } : null;
-}
-
-/** True before a verb of its own, or before an aside between commas and a verb: "the boy, after some thought, takes". */
-export function isDoer(tokens: readonly Token[], end: number): boolean {
-  if (verbAfter(tokens, end)) return true;
-  if (tokens[end]?.text !== ',' || tokens[end + 1]?.tag !== 'preposition') return false;
-  for (let at = end + 2; at < Math.min(tokens.length, end + 12); at++) {
-    const { text, tag } = tokens[at] as Token;
-    if (text === ',') return verbAfter(tokens, at + 1) === 'verb';
-    if (tag === 'verb' || /^[.;:!?]$/.test(text)) return false;
-  }
-  return false;
 }
 
 const posture =

@@ -2,7 +2,7 @@ import type { CategoryName } from '../trade/categories.js';
 import type { Clauses, Part, Subject } from './clause-types.js';
 import { peopleNamed } from './genders.js';
 import { doerIn, type Holder, isSomebody, meantAt, named, nobody, ownerOfPhrase, strangerOf } from './holder.js';
-import { holderBehindVerb } from './holder-words.js';
+import { bodyAt, holderBehindVerb } from './holder-words.js';
 import type { Lexicon } from './lexicon.js';
 import type { Phrase } from './phrases.js';
 import type { Token } from './reading.js';
@@ -48,7 +48,11 @@ export function whoHas(
   if (category === 'costumes' || category === 'makeup') {
     const worn = putsOnOneself(part, signals)
       ? first(agent, owner)
-      : first(owner, () => ownerBehindOf(part, clauses), onOthers(part, signals, clauses));
+      : first(
+          owner,
+          () => ownerBehindOf(part, clauses),
+          () => onOthers(part, clauses, lexicon),
+        );
     if (isSomebody(worn)) return worn;
   }
   if (part.role === 'subject' && part.ofPart === null && !signals.use.held) {
@@ -125,12 +129,10 @@ const aboutHolder = ({ about }: Part, clauses: Clauses, lexicon: Lexicon): Holde
   about === null ? nobody : doerIn(about, clauses, lexicon);
 
 /** "ties a scarf round Ben's neck": on the body that the words name, whoever does it. */
-const onOthers =
-  (part: Part, { use }: Signals, clauses: Clauses) =>
-  (): Holder =>
-    use.held && /^(?:round|around|over|on|across)$/.test(clauses.sentence.tokens[part.phrase.end]?.lower ?? '')
-      ? nearBody(part, clauses)
-      : nobody;
+function onOthers({ phrase }: Part, clauses: Clauses, lexicon: Lexicon): Holder {
+  const next = clauses.sentence.tokens[phrase.end]?.lower ?? '';
+  return /^(?:round|around|over|on|across)$/.test(next) ? (bodyAt(phrase.end + 1, clauses, lexicon) ?? nobody) : nobody;
+}
 
 /** "beside a boy in headphones": the one right before "in" has it on. */
 function personJustBefore(part: Part, clauses: Clauses): Holder {
