@@ -7,6 +7,7 @@ import { type CostumeNote, dressByNote, dressInList } from './dress-by-notes.js'
 import type { ElementRegister } from './element-register.js';
 import { settleGarmentStates } from './garment-states.js';
 import { type Ground, notesOf, type SceneGround } from './ground.js';
+import { imagesOfScenes } from './montage.js';
 import { keepsClothes } from './nights.js';
 import type { Presence } from './presence.js';
 import { SceneDress } from './scene-dress.js';
@@ -74,10 +75,17 @@ export function plotCostumes(
       ({ day, presences }, later) =>
         later > index && day.label === inputs[index]?.day.label && showsIn(presences, person),
     );
+  const images = imagesOfScenes(inputs.map(({ ground: { scene } }) => scene));
   const dressed = inputs.map((input, index) => {
     closets.turnTo(input.day.label);
     const isNoChange = (person: string) => saysNo(answers, questionIds.change(slug(person), input.ground.id));
-    const dress = new SceneDress(input, closets, isNoChange, (person) => isSeenAfter(index, person));
+    const dress = new SceneDress(
+      input,
+      closets,
+      isNoChange,
+      (person) => isSeenAfter(index, person),
+      images[index] ?? [],
+    );
     for (const presence of input.presences) {
       const { name } = presence.person;
       const stays = kept(input.ground, name) ? (latest.get(name) ?? null) : null;

@@ -3,8 +3,8 @@ import { montageWord } from '../trade/story-day-words.js';
 
 /** One image of a montage: how the script counts it, and the stretch of the source it fills. */
 export interface MontageImage {
-  /** The letter or number written before it, else its place in the row. */
-  readonly label: string;
+  /** The letter or number written before it, else its place in the row; null for a scene that is an image by itself. */
+  readonly label: string | null;
   readonly start: number;
   readonly end: number;
 }
@@ -37,10 +37,13 @@ const beginSign = /^(?:begin |start |start of )?(?:a )?(?:montage|series of shot
 const endSign = /^(?:end|back from|end of)(?: of)?(?: the)? (?:montage|series of shots)\b/i;
 const imageSign = /^(?:([A-Z]|\d{1,2})[.)]|[-\u2010-\u2015\u2022*]{1,2})\s+/;
 
+const longestTitle = 60;
+
 function titleOf(block: Block): string | null {
   if (block.kind === 'transition' || block.kind === 'part') return block.line.text;
   const [first, ...others] = block.kind === 'action' ? block.lines : [];
-  return first && others.length === 0 && !/\p{Ll}/u.test(first.text) ? first.text : null;
+  if (!first || others.length > 0 || first.text.length > longestTitle) return null;
+  return /\p{Ll}/u.test(first.text) ? null : first.text;
 }
 
 function splitGroup(blocks: readonly Block[]): MontageImage[] {
@@ -57,6 +60,38 @@ function splitGroup(blocks: readonly Block[]): MontageImage[] {
     start,
     end: starts[index + 1]?.start ?? end,
   }));
+}
+
+/** A whole scene as one image: what it shows on people holds in it alone. */
+const wholeScene: MontageImage = { label: null, start: 0, end: Number.POSITIVE_INFINITY };
+
+/** The images of every scene: of a scene between MONTAGE and END MONTAGE, the scene itself. */
+export function imagesOfScenes(scenes: readonly Scene[]): (readonly MontageImage[])[] {
+  const between = scenesOfMontage(scenes);
+  return scenes.map((scene, index) => (between.has(index) ? [wholeScene] : imagesOf(scene)));
+}
+
+/** The indexes of the scenes that stand between a line MONTAGE and the END MONTAGE that belongs to it. */
+export function scenesOfMontage(scenes: readonly Scene[]): ReadonlySet<number> {
+  const within = new Set<number>();
+  let open: number[] | null = null;
+  scenes.forEach((scene, index) => {
+    for (const title of titlesBefore(scene, scenes[index - 1] ?? null)) {
+      if (endSign.test(title)) {
+        for (const image of open ?? []) within.add(image);
+        open = null;
+      } else if (beginSign.test(title)) open = [];
+    }
+    open?.push(index);
+  });
+  return within;
+}
+
+/** Titles, parts and transitions between the text of the scene before and a heading. */
+function titlesBefore({ lead }: Scene, previous: Scene | null): string[] {
+  const titles = (blocks: readonly Block[]) => blocks.map(titleOf).filter((title) => title !== null);
+  const last = previous?.blocks.findLastIndex((block) => titleOf(block) === null) ?? -1;
+  return [...titles(previous?.blocks.slice(last + 1) ?? []), ...titles(lead)];
 }
 
 /** How a garment is called that is on in some images of a montage only. */

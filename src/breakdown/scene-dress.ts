@@ -7,7 +7,7 @@ import type { CostumeDoubt, CostumeInput, Dressed, DressedPiece } from './costum
 import { categoryOfIdentity, type Identity } from './element-register.js';
 import { addAction, type Figure, makeFigure, rivalsOf } from './figure.js';
 import { notesOf } from './ground.js';
-import { imagesIn, imagesOf, type MontageImage, onlyInImages } from './montage.js';
+import { imagesIn, type MontageImage, onlyInImages } from './montage.js';
 import { readSaidChange, whenChanged } from './said-change.js';
 import { sameThing } from './same-thing.js';
 import { type Sighting, sight } from './sighting.js';
@@ -17,7 +17,6 @@ export class SceneDress {
   readonly messages: Diagnostic[] = [];
   readonly doubts: CostumeDoubt[] = [];
   private readonly figures = new Map<string, Figure>();
-  private readonly images: readonly MontageImage[];
 
   constructor(
     readonly input: CostumeInput,
@@ -26,9 +25,8 @@ export class SceneDress {
     private readonly isNoChange: (person: string) => boolean,
     /** True for people whom a later scene of the same story day shows. */
     readonly isSeenLater: (person: string) => boolean,
-  ) {
-    this.images = imagesOf(input.ground.scene);
-  }
+    private readonly images: readonly MontageImage[],
+  ) {}
 
   /** A person is seen: in what is on from an earlier scene of the day, else in a new change. */
   enter(person: string, firstSeen: number | null, kept: Outfit | null): Figure {
@@ -208,10 +206,9 @@ export class SceneDress {
   private showInImage(figure: Figure, { identity, known, at }: Sighting): boolean {
     const { offset } = at.start;
     const image = this.images.find(({ start, end }) => start <= offset && offset < end);
-    const before = figure.pieces.get(identity) ?? null;
-    const others = imagesIn(before?.action ?? null);
-    if (!image || (before && others.length === 0)) return false;
-    const action = onlyInImages([...new Set([...others, image.label])]);
+    if (!image || figure.outfit.pieces.has(identity)) return false;
+    const others = imagesIn(figure.pieces.get(identity)?.action ?? null);
+    const action = image.label === null ? null : onlyInImages([...new Set([...others, image.label])]);
     figure.pieces.set(identity, { ...this.pieceOf(identity, known, at), carried: false, action });
     return true;
   }

@@ -1,6 +1,7 @@
 import { type Answers, questionIds, saysNo } from './answers.js';
 import { type DayCues, readDayCues } from './day-cues.js';
 import { notesOf, type SceneGround } from './ground.js';
+import { scenesOfMontage } from './montage.js';
 import { type DayContext, type DayMark, storyDayRules, type Verdict } from './story-day-rules.js';
 import type { StoryDay } from './types.js';
 
@@ -44,7 +45,12 @@ class StoryClock {
     private readonly inputs: readonly DayInput[],
     private readonly answers: Answers,
   ) {
-    this.cues = inputs.map(({ ground }, index) => readDayCues(ground.scene, inputs[index - 1]?.ground.scene ?? null));
+    const montage = scenesOfMontage(inputs.map(({ ground }) => ground.scene));
+    this.cues = inputs.map(({ ground }, index) => {
+      const cues = readDayCues(ground.scene, inputs[index - 1]?.ground.scene ?? null);
+      // The light of an image says nothing about the scenes around it.
+      return montage.has(index) ? { ...cues, montage: cues.montage ?? 'MONTAGE', hours: null } : cues;
+    });
     this.lastClosing = this.cues.findLastIndex(({ present }) => present !== null);
   }
 

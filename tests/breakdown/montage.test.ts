@@ -44,3 +44,34 @@ it('is none where a scene only has a list or one paragraph', () => {
   expect(clothesOf(scenes, 'NORA')).toEqual(['1: overalls, raincoat']);
   expect(scenes[0]?.questions).toEqual([]);
 });
+
+describe('scenes between MONTAGE and END MONTAGE', () => {
+  const text = `${head}## MONTAGE
+
+- INT. SHED - NIGHT: Nora paints in overalls.
+- EXT. YARD - DAY: Nora hammers in a raincoat.
+
+## END MONTAGE
+
+## EXT. RIVER - DAY
+
+Nora rows.
+`;
+
+  it('are images: their clothes and their light hold in them alone, and one question asks about their days', () => {
+    const { scenes } = breakDown(text, told);
+    expect(clothesOf(scenes, 'NORA')).toEqual([
+      '1: dress',
+      '1: dress (carried), overalls',
+      '1: dress (carried), raincoat',
+      '1: dress (carried)',
+    ]);
+    expect(scenes.map(({ storyDay }) => storyDay.label)).toEqual(['D1', 'D1', 'D1', 'D1']);
+    expect(scenes.flatMap(({ questions }) => questions.map(({ key }) => key))).toEqual(['day']);
+  });
+
+  it('are none without the end', () => {
+    const { scenes } = breakDown(text.replace('## END MONTAGE\n\n', ''), told);
+    expect(scenes.map(({ storyDay }) => storyDay.label)).toEqual(['D1', 'D1', 'D2', 'D2']);
+  });
+});
