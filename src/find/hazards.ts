@@ -5,6 +5,7 @@ import { meansAdult } from './implied/ages.js';
 import { type ChildrenOf, findChildren } from './implied/children.js';
 import { cuesIn, settingsOfHazards } from './implied/cued.js';
 import { type Evidence, readEvidence, readSettings } from './implied/evidence.js';
+import { raiseMainsNearWater } from './implied/mains-near-water.js';
 import { raiseMinors } from './implied/minors.js';
 import { readNamedThings } from './implied/names-as-sentences.js';
 import type { Reason } from './implied/reason.js';
@@ -24,7 +25,7 @@ export function raiseHazards(sentences: readonly Sentence[], script: Script, ele
     ...fromNames(script, elements),
     ...raiseMinors(script, sentences),
   ];
-  const real = withoutCostumes(reasons, sentences);
+  const real = withoutCostumes([...reasons, ...raiseMainsNearWater(sentences, reasons)], sentences);
   return strongest(real, findChildren(real, sentences, elements));
 }
 

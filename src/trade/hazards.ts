@@ -129,7 +129,7 @@ export const hazards: readonly Hazard[] = [
     id: 'H14',
     title: 'Night and twilight outdoors',
     precaution:
-      'Plan extra rest, warm food and a way home for everyone. Light the paths as well as the picture. More care near water, roads and edges. Tell the neighbours and the police.',
+      'Plan extra rest, warm food and a way home for everyone. Nobody works or walks home alone. Light the paths as well as the picture. More care near water, roads and edges. Tell the neighbours and the police.',
     reading: `Bournemouth University, media production safety notes. ${check}`,
     qualified: 'The owner of the place; the local authority where a permit is asked.',
     source: 'Bournemouth University media safety notes; common practice',

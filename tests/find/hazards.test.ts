@@ -49,6 +49,13 @@ describe('the hazard table', () => {
     expect(near('Nora has a knife.', 'H2')).toEqual([]);
   });
 
+  it('raises electricity where a scene has water about and a thing on mains power, in whatever sentences', () => {
+    expect(idsOf('Nora lies in the bath. A radio plays on the stool.')).toContain('H16');
+    expect(idsOf('A pipe bursts. Water sprays everywhere. The toaster stands on the floor.')).toContain('H16');
+    expect(idsOf('Nora swims. A radio plays on the bank.', 'EXT. LAKE - DAY')).not.toContain('H16');
+    expect(idsOf('Nora drinks water. A radio plays.')).not.toContain('H16');
+  });
+
   it('sends every reader to the current text', () => {
     for (const { id, reading } of [...hazards, ...ownHazards, ...milderHazards])
       expect(reading, id).toMatch(/Check the current text\.$/);

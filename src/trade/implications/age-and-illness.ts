@@ -133,6 +133,7 @@ export const ageAndIllness: readonly Implication[] = [
       phrase('beads of sweat|drenched in sweat|soaked in sweat|slick with sweat'),
     ],
     {
+      elements: [certain('sprayed sweat', 'makeup', 'sweat', true)],
       tasks: [task('Sweat: glycerine and water sprayed; match it between takes.')],
     },
   ),
