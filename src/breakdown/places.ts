@@ -76,7 +76,8 @@ export function doubtPlaces(places: readonly ScenePlace[]): PlaceDoubt[] {
   const all = [...first.values()];
   const spelt = doubtLetters(all);
   const asked = new Set(spelt.map(({ scene }) => scene));
-  return [...spelt, ...doubtWords(all).filter(({ scene }) => !asked.has(scene))].sort((a, b) => a.scene - b.scene);
+  const others = [...doubtWords(all), ...doubtCommas(all)].filter(({ scene }) => !asked.has(scene));
+  return [...spelt, ...others].sort((a, b) => a.scene - b.scene);
 }
 
 type FirstScene = { readonly place: ScenePlace; readonly scene: number };
@@ -89,6 +90,18 @@ function doubtLetters(all: readonly FirstScene[]): PlaceDoubt[] {
     const other = holes.flatMap((hole) => byHole.get(hole) ?? []).find((one) => differByLetter(one.key, place.key));
     for (const hole of new Set(holes)) pushTo(byHole, hole, place);
     return other ? [{ scene, first: other.name, second: place.name }] : [];
+  });
+}
+
+/** LIGHTHOUSE and `LIGHTHOUSE, ROCKS`: a place, and perhaps an area of it behind a comma. */
+function doubtCommas(all: readonly FirstScene[]): PlaceDoubt[] {
+  const known = new Map(all.map((one) => [one.place.key, one] as const));
+  return all.flatMap((one) => {
+    const [front, area] = one.place.name.split(/,\s*/);
+    const other = area === undefined ? undefined : known.get(placeKey(front as string));
+    if (!other) return [];
+    const [before, after] = other.scene < one.scene ? [other, one] : [one, other];
+    return [{ scene: after.scene, first: before.place.name, second: after.place.name }];
   });
 }
 

@@ -38,7 +38,15 @@ export const noteMessages = {
     'A note on a person that says nothing known',
     ({ person, value }) => ({
       reason: `Expected wears, changes to, puts on, takes off or without, found \`${value}\`; the note stays a remark.`,
-      hint: `Write \`> ${person}: wears a coat, boots\`, or \`> makeup: ${value} (${person})\`.`,
+      hint: `Write \`> ${person}: ${meantClothes(value)}\`, or \`> makeup: ${value} (${person})\`.`,
+    }),
+  ),
+  'note-kind-no-colon': define<{ kind: string; rest: string }>(
+    'info',
+    'A list of things without a colon',
+    ({ kind, rest }) => ({
+      reason: `Expected a colon behind \`${kind}\`, found none; the note stays a remark, and nothing is listed.`,
+      hint: `If it is a list, write \`> ${kind}: ${rest}\`.`,
     }),
   ),
   'note-empty': define<{ key: string }>('warning', 'A note with nothing behind its colon', ({ key }) => ({
@@ -78,3 +86,9 @@ export const noteMessages = {
     hint: 'Take the `>` away if it belongs to the script.',
   })),
 } as const satisfies MessageTable;
+
+/** What a note on a person most likely means to say of clothes. */
+function meantClothes(value: string): string {
+  const [, lacking] = /^(?:no|not|minus)\s+(\S.*)$/i.exec(value) ?? [];
+  return lacking === undefined ? 'wears a coat, boots' : `without ${lacking}`;
+}

@@ -18,6 +18,7 @@ const eachVerb = new RegExp(
 );
 const namedVerb = /^(.{1,40}?)\s+(wears|changes (?:in)?to|puts on|takes off)\s/i;
 const remarks = new Set(remarkWords.map((row) => row.word));
+const dashedKey = /^([\p{L}-]+)\s*(?:[-\u2010-\u2015=]+|\s)\s+(\S.*)$/u;
 const longestName = 5;
 
 /** Names that notes of this script made or used so far, folded. */
@@ -96,8 +97,13 @@ function verbOf(written: string): CostumeVerb {
   return written.toLowerCase().replace(/\s+/g, ' ').replace('into', 'to') as CostumeVerb;
 }
 
-/** Says when a remark without a colon speaks of what a known person wears. */
+/** Says when a remark without a colon speaks of what a known person wears, or begins with a kind of thing and a dash. */
 export function checkMissingColon(line: NoteLine, context: NoteContext): void {
+  const [, kind = '', rest = ''] = dashedKey.exec(line.text) ?? [];
+  if (findCategory(kind)) {
+    context.messages.push(sayScript('note-kind-no-colon', { kind, rest }, line.at));
+    return;
+  }
   const found = namedVerb.exec(line.text);
   const [, name = '', said = ''] = found ?? [];
   if (!found || !findPerson(context.people, name)) return;

@@ -55,6 +55,15 @@ describe('places', () => {
     expect(two.codes).toEqual([]);
   });
 
+  it('are asked about where one has an area behind a comma', () => {
+    const headings = ['INT. LIGHTHOUSE - CELLAR - DAY', 'EXT. LIGHTHOUSE, ROCKS - DAY'];
+    const { scenes } = breakDown(script(...headings));
+    const asked = scenes.flatMap(({ questions }) => questions.filter(({ id }) => id.startsWith('place-')));
+    expect(asked.map(({ text }) => text)).toEqual(['Are "LIGHTHOUSE" and "LIGHTHOUSE, ROCKS" one place?']);
+    const one = breakDown(`${script(...headings)}\n\n> answer: place-lighthouse-rocks yes\n`);
+    expect(one.breakdown.places.map(({ name }) => name)).toEqual(['LIGHTHOUSE']);
+  });
+
   it('are not asked about where several have such a word, or a number', () => {
     for (const headings of [
       ['INT. ROOM - DAY', 'INT. LIVING ROOM - DAY', 'INT. DINING ROOM - DAY'],
