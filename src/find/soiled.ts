@@ -1,4 +1,4 @@
-import { soiledBy, soilingPlaces, soilingVerbs } from '../trade/soiling.js';
+import { soakingVerbs, soiledBy, soilingPlaces, soilingVerbs } from '../trade/soiling.js';
 import type { Clauses, Part } from './clause-types.js';
 import type { Phrase } from './phrases.js';
 
@@ -10,6 +10,8 @@ export function soilingOf(part: Part, category: string, { parts, sentence }: Cla
   const { deed, preposition, role } = part;
   if (deed === null || role !== 'preposition' || !spoils.test(category)) return null;
   if (deed.unreal || !soilingVerbs.has(deed.lemma) || !soilingPlaces.has(preposition ?? '')) return null;
+  // What brandy is poured into holds it; what it soaks into is spoilt.
+  if (preposition === 'into' && !soakingVerbs.has(deed.lemma)) return null;
   const object = parts.find((one) => one.role === 'object' && one.deed === deed);
   const matter: Phrase | null = object?.phrase ?? deed.subject?.phrase ?? null;
   return matter === null ? null : soiledBy(sentence.tokens[matter.head]?.lemma ?? '');

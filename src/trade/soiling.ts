@@ -18,6 +18,9 @@ export const soilingVerbs: ReadonlySet<string> = new Set(
   ).split(' '),
 );
 
+/** Of these the ones that spoil what the matter gets into; what others get it into is a vessel. */
+export const soakingVerbs: ReadonlySet<string> = new Set('run soak seep rub wipe smear'.split(' '));
+
 /** Where it gets, before the thing: "onto her shirt". */
 export const soilingPlaces: ReadonlySet<string> = new Set('on onto over down across into through'.split(' '));
 

@@ -45,6 +45,7 @@ describe('states that begin on camera', () => {
     expect(stateIn("Felix wears a white shirt. Blood runs onto Felix's white shirt.")).toEqual([
       ['white shirt', 'bloody', "Felix's white shirt"],
     ]);
+    expect(stateIn('Felix pours brandy into three cups.').filter(([name]) => name === 'cups')).toEqual([]);
     expect(stateIn('Nora spills wine on her dress.')).toEqual([['dress', 'stained', 'her dress']]);
     expect(stateIn('Mud splashes over his trousers.')).toEqual([['trousers', 'muddy', 'his trousers']]);
     expect(stateIn('Blood drips on the floor. Nora runs in her coat. Nora rubs soap on her coat.')).toEqual([]);
