@@ -65,7 +65,8 @@ function findPackages(elements: readonly Find[]): Package[] {
     if (!find.words.startsWith(`${vessel.words} of `) || /^(?:the|his|her|their|an?) /i.test(contentOf(find, vessel)))
       continue;
     if (boxes.test(headIn(vessel)) && find.category !== 'food') continue;
-    const name = `${vessel.name} of ${find.name}`;
+    const content = contentOf(find, vessel).toLowerCase();
+    const name = `${vessel.name} of ${content}`;
     packs.push({ vessel: vessel.name, content: find.name, name, category: find.category, from: find.at.start.offset });
   }
   return packs;

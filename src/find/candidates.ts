@@ -149,7 +149,8 @@ function isPartOfVehicle(part: Part, kind: Kind, clauses: Clauses): boolean {
   if (
     /^(?:boot|bonnet|hood|trunk)$/.test(kind.head) &&
     determiner?.lower === 'the' &&
-    /^(?:in|into|from|on|onto)$/.test(part.preposition ?? '')
+    (/^(?:in|into|from|on|onto)$/.test(part.preposition ?? '') ||
+      (kind.head === 'bonnet' && /^(?:over|off|across|under|against)$/.test(part.preposition ?? '')))
   )
     return true;
   const owner = possessor?.phrase;

@@ -7,6 +7,7 @@ import {
   isInChain,
   isJoined,
   isLet,
+  isListedGarment,
   isSecondGarment,
   isSetBehindName,
   isTold,
@@ -14,7 +15,8 @@ import {
 import { asNominal } from './nominal-words.js';
 import { isFirstName, opensAsVerb } from './opening-words.js';
 import type { Tag, Token } from './reading.js';
-import { afterVerb, canBeNoun, type Draft } from './word-neighbours.js';
+import { isPluralTail, tailTag } from './tails.js';
+import { afterVerb, canBeNoun, type Draft, isNominative } from './word-neighbours.js';
 import type { WordUses } from './word-uses.js';
 
 /** Where the reader stands in the clause. */
@@ -36,19 +38,13 @@ export interface Reading {
 export function chooseTag(drafts: readonly Draft[], at: number, before: readonly Token[], reading: Reading): Tag {
   const draft = drafts[at] as Draft;
   if (draft.person !== null) return 'name';
-  if (draft.uses.shape === 'tail') return tailTag(draft, before.at(-1));
-  if (draft.uses.shape === 'sign') return 'punctuation';
+  if (draft.uses.shape === 'tail') return tailTag(drafts, at, before.at(-1));
+  if (draft.uses.shape === 'sign') return isPluralTail(drafts, at, before) ? 'possessive' : 'punctuation';
   if (isFirstName(drafts, at)) return 'name';
   const closed = draft.uses.closed;
   if (closed) return chooseClosed(closed, drafts, at, before, reading);
   if (isOtherName(drafts, at)) return 'name';
   return chooseOpen(drafts, at, before, reading);
-}
-
-/** "'s" after a pronoun is a verb, after a noun or name the possessive. */
-function tailTag(draft: Draft, before: Token | undefined): Tag {
-  if (draft.lower === "'s" && before && before.tag !== 'pronoun') return 'possessive';
-  return 'auxiliary';
 }
 
 /** A capital inside a sentence on a word that is not wholly in capitals, or a word no list knows. */
@@ -85,6 +81,8 @@ function inPhrase(drafts: readonly Draft[], at: number, before: readonly Token[]
   const { uses } = drafts[at] as Draft;
   const next = drafts[at + 1];
   const previous = before.at(-1);
+  if (previous?.lower === 'both' && uses.verb?.form === 'base' && isNominative(before.at(-2)?.lower ?? ''))
+    return 'verb';
   const alone =
     previous &&
     (previous.tag === 'number' || previous.tag === 'determiner') &&
@@ -159,6 +157,7 @@ function asVerbHere(drafts: readonly Draft[], at: number, previous: Token | null
     return verb.share >= 5 || onlyVerb || (next?.uses.closed ?? '') !== '' ? 'verb' : null;
   const describes = previous?.tag === 'preposition' && uses.adjective >= 5 && next !== undefined && canBeNoun(next);
   if (verb.form === 'ed' && describes) return null;
+  if (verb.form === 'ed' && previous === null && uses.adjective >= 5 && next?.uses.noun?.plural) return null;
   if (verb.form === 'ed')
     return previous?.tag !== 'pronoun' && pastIsNoun(lower, uses, reading, next)
       ? null
@@ -215,7 +214,7 @@ function finiteVerb(drafts: readonly Draft[], at: number, previous: Token | null
   // "goggles pushed up in her hair": a participle tells of the noun before it.
   if (previous?.tag === 'punctuation' && uses.noun?.entry.core && isTold(next, drafts[at + 2])) return null;
   if (isAfterAge(drafts, at)) return 'verb';
-  if (isSecondGarment(drafts, at) || isSetBehindName(drafts, at)) return null;
+  if (isSecondGarment(drafts, at) || isSetBehindName(drafts, at) || isListedGarment(drafts, at)) return null;
   if (previous?.tag === 'name' || previous?.tag === 'pronoun')
     return verb.form === 'base' && uses.adjective >= 5 && verb.share < 5 ? null : 'verb';
   if (previous?.tag === 'noun' && uses.noun?.entry.core && isMaterial(drafts[at - 1]) && drafts[at - 2]?.lower !== 'in')

@@ -38,7 +38,7 @@ const words = new Map<string, number>(
 
 /** Things of which a pair is one. */
 const onePair =
-  /(?:glass|glasses|spectacles|goggles|binoculars|scissors|shears|pliers|tongs|tweezers|handcuffs|cuffs|trousers|jeans|shorts|tights|pyjamas|pajamas|pants|leggings|knickers|headphones|crutches)$/;
+  /(?:glass|glasses|spectacles|goggles|binoculars|scissors|shears|pliers|tongs|tweezers|handcuffs|cuffs|trousers|jeans|shorts|tights|pyjamas|pajamas|pants|leggings|knickers|headphones|crutches|overalls|dungarees|johns|braces|suspenders|breeches)$/;
 
 /** How many the words say there are, or null when they do not: "six crates", "a pair of gloves", "a dozen eggs". */
 export function readCount(part: Part, tokens: readonly Token[]): number | null {

@@ -22,7 +22,8 @@ export function readName(tokens: readonly Token[], phrase: Phrase, from: number,
   const telling: string[] = [];
   const sizes: string[] = [];
   const owner = phrase.owner?.phrase;
-  if (owner && /^an?$/.test(owner.determiner?.lower ?? '')) telling.push(`${(tokens[owner.head] as Token).lower}'s`);
+  if (owner && /^an?$/.test(owner.determiner?.lower ?? ''))
+    telling.push(ownerWord((tokens[owner.head] as Token).lower));
   for (const place of phrase.modifiers) {
     const token = tokens[place] as Token;
     if (token.tag === 'name' && /\p{Ll}/u.test(token.text)) telling.push(token.text);
@@ -33,6 +34,8 @@ export function readName(tokens: readonly Token[], phrase: Phrase, from: number,
   const called = isCalled(head, lexicon) ? titleCase(head.text) : null;
   return { head: called ? head.lemma : head.lower, singular: head.lemma, telling, sizes, called };
 }
+
+const ownerWord = (word: string) => (word.endsWith('s') ? `${word}'` : `${word}'s`);
 
 const boundParticiple =
   /^(?:rocking|sleeping|walking|fishing|shopping|sewing|washing|dressing|swimming|climbing|boxing|riding|wedding|folding|filing|vending|parking|frying|baking|knitting|writing|reading|hunting|shaving|drinking|skipping|steering|spinning|sliding|carving|chopping|mixing|ironing|landing|driving|running|racing|hiking|bathing)$/;

@@ -62,3 +62,12 @@ export function isSetBehindName(drafts: readonly Draft[], at: number): boolean {
   if (drafts[at - 1]?.text !== ',' || drafts[at - 2]?.person == null) return false;
   return (drafts[at]?.uses.noun?.entry.core ?? '') !== '' && drafts[at + 1]?.uses.preposition === true;
 }
+
+/** "a table, snowshoes on nails", "Bill, city shoes wrapped in bags, waits": in a list, what can be worn is no verb. */
+export function isListedGarment(drafts: readonly Draft[], at: number): boolean {
+  const uses = drafts[at]?.uses;
+  if (uses?.noun?.entry.core !== 'c' || uses.noun.entry.classes.includes('weak')) return false;
+  const isListed = drafts[at - 1]?.text === ',' || (drafts[at - 2]?.text === ',' && drafts[at - 1]?.uses.noun !== null);
+  const next = drafts[at + 1];
+  return isListed && (next?.uses.preposition === true || isTold(next, drafts[at + 2]));
+}

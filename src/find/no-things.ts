@@ -22,6 +22,9 @@ export function isNoThingHere(part: Part, kind: Kind, clauses: Clauses): boolean
     isPartOfGarment(part, kind, clauses) ||
     isOnlySource(part, kind, clauses) ||
     isSpokenOver(part) ||
+    isOwnerOfKind(part, clauses) ||
+    isTrade(part, kind, clauses) ||
+    isAsOne(part, clauses) ||
     isFeeling(part, kind, clauses) ||
     isSaying(kind, clauses.sentence.text)
   );
@@ -41,11 +44,12 @@ const isDirt = ({ deed, role }: Part, { source, letters }: Kind) =>
   /^(?:shake|brush|wipe|flick|dust|scrape)$/.test(deed?.lemma ?? '') &&
   /^(?:off|away)$/.test(deed?.particle ?? '');
 
-/** "fills the tank", "hits the brakes": the car's own. */
+/** "fills the tank", "hits the brakes", "draws the bolt": the car's own, or the door's. */
 const isTank = ({ deed, role, phrase }: Part, { head }: Kind) =>
   role === 'object' &&
   phrase.modifiers.length === 0 &&
   ((head === 'tank' && /^(?:fill|refill|drain|top)$/.test(deed?.lemma ?? '')) ||
+    (head === 'bolt' && /^(?:draw|shoot|slide|throw)$/.test(deed?.lemma ?? '')) ||
     (/^brakes?$/.test(head) && /^(?:hit|slam|pump|apply|stamp|jam)$/.test(deed?.lemma ?? '')));
 
 /** "a wardrobe roped upright in the bed", with a pickup in the sentence. */
@@ -85,6 +89,25 @@ const speaking = new Set(
   boast brag moan grumble enquire inquire`.split(/\s+/),
 );
 
+/** "a visitors' book": a kind of book, and no visitors. */
+const isOwnerOfKind = ({ phrase }: Part, { parts, sentence: { tokens } }: Clauses) =>
+  /^an?$/.test(phrase.determiner?.lower ?? '') &&
+  tokens[phrase.end]?.tag === 'possessive' &&
+  tokens[phrase.end]?.text !== "'s" &&
+  parts.some((one) => one.phrase.owner?.phrase === phrase);
+
+/** "MRS. PARDOE, wardrobe, crawls round them": what she does for a living. */
+const isTrade = ({ phrase }: Part, { letters }: Kind, { sentence: { tokens } }: Clauses) =>
+  letters.startsWith('d') &&
+  phrase.end - phrase.start === 1 &&
+  tokens[phrase.start - 1]?.text === ',' &&
+  tokens[phrase.end]?.text === ',' &&
+  tokens[phrase.start - 2]?.person != null;
+
+/** "as you would a child". */
+const isAsOne = ({ phrase }: Part, { sentence: { tokens } }: Clauses) =>
+  tokens[phrase.start - 1]?.lower === 'would' && tokens[phrase.start - 3]?.lower === 'as';
+
 /** "a mist of tears", "a storm of applause". */
 const isFeeling = ({ phrase }: Part, { letters }: Kind, { sentence: { tokens } }: Clauses) =>
   /^[ekv]/.test(letters) &&
@@ -113,6 +136,7 @@ const sayings = new Map<string, RegExp>(
     card: /\bhouse of cards\b|\bcards on the table: /i,
     bucket: /\bkicks? the bucket\b/i,
     subject: /\b(?:drops?|changes?|broach(?:es)?) the subject\b/i,
+    stub: /\bdown to a stub\b/i,
     wheel: /^one wheel\b/i,
     towel: /\bthrows? in the towel\b/i,
   }),

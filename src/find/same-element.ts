@@ -30,12 +30,12 @@ export function nameElements(mentions: readonly Mention[]): Named[] {
 
 /** "The rabbit" is the stuffed rabbit where no live one comes in. */
 function takeForToys(group: readonly Mention[], toys: Map<Mention, Mention>): readonly Mention[] {
-  const toy = group.find(({ category }) => category === 'props');
+  const toy = group.find(({ category }) => category === 'props' || category === 'costumes');
   const live = group.filter(({ category }) => category === 'animals');
   if (!toy || live.length === 0 || !live.every((one) => pointsBack(one) && one.name.called === null)) return group;
   return group.map((one) => {
     if (one.category !== 'animals') return one;
-    const meant: Mention = { ...one, category: 'props' };
+    const meant: Mention = { ...one, category: toy.category };
     toys.set(one, meant);
     return meant;
   });

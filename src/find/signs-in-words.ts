@@ -48,14 +48,16 @@ export function readWords(part: Part, clauses: Clauses, lexicon: Lexicon): Signs
   const contents = !of('of-nothing') && phrase.determiner === null && head.lemma !== head.lower;
   const measured = of('quantities') || of('containers') || ofHead === 'hold' || ofHead === 'grip';
   return {
-    owned: phrase.owner !== null,
+    owned: phrase.owner !== null && !isOfKind(part, tokens),
     fragment: clauses.deeds.length === 0 && part.role === 'loose',
     article: articleOf(part, tokens),
     plural: head.lemma !== head.lower,
     state: modified('states'),
     material: modified('materials'),
     simile:
-      /^(?:like|as|than)$/.test(rootPart(part).preposition ?? '') || (before === 'as' && part.preposition === null),
+      /^(?:like|as|than)$/.test(rootPart(part).preposition ?? '') ||
+      (before === 'as' && part.preposition === null) ||
+      isMeasure(part, tokens),
     negated:
       phrase.determiner?.lower === 'no' ||
       isHadByNobody(part, tokens) ||
@@ -83,6 +85,15 @@ export function readWords(part: Part, clauses: Clauses, lexicon: Lexicon): Signs
   };
 }
 
+/** "the length of a man", "the size of a car". */
+const isMeasure = ({ phrase, ofPart }: Part, tokens: readonly Token[]) =>
+  ofPart !== null &&
+  /^an?$/.test(phrase.determiner?.lower ?? '') &&
+  ofPart.phrase.determiner?.lower === 'the' &&
+  /^(?:length|size|width|height|weight|shape|colour|color|age|thickness)$/.test(
+    (tokens[ofPart.phrase.head] as Token).lower,
+  );
+
 /** "It is a gun", "her eyes are saucers": said of something else. "There are several cups" tells what is there. */
 function isComplement({ phrase }: Part, { parts, sentence }: Clauses, lexicon: Lexicon): boolean {
   const { tokens } = sentence;
@@ -102,9 +113,16 @@ function isHadByNobody({ deed, role, phrase }: Part, tokens: readonly Token[]): 
   return none.test(deed?.subject?.pronoun ?? '') || none.test(tokens[0]?.lower ?? '');
 }
 
+/** "a visitors' book": a book of a kind, and nobody's. */
+function isOfKind({ phrase }: Part, tokens: readonly Token[]): boolean {
+  const owner = phrase.owner?.phrase;
+  if (!owner || !/^an?$/.test(owner.determiner?.lower ?? '')) return false;
+  return (tokens[owner.head] as Token).lower.endsWith('s');
+}
+
 function articleOf(part: Part, tokens: readonly Token[]): SignsInWords['article'] {
   const word = part.phrase.determiner?.lower;
-  if (word === 'a' || word === 'an') return 'a';
+  if (word === 'a' || word === 'an' || isOfKind(part, tokens)) return 'a';
   if (word === 'the') return 'the';
   if (tokens[part.phrase.modifiers[0] ?? -1]?.tag === 'number') return 'number';
   return word === undefined ? 'none' : 'other';

@@ -100,7 +100,9 @@ export const soundRules: readonly EventRule[] = [
 /** A voice, an effect or a passing vehicle is listed as itself; a sound word needs no second one. */
 function heard(f: DeedFacts): boolean {
   if (f.deed.subject?.pronoun === 'it')
-    return /^(?:ring|buzz|beep|blare|honk|bark|howl|screech|whirr|chime|squeak|creak|crow|growl)$/.test(f.deed.lemma);
+    return /^(?:ring|buzz|beep|blare|honk|bark|howl|screech|whirr|chime|squeak|creak|crow|growl|quack|meow|purr|hiss|rattle|hum|whistle|wail|snarl|ping|tick|crackle|squeal|moo|bleat|squeak|neigh|hoot|caw|toll|clang|clatter)$/.test(
+      f.deed.lemma,
+    );
   if (f.doer === 'person')
     return /^(?:baby|infant|child)$/.test(f.subject?.head ?? '') && /^(?:cry|wail|scream)$/.test(f.deed.lemma);
   if (!f.subject || f.doer === 'nobody') return false;

@@ -21,6 +21,7 @@ const narrower = new Map<string, RegExp>(
     photo: /^photograph$/,
     photograph: /^photo$/,
     picture: /^(?:photograph|photo|painting|portrait)$/,
+    blade: /^(?:knife|penknife|sword|dagger|machete|cleaver|scalpel|cutlass|razor|axe)$/,
     knife: /^(?:penknife|dagger|switchblade|stiletto|cleaver)$/,
     phone: /^(?:telephone|mobile|smartphone|cellphone)$/,
     chair: /^(?:armchair|wheelchair|deckchair)$/,

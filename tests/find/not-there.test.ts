@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { foundIn } from './finds-of.js';
+import { foundIn, listOf } from './finds-of.js';
 
 const names = (text: string) => foundIn(text, ['ANNA', 'BILL']).map(({ name }) => name);
 
@@ -103,4 +103,25 @@ describe('words in the mouth of a scene', () => {
   });
 
   it('tell of people and no animals', () => expect(names('A young BILL sits.')).toEqual([]));
+});
+
+describe('words that tell of others', () => {
+  it('are owners of a kind, trades, measures and comparisons', () => {
+    expect(names("On the table, a visitors' book.")).toEqual(['table', "visitors' book"]);
+    expect(names('ANNA, wardrobe, crawls round Bill.')).toEqual([]);
+    expect(names('Bill carries a bundle the length of a man.')).toEqual(['bundle']);
+    expect(names('Anna tucks it in as you would a child.')).toEqual([]);
+    expect(names('Bill draws the bolt.')).toEqual([]);
+    expect(names('They both stand still.')).toEqual([]);
+  });
+
+  it('are no verbs in a list of clothes', () => {
+    expect(names('Bill, city shoes wrapped in paper, carries a lantern.')).toEqual(['city shoes', 'paper', 'lantern']);
+    expect(names('A stove, a table, snowshoes on nails.')).toEqual(['stove', 'table', 'snowshoes']);
+    expect(names("Anna, in somebody's long johns, sits.")).toEqual(['long johns']);
+  });
+
+  it('call the cow of a pantomime a costume', () => {
+    expect(listOf('A pantomime cow stands on the stage. The cow curtsies.')).toEqual(['pantomime cow (costumes)']);
+  });
 });

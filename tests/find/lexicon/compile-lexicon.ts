@@ -64,7 +64,9 @@ function addLists(lists: ReadonlyMap<string, string>, row: (word: string) => Row
     const letter = letters[name];
     for (const word of listWords(text)) {
       if (!letter) {
-        row(word.replaceAll('_', ' ')).classes.push(name);
+        const one = row(word.replaceAll('_', ' '));
+        one.classes.push(name);
+        if (name === 'places') one.noun = true;
         continue;
       }
       for (const spelling of new Set([word, word.replaceAll('-', ' ')])) {
