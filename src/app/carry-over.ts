@@ -9,7 +9,7 @@ import { factsOf } from '../compare/draft-facts.js';
 import { findRenamed, type Renamed, type RenamedNames } from '../compare/find-renamed.js';
 import { findSlipped } from '../compare/find-slipped.js';
 import { readFacts } from '../compare/read-facts.js';
-import { noRenames, readRenames } from '../compare/read-renames.js';
+import { listSceneIds, noRenames, readRenames } from '../compare/read-renames.js';
 import type { DraftFacts, Renames } from '../compare/types.js';
 import { sayCompare } from '../messages/compare.js';
 
@@ -30,8 +30,9 @@ export function carryOver(book: Book, breakdown: Breakdown, earlier: EarlierFile
   const lost = listLost(book, breakdown, live);
   const after = factsOf(breakdown, null);
   const files = [earlier.written, earlier.previous, earlier.since].filter((file) => file !== null);
-  const drafts = files.flatMap((file): Draft[] => readDraft(file));
-  const found = lost.length === 0 ? [] : lost.flatMap((one) => follow(one, drafts, after, live) ?? []);
+  // A run with the very same scenes has nothing to tell: most runs are spared the reading of a long file.
+  const drafts = files.filter((file) => lost.length > 0 || !hasScenesOf(file, breakdown)).flatMap(readDraft);
+  const found = lost.flatMap((one) => follow(one, drafts, after, live) ?? []);
   const renames: Renames = {
     scenes: new Map(found.flatMap(({ what, sure, from, to }) => (what === 'scene' && sure ? [[from, to]] : []))),
     places: new Map(found.flatMap(({ what, sure, from, to }) => (what === 'place' && sure ? [[from, to]] : []))),
@@ -60,6 +61,11 @@ type Live = { readonly scenes: ReadonlySet<string>; readonly places: ReadonlySet
 
 function idsOf(list: readonly { readonly id: string }[]): ReadonlySet<string> {
   return new Set(list.map(({ id }) => id));
+}
+
+function hasScenesOf({ text }: EarlierFile, { scenes }: Breakdown): boolean {
+  const ids = listSceneIds(text);
+  return ids !== null && ids.length === scenes.length && ids.every((id, index) => id === scenes[index]?.id);
 }
 
 function readDraft(file: EarlierFile): Draft[] {

@@ -1,4 +1,4 @@
-import type { Diagnostic } from '../base/diagnostic.js';
+import { type Diagnostic, sortDiagnostics } from '../base/diagnostic.js';
 import { addToBook } from '../book/add-to-book.js';
 import { readBook } from '../book/read-book.js';
 import type { Breakdown } from '../breakdown/types.js';
@@ -6,7 +6,7 @@ import type { EarlierFiles } from '../compare/choose-baseline.js';
 import { noRenames } from '../compare/read-renames.js';
 import { orderShooting } from '../plan/shooting-order.js';
 import { carryOver } from './carry-over.js';
-import type { BookText } from './production.js';
+import { type BookText, isTold } from './production.js';
 
 /** A book with what is new in the script. */
 export interface ExtendedBook {
@@ -27,14 +27,20 @@ export function extendBook(
   earlier: EarlierFiles,
 ): ExtendedBook {
   const read = book === null ? null : readBook(book.text, file).book;
-  const carried = read && carryOver(read, breakdown, earlier);
-  const extended = addToBook(book?.text ?? null, breakdown, file, carried?.renames ?? noRenames);
-  const told = carried?.messages.filter(({ code }) => code !== 'names-carried') ?? [];
-  const lost = carried === null ? [] : listLostScenes(carried.book, breakdown, file);
-  const isDoubtful = ({ actual }: Diagnostic) =>
-    told.some((one) => one.code === 'name-doubtful' && one.actual === actual);
-  const found = [...extended.messages, ...lost].filter((message) => message.source !== 'book' || !isDoubtful(message));
-  return { text: extended.text, added: extended.added, messages: [...found, ...told] };
+  const renames = read === null ? noRenames : carryOver(read, breakdown, earlier).renames;
+  const extended = addToBook(book?.text ?? null, breakdown, file, renames);
+  const after = readBook(extended.text, file).book;
+  if (after === null) return extended;
+  // What is still to be said is said of the lines as they stand now.
+  const carried = carryOver(after, breakdown, earlier);
+  const rest = addToBook(extended.text, breakdown, file, carried.renames).messages;
+  const told = carried.messages.filter(({ code }) => code !== 'names-carried');
+  const found = [...rest, ...listLostScenes(carried.book, breakdown, file)];
+  return {
+    text: extended.text,
+    added: extended.added,
+    messages: sortDiagnostics([...found.filter((message) => !isTold(message, told)), ...told]),
+  };
 }
 
 /** Scenes that a shooting day names and the script does not have. */

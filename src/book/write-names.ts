@@ -1,4 +1,5 @@
 import { isMap, isScalar, isSeq, type Node, type Pair, type YAMLMap } from 'yaml';
+import { compareText } from '../base/diagnostic.js';
 import { parsePlaced } from './book-places.js';
 import { quoteName } from './insert-entries.js';
 
@@ -65,15 +66,15 @@ function insert(at: number, text: string): Edit {
 function isRenamed(before: string, after: string, section: string, from: string, to: string): boolean {
   const [was, is] = [parsePlaced(before).document, parsePlaced(after).document];
   if (is.errors.length > 0) return false;
-  const wanted = (was.toJS() ?? {}) as Record<string, Record<string, unknown>>;
-  const renamed = Object.entries(wanted[section] ?? {}).map(([id, entry]) =>
-    id === from || id === to ? [to, withEarlier(entry, from)] : [id, entry],
-  );
-  const found = is.toJS() as Record<string, Record<string, unknown>>;
-  const sorted = Object.entries(found[section] ?? {}).map(([id, entry]) =>
-    id === to ? [to, withEarlier(entry, null)] : [id, entry],
-  );
-  return JSON.stringify([{ ...wanted, [section]: renamed }]) === JSON.stringify([{ ...found, [section]: sorted }]);
+  const said = (value: unknown, isEntry: (id: string) => boolean, earlier: string | null) => {
+    const book = (value ?? {}) as Record<string, Record<string, unknown>>;
+    const entries = Object.entries(book[section] ?? {}).map(([id, entry]) =>
+      isEntry(id) ? ([to, withEarlier(entry, earlier)] as const) : ([id, entry] as const),
+    );
+    // The order of entries is that of the text, which only the name changes in.
+    return JSON.stringify({ ...book, [section]: entries.sort(([a], [b]) => compareText(a, b)) });
+  };
+  return said(was.toJS(), (id) => id === from || id === to, from) === said(is.toJS(), (id) => id === to, null);
 }
 
 /** An entry with its earlier names first and in order, so that two can be compared. */

@@ -37,8 +37,8 @@ async function runBook(file: string, named: string | undefined, session: Session
   const book = (await host.exists(target)) ? await findBook(file, target, session) : null;
   if (book === 'unreadable') return;
   const { analysis, messages } = analyse(input.bytes, input.name, readLexicon(host));
-  const show = (shown: readonly Diagnostic[]) => {
-    const texts = { [input.name]: input.text, [target]: book?.text ?? '' };
+  const show = (shown: readonly Diagnostic[], bookText = '') => {
+    const texts = { [input.name]: input.text, [target]: bookText };
     host.error(reportMessages(shown, { texts, file: input.name, colour: host.colour.error }));
   };
   if (!analysis || hasErrors(messages)) {
@@ -51,7 +51,7 @@ async function runBook(file: string, named: string | undefined, session: Session
   const extended = extendBook(book, target, analysis.breakdown, earlier);
   const advice = book === null ? adviseNumbers(analysis.script) : [];
   const result = { ...extended, messages: [...extended.messages, ...advice] };
-  show(result.messages);
+  show(result.messages, result.text);
   if (hasErrors(result.messages)) return session.exit(exitCodes.scriptErrors);
   if (result.text === book?.text) return host.out(`${target}: nothing new.\n`);
   await save(target, result, session);

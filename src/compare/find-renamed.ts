@@ -1,5 +1,5 @@
 import { matchScenes, type ScenePair } from './match-scenes.js';
-import { likenessOfContent, likenessOfPeople, wordsOf } from './scene-likeness.js';
+import { likenessOfContent, likenessOfPeople, type SceneWords, wordsOf } from './scene-likeness.js';
 import type { SceneFacts } from './types.js';
 
 /** An earlier id that no scene or place has any more, and what it seems to be now. */
@@ -30,10 +30,11 @@ export function findRenamed(before: readonly SceneFacts[], after: readonly Scene
   const ids = { before: new Set(before.map((one) => one.id)), after: new Set(after.map((one) => one.id)) };
   const lost = before.filter((one) => !ids.after.has(one.id));
   const fresh = after.filter((one) => !ids.before.has(one.id));
+  const words = new Map([...lost, ...fresh].map((scene) => [scene, wordsOf(scene)]));
   const scenes = lost.flatMap((one): Renamed[] => {
     const other = pairs.find((pair) => pair.before === one)?.after ?? onlyOneThere(one, pairs, fresh);
     if (!other || !fresh.includes(other)) return [];
-    return [{ from: one.id, to: other.id, label: other.label, sure: isSure(one, other, lost, fresh, pairs) }];
+    return [{ from: one.id, to: other.id, label: other.label, sure: isSure(one, other, lost, fresh, pairs, words) }];
   });
   return { scenes, places: findRenamedPlaces(before, after, pairs, scenes) };
 }
@@ -44,8 +45,10 @@ function isSure(
   lost: readonly SceneFacts[],
   fresh: readonly SceneFacts[],
   pairs: readonly ScenePair[],
+  words: ReadonlyMap<SceneFacts, SceneWords>,
 ): boolean {
-  const like = (a: SceneFacts, b: SceneFacts) => likenessOfContent(wordsOf(a), wordsOf(b));
+  const like = (a: SceneFacts, b: SceneFacts) =>
+    likenessOfContent(words.get(a) as SceneWords, words.get(b) as SceneWords);
   const content = like(one, other);
   const rivals = [
     ...fresh.filter((scene) => scene !== other).map((scene) => like(one, scene)),
@@ -53,7 +56,7 @@ function isSure(
   ];
   if (Math.max(0, ...rivals) > content * rivalShare) return false;
   if (content >= enough) return true;
-  const people = likenessOfPeople(wordsOf(one), wordsOf(other));
+  const people = likenessOfPeople(words.get(one) as SceneWords, words.get(other) as SceneWords);
   return content >= enoughBetweenNeighbours && people > 0 && onlyOneThere(one, pairs, fresh, other) === other;
 }
 

@@ -7,6 +7,17 @@ const shape = z.object({ renamed: z.object({ scenes: names, places: names }) });
 /** No names. */
 export const noRenames: Renames = { scenes: new Map(), places: new Map() };
 
+/** The ids of the scenes of a `breakdown.json`, in their order, without a look at the rest; null when it is none. */
+export function listSceneIds(json: string): readonly string[] | null {
+  try {
+    const read = z.object({ scenes: z.array(z.object({ id: z.string() })) }).safeParse(JSON.parse(json));
+    return read.success ? read.data.scenes.map(({ id }) => id) : null;
+  } catch (error) {
+    if (error instanceof SyntaxError) return null;
+    throw error;
+  }
+}
+
 /** The new names that an earlier run found and noted in its `breakdown.json`; none when it noted none. Never throws. */
 export function readRenames(json: string): Renames {
   try {

@@ -64,7 +64,7 @@ export const bookMessages = {
     'The book names an id that is nowhere',
     ({ what, id, near }) => ({
       reason: `Expected the id of ${what}, found "${id}", which is not there.`,
-      hint: near === null ? `Add it, or correct the id.` : `Did you mean "${near}"?`,
+      hint: near === null ? 'Correct it, or take it out if it was cut from the script.' : `Did you mean "${near}"?`,
       actual: id,
     }),
   ),
