@@ -35,7 +35,11 @@ export function findSoakings({ actions, scene, finds }: SceneGround, matcher: Na
       const whole = action.place(start, start + text.length);
       const named =
         read.whom === 'after' ? namedAfter(action, start, read, matcher) : namedBefore(action, start, read, matcher);
-      const person = named ?? (read.whom === 'before' ? holderIn(finds.elements, whole, text) : null);
+      const person =
+        named ??
+        (read.whom === 'before'
+          ? meantByPronoun(action, start, text, matcher, holderIn(finds.elements, whole, text))
+          : null);
       if (person === null || found.has(`${person} ${read.kind}`)) continue;
       const { kind, state, begins, words } = read;
       found.set(`${person} ${kind}`, { person, kind, state, begins, words, at });
@@ -51,6 +55,19 @@ function namedBefore(action: ActionText, start: number, read: SoakingRead, match
   if (!last || names.at(-1) !== last) return null;
   const between = action.text.slice(last.end, start + read.index);
   return read.kind === 'wet' || read.begins || tellsOfPerson.test(between) ? last.person.name : null;
+}
+
+/** "He" or "she" at the start of a sentence is whom the finder reads, else the one person named before in the paragraph. */
+function meantByPronoun(
+  action: ActionText,
+  start: number,
+  text: string,
+  matcher: NameMatcher,
+  holder: string | null,
+): string | null {
+  if (holder !== null || !/^(?:he|she)\b/i.test(text.trim())) return holder;
+  const earlier = new Set(matcher(action).flatMap((match) => (match.start < start ? [match.person.name] : [])));
+  return earlier.size === 1 ? ([...earlier][0] as string) : null;
 }
 
 /** The name right behind the words, a word or two between: "a bucket of water over Bill". */

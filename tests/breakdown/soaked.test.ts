@@ -38,6 +38,8 @@ describe('who gets wet or dirty', () => {
     ['INT. HALL - DAY', 'Nora pours wine for herself. Tom splashes about.', []],
     ['EXT. FIELD - DAY', 'Nora steps over a puddle.', []],
     ['INT. HALL - DAY', "Nora's face is black with soot.", []],
+    ['EXT. BOAT - DAY', 'Nora lets go of the rail. She goes over the side.', ['wet-nora']],
+    ['EXT. BOAT - DAY', 'Nora lets go of Tom. She goes over the side.', []],
     ['INT. HALL - DAY', 'Nora opens a muddy envelope.', []],
     ['INT. HALL - DAY', 'Nora looks at the muddy floor.', []],
     ['INT. HALL - DAY', 'Nora pats Tom. The dog is muddy.', []],
