@@ -86,7 +86,8 @@ function* askUnnamed({ ground, unnamed }: SceneDoubts) {
   const read = unnamed.read.map(({ person }) => person.name).join(' and ');
   const text = `Who is "${unnamed.word}" at the start of this scene?${read ? ` Read as ${read}.` : ''}`;
   const settle = `Type "> cast: ${read || 'the name'}", or write the name in the line.`;
-  yield story(questionIds.unnamed(ground.id), text, unnamed.at.start.line, settle);
+  const wants = read === '' ? 'words' : 'words, yes or no';
+  yield story(questionIds.unnamed(ground.id), text, unnamed.at.start.line, settle, wants);
 }
 
 function* askLingering({ ground, lingering }: SceneDoubts) {
@@ -147,7 +148,7 @@ function* askStates({ ground, states }: SceneDoubts) {
     const { name } = identity;
     const text = words
       ? `The ${name} was "${state}" in ${since}; the words here say "${words}". Which is it?`
-      : `In which state is the ${name} on this day? It was "${state}" in ${since}.`;
+      : `Is the ${name} still "${state}" on this day, as in ${since}, or in which state?`;
     const settle = `Type "> ${name}: ${words ?? state}" with the state it is in here.`;
     yield story(questionIds.state(id, ground.id), text, line, settle);
   }
