@@ -95,7 +95,11 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
       near: 'sit sits lie lies water steam soak in run runs step steps out',
       notNear: 'bird sparks confetti curtain mat robe',
     }),
-    verb('shower bathe', { subject: 'PERSON', notNear: 'praise gifts confetti sparks light' }),
+    verb('shower bathe', {
+      subject: 'PERSON',
+      notObject: 'BODY wound cut graze',
+      notNear: 'praise gifts confetti sparks light',
+    }),
     noun('rain downpour rainstorm', {
       notNear: 'window forecast coat smell stopped',
       notNext: 'has had coat',

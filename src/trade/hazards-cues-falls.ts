@@ -160,6 +160,10 @@ export const cuesOfFalls: Readonly<Record<string, readonly Cue[]>> = {
     }),
     phrase('each other ~ throat|each other ~ throats|at each other with', {}),
     verb('fall collapse', { subject: 'roof ceiling wall beam rafter rafters tree mast' }),
+    verb('tip topple overturn capsize', {
+      subject: 'caravan van car boat cart wagon lorry truck tractor trailer bus coach canoe dinghy raft',
+      notNear: 'toy model',
+    }),
     noun('headlock stranglehold chokehold armlock', {}),
     verb('bite', {
       subject: 'PERSON',

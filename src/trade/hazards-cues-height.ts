@@ -4,6 +4,10 @@ import { climbing } from './implications/shared-cues.js';
 /** What raises the hazard of height. */
 export const cuesOfHeight: Readonly<Record<string, readonly Cue[]>> = {
   H11: [
+    phrase('along the rope|along a rope|along the guy rope|along the guy|along the wire|along a wire', {
+      subject: 'PERSON',
+      notNear: 'hand hands fingers bird',
+    }),
     phrase(
       'come over the rail|comes over the rail|hand on the rail|hangs from the rail|hang from the rail|over the gap|across the gap',
       {

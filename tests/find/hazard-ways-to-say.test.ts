@@ -89,6 +89,11 @@ describe('many ways to say a grave danger', () => {
     ['H15', 'INT. ROOM - DAY', 'Two sisters, nine and eleven, under a blanket.'],
     ['H15', 'INT. ROOM - DAY', "A newborn in Nora's arms."],
     ['H15', 'EXT. STREET - DAY', 'Children play.'],
+    ['H11', 'EXT. CIRCUS - DAY', 'Nora walks along the guy rope.'],
+    ['H3', 'INT. CARAVAN - NIGHT', 'The caravan tips on to one wheel.'],
+    ['H3', 'EXT. QUAY - DAY', 'Nora jumps the gap.'],
+    ['H3', 'INT. BARN - NIGHT', "Two men are at each other's throats."],
+    ['H25', 'INT. BARN - DAY', 'Men feed apples into the mill with their hands.'],
   ])('%s %s: %s', (id, heading, body) => expect(raised(heading, body)).toContain(id));
 });
 
@@ -109,6 +114,8 @@ describe('the same words without a danger', () => {
     ['H8', 'INT. ROOM - DAY', 'Tom ducks. A catcall. He wolfs his food. A monkey wrench.'],
     ['H1', 'EXT. BEACH - DAY', 'Nora draws on the pipe, and does not cough.'],
     ['H1', 'EXT. BEACH - DAY', 'Nora draws, and coughs.'],
+    ['H7', 'INT. ROOM - DAY', 'Nora bathes his forehead.'],
+    ['H19', 'INT. ROOM - DAY', 'A sewing machine needle.'],
     ['H3', 'EXT. BEACH - DAY', 'Nora rolls down her stockings.'],
     ['H3', 'INT. ROOM - DAY', 'Nora lifts his head and lets it fall.'],
     ['H9', 'INT. SHED - DAY', 'Tom tips a parcel onto a sack truck.'],

@@ -68,7 +68,7 @@ export const waterAndIntimacy: readonly Implication[] = [
     [
       verb('shower bathe', {
         subject: 'PERSON',
-        notObject: 'gift kiss PERSON insult praise wound dog baby cat',
+        notObject: 'gift kiss PERSON insult praise wound dog baby cat BODY cut graze',
         notNear: 'light praise gifts confetti sparks',
       }),
       phrase(
