@@ -5,10 +5,12 @@ import { sayPlan } from '../messages/plan.js';
 import { quantityDefaults } from '../trade/quantity-defaults.js';
 import { findFirstScene } from './first-need.js';
 import { troubleWords } from './judge-time.js';
+import { calendarOf } from './line-calendar.js';
 import { isHere, isOpenAgain, isOver, isOwnShort } from './line-status.js';
 import type { PlanLine } from './line-types.js';
 import { counted } from './per-take.js';
 import type { Plan } from './plan-types.js';
+import { isWorkingDay, lastWorkingDay, nextWorkingDay } from './working-days.js';
 
 /** A line of which the book says something. */
 type SaidLine = PlanLine & { readonly element: BookElement };
@@ -27,6 +29,7 @@ export function checkDates(plan: Plan, book: Book): Diagnostic[] {
     ...checkDays(book),
     ...lines.flatMap((line) => [
       ...checkHire(line),
+      ...checkShut(line, book),
       ...checkOccasions(line, firstDay),
       ...checkWork(line, plan.today),
       ...checkTrouble(line, plan.today),
@@ -67,6 +70,31 @@ function checkHire(line: SaidLine): Diagnostic[] {
       ? say(
           `it goes back on ${formatDate(back)}, but scene ${last.label} is shot with it on ${formatDate(last.date)}`,
           `Write "back: ${addDays(last.date, 1)}" or later and ask the owner, or move the scene.`,
+        )
+      : []),
+  ];
+}
+
+/** A day on which the book has a hire fetched or given back, and its listed owner is shut. */
+function checkShut({ element, supplierId, name, from, status }: SaidLine, book: Book): Diagnostic[] {
+  const supplier = book.suppliers.find((one) => one.id === supplierId) ?? null;
+  if (element.source !== 'hire' || supplier === null || status === 'returned') return [];
+  const calendar = calendarOf(book, supplier);
+  const { collect, back } = element;
+  const say = (words: string, write: string) => [sayPlan('plan-hire-dates', { name, words, write }, element.at)];
+  const shut = (date: CalendarDate | null): date is CalendarDate => date !== null && !isWorkingDay(date, calendar);
+  const agree = `or, if ${from ?? 'the owner'} agreed to it, that day among its "delivers:"`;
+  return [
+    ...(shut(collect) && !isHere(element)
+      ? say(
+          `it is fetched on ${formatDate(collect)}, when ${from ?? 'its owner'} is shut`,
+          `Write "collect: ${lastWorkingDay(collect, calendar)}", ${agree}.`,
+        )
+      : []),
+    ...(shut(back)
+      ? say(
+          `it goes back on ${formatDate(back)}, when ${from ?? 'its owner'} is shut`,
+          `Write "back: ${nextWorkingDay(back, calendar)}", ${agree}.`,
         )
       : []),
   ];

@@ -1,7 +1,7 @@
 import { addDays, type CalendarDate } from '../base/calendar-date.js';
 import { slug } from '../base/slug.js';
 import { findSupplier } from '../book/to-entries.js';
-import type { Book, BookElement } from '../book/types.js';
+import type { Book, BookElement, BookSupplier } from '../book/types.js';
 import { listLabels } from '../breakdown/scene-label.js';
 import type { Breakdown, ElementEntry } from '../breakdown/types.js';
 import { categoryOf } from '../trade/categories.js';
@@ -63,7 +63,7 @@ function makeLine(
   );
   const hire =
     element?.source === 'hire' || element?.source === 'borrow'
-      ? hireDates(element, need, dates.inHand, order, supplier === null ? null : calendarOf(book, supplier))
+      ? hireDates(element, need, dates.inHand, order, openingOf(element, supplier, book))
       : { collect: element?.collect ?? null, back: element?.back ?? null };
   const { priced } = pack;
   const { units, words } = priced
@@ -144,6 +144,11 @@ function listRemarks(need: Need, element: BookElement | null, replaced: Readonly
     ...(by ? [`${by} stands in for it${scenes}`] : []),
     ...(element?.replaces ? [`stands in for ${element.replaces.replace(/-/g, ' ')}`] : []),
   ];
+}
+
+/** The days on which the owner of a thing is open: a shop's, listed or not; null for whoever lends it as a friend. */
+function openingOf(element: BookElement, supplier: BookSupplier | null, book: Book): WorkCalendar | null {
+  return supplier === null && element.source !== 'hire' ? null : calendarOf(book, supplier);
 }
 
 /**

@@ -90,6 +90,33 @@ describe('hires and loans', () => {
     expect(says(entry).join()).toContain(words);
   });
 
+  it('is not fetched or given back when its owner is shut', () => {
+    // Fri 19 March 2027 is shot; the day after is a Saturday, and the shop opens again on Mon 22. A friend is asked on any day.
+    const friday = (entry: string, more = '') =>
+      lineOf(planOf(mask, `${day('2027-03-19')}${more}elements:\n  mask: { ${entry} }\n`), 'mask').back;
+    expect(friday('get: hire, from: Hire store')).toBe('2027-03-22');
+    expect(friday('get: borrow, owner: Ada')).toBe('2027-03-20');
+    expect(friday('get: hire, from: store', 'suppliers:\n  store: { delivers: Mon-Sat }\n')).toBe('2027-03-20');
+    const shut = (entry: string) =>
+      saysOf(
+        mask,
+        `${day('2027-03-16')}suppliers:\n  store: { delivery: 1 }\nelements:\n  mask: { get: hire, from: store, ${entry} }\n`,
+        '2027-02-15',
+        'plan-hire-dates',
+      ).map((one) => [one.reason, one.hint]);
+    expect(shut('collect: 2027-03-14, back: 2027-03-20')).toEqual([
+      [
+        expect.stringMatching(/fetched on Sun 14 March 2027, when store is shut/),
+        expect.stringMatching(/"collect: 2027-03-12"/),
+      ],
+      [
+        expect.stringMatching(/goes back on Sat 20 March 2027, when store is shut/),
+        expect.stringMatching(/"back: 2027-03-22"/),
+      ],
+    ]);
+    expect(shut('collect: 2027-03-12, back: 2027-03-17')).toEqual([]);
+  });
+
   it('may go back on the evening of the last scene', () => {
     expect(says('collect: 2027-03-15, back: 2027-03-16')).toEqual([]);
   });
