@@ -1,3 +1,4 @@
+import { imagesIn } from '../../breakdown/montage.js';
 import type { CostumeChange, Garment } from '../../breakdown/types.js';
 import { changesState, stateWords } from '../layout/known-words.js';
 import { labelOf, pickScenes, type SceneIndex, scenesWords } from '../words/scene-list-words.js';
@@ -54,8 +55,13 @@ function listedStates(garment: CostumeChange['garments'][number], index: SceneIn
   return garment.states.map(({ scene, state }) => `from sc ${labelOf(scene, index)}: ${state}`);
 }
 
+/** An image of a montage is named by itself; all else happens in the scene. */
+function actionWords({ action }: Garment): string {
+  if (action === null) return '';
+  return imagesIn(action).length > 0 ? action : `${action} in the scene`;
+}
+
 /** What a garment looks like in a scene and what is done with it on camera: `clean → soaked, put on in the scene`. */
 export function lookWords(garment: Garment): string {
-  const action = garment.action === null ? '' : `${garment.action} in the scene`;
-  return [stateWords(garment), action].filter((part) => part !== '').join(', ');
+  return [stateWords(garment), actionWords(garment)].filter((part) => part !== '').join(', ');
 }
