@@ -53,9 +53,13 @@ export interface PageTree {
 
 /** The same item, lower by `by` points. */
 export function lowerItem(item: Item, by: number): Item {
-  // Each item of a document passes here: a written-out text item costs a fifth of a spread one.
+  // Each item of a document passes here: one written out costs a fifth of a spread one.
   if (item.kind === 'text') {
     return { kind: 'text', x: item.x, y: item.y + by, text: item.text, face: item.face, size: item.size };
   }
-  return item.kind === 'line' ? { ...item, y: item.y + by, y2: item.y2 + by } : { ...item, y: item.y + by };
+  if (item.kind === 'line') {
+    const { x, y, x2, y2, weight, dashed } = item;
+    return { kind: 'line', x, y: y + by, x2, y2: y2 + by, weight, dashed };
+  }
+  return { ...item, y: item.y + by };
 }

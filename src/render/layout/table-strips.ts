@@ -1,4 +1,5 @@
 import type { TableBlock, TableColumn, TableRow } from './blocks.js';
+import type { Inline } from './inline.js';
 import { sizes, weights } from './measures.js';
 import type { Item } from './page-tree.js';
 import { cellStack, cellWidth, type PlacedColumn, placeColumns } from './place-columns.js';
@@ -60,11 +61,7 @@ interface RowStyle {
 function setRow(row: TableRow, columns: readonly PlacedColumn[], style: RowStyle, type: Typesetter): Strip[] {
   const { size, gap, rule, head } = style;
   const height = lineHeight(size);
-  const lines = columns.map((column, i) =>
-    cellStack(row.cells[i]).flatMap((text) =>
-      wrapInline(text, { size, x: column.x, width: cellWidth(row, i, columns), ...alignOf(column) }, type),
-    ),
-  );
+  const lines = columns.map((column, i) => setCell(row, i, column, columns, size, type));
   const count = lines.reduce((most, column) => Math.max(most, column.length), 1);
   const line = rule ? [hairline(rule.x, rule.width, 0, weights.row)] : [];
   const strips = [
@@ -76,8 +73,33 @@ function setRow(row: TableRow, columns: readonly PlacedColumn[], style: RowStyle
   return row.changed ? strips.map((one) => withItems(one, [marginBar(columns[0]?.x ?? 0, one.height)])) : strips;
 }
 
+const noLines: readonly SetLine[] = [];
+
+function setCell(
+  row: TableRow,
+  index: number,
+  column: PlacedColumn,
+  columns: readonly PlacedColumn[],
+  size: number,
+  type: Typesetter,
+): readonly SetLine[] {
+  const stack = cellStack(row.cells[index]);
+  // Most cells of most tables are empty or one text.
+  if (stack.length === 0 || (stack.length === 1 && stack[0] === '')) return noLines;
+  const options = { size, x: column.x, width: cellWidth(row, index, columns), align: column.align ?? 'left' } as const;
+  return stack.length === 1
+    ? wrapInline(stack[0] as Inline, options, type)
+    : stack.flatMap((text) => wrapInline(text, options, type));
+}
+
 function rowLines(columns: readonly (readonly SetLine[])[], count: number): Item[][] {
-  return Array.from({ length: count }, (_, i) => columns.flatMap((lines) => lines[i]?.items ?? []));
+  const rows: Item[][] = [];
+  for (let i = 0; i < count; i++) {
+    const items: Item[] = [];
+    for (const lines of columns) for (const item of lines[i]?.items ?? []) items.push(item);
+    rows.push(items);
+  }
+  return rows;
 }
 
 function hairline(x: number, width: number, y: number, weight: number): Item {

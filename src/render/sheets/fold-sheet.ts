@@ -37,16 +37,15 @@ export function foldToFit(set: SetSection, room: Room): Folded {
   const folds = new Map<SectionName, number>();
   let height = 0;
   for (const part of parts.values()) height += part.height;
-  const fits = (free = false) => {
-    const note = folds.size === 0 ? 0 : room.note(saidOf(folds));
-    return height + note + (free ? room.lines : 0) <= room.height;
-  };
+  let note = 0;
+  const fits = (free = false) => height + note + (free ? room.lines : 0) <= room.height;
   const put = ({ section }: FoldStep, fold: number) => {
     const part = partOf(section, fold);
     height += part.height - (parts.get(section)?.height ?? 0);
     parts.set(section, part);
     if (fold === 0) folds.delete(section);
     else folds.set(section, fold);
+    note = folds.size === 0 ? 0 : room.note(saidOf(folds));
   };
   const taken: FoldStep[] = [];
   for (const step of fits(true) ? [] : foldSteps) {
@@ -91,9 +90,20 @@ function rememberParts(set: SetSection): (name: SectionName, fold: number) => Pa
   };
 }
 
-const words = new Map(foldSteps.map((step) => [`${step.section} ${step.fold}`, step.says]));
+/** What is said of each section by its fold. */
+const words = new Map<SectionName, Map<number, string | null>>();
+for (const { section, fold, says } of foldSteps) {
+  const known = words.get(section) ?? new Map<number, string | null>();
+  words.set(section, known.set(fold, says));
+}
 
 /** What a sheet says was folded, in the order of importance. */
 export function saidOf(folds: ReadonlyMap<SectionName, number>): string[] {
-  return sectionOrder.flatMap((name) => words.get(`${name} ${folds.get(name)}`) ?? []);
+  const said: string[] = [];
+  for (const name of folds.size === 0 ? [] : sectionOrder) {
+    const fold = folds.get(name);
+    const word = fold === undefined ? null : words.get(name)?.get(fold);
+    if (word) said.push(word);
+  }
+  return said;
 }

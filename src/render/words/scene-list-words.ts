@@ -24,7 +24,12 @@ export function pickScenes(ids: readonly string[], index: SceneIndex): Breakdown
 }
 
 function placesOf(ids: readonly string[], index: SceneIndex): number[] {
-  return [...new Set(ids.flatMap((id) => index.positions.get(id) ?? []))].sort((a, b) => a - b);
+  const places = new Set<number>();
+  for (const id of ids) {
+    const place = index.positions.get(id);
+    if (place !== undefined) places.add(place);
+  }
+  return [...places].sort((a, b) => a - b);
 }
 
 /** Scenes as a short list in script order: `1, 3–5, 8`; three or more that follow each other are drawn together. */
