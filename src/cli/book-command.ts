@@ -19,6 +19,7 @@ export function addBookCommand(program: Command, session: Session): void {
     .description('begin the production book of a script, or add to it what is new in the script')
     .argument('<file>', 'the script')
     .option('--book <file>', 'the production book (default: NAME.book.yaml beside the script)')
+    .option('-o, --out <folder>', 'where the papers of the last run are (default: NAME-breakdown beside the script)')
     .addHelpText(
       'after',
       `
@@ -26,10 +27,15 @@ Nothing that stands in the book is changed: no comment, no blank line, no order.
 got a new heading since the papers of the last run takes the new name, and notes the old one under "was".
 `,
     )
-    .action((file: string, options: { readonly book?: string }) => runBook(file, options.book, session));
+    .action((file: string, options: BookOptions) => runBook(file, options, session));
 }
 
-async function runBook(file: string, named: string | undefined, session: Session): Promise<void> {
+interface BookOptions {
+  readonly book?: string;
+  readonly out?: string;
+}
+
+async function runBook(file: string, { book: named, out }: BookOptions, session: Session): Promise<void> {
   const { host } = session;
   const target = named ?? bookFile(file) ?? 'script.book.yaml';
   const input = await readInput(file, session);
@@ -45,7 +51,7 @@ async function runBook(file: string, named: string | undefined, session: Session
     show(messages);
     return session.exit(exitCodes.scriptErrors);
   }
-  const earlier = await readEarlier(outputFolder(file, undefined), undefined, session);
+  const earlier = await readEarlier(outputFolder(file, out), undefined, session);
   if (!earlier) return;
   const { extendBook } = await import('../app/extend-book.js');
   const extended = extendBook(book, target, analysis.breakdown, earlier);

@@ -14,6 +14,7 @@ interface CheckOptions {
   readonly json?: boolean;
   readonly strict?: boolean;
   readonly book?: string;
+  readonly out?: string;
   readonly today?: string;
 }
 
@@ -24,6 +25,7 @@ export function addCheckCommand(program: Command, session: Session): void {
     .description('say what is odd in a script and in its production book; write nothing')
     .argument('<file>', 'the script; - reads standard input')
     .option('--book <file>', 'the production book (default: NAME.book.yaml beside the script, when it is there)')
+    .option('-o, --out <folder>', 'where the papers of the last run are (default: NAME-breakdown beside the script)')
     .option('--today <date>', 'the day to plan from, as YYYY-MM-DD (default: today); only with a book')
     .option('--json', 'the messages as JSON on standard output')
     .option('--strict', 'warnings count as errors')
@@ -42,7 +44,7 @@ async function runCheck(file: string, options: CheckOptions, session: Session): 
     host.error(reportMessages([today], { texts: {}, file: '', colour: host.colour.error }));
     return session.exit(exitCodes.usage);
   }
-  const earlier = book && (await readEarlier(outputFolder(file, undefined), undefined, session));
+  const earlier = book && (await readEarlier(outputFolder(file, options.out), undefined, session));
   if (book && !earlier) return;
   const messages = await check(input.bytes, input.name, host, book && earlier ? { book, today, earlier } : null);
   if (options.json)

@@ -24,7 +24,7 @@ export const compareMessages = {
     'headings that changed since the book was written',
     ({ names }) => ({
       reason: `Expected each scene and place of the book under its own name, found new headings in the script: ${names.join('; ')}. What happens there is the same, so their days, addresses, times and answers go on to count.`,
-      hint: 'Type `prepwright book FILE` to write the new names into the book. Until then they are known from the papers of the last run: do not delete their folder.',
+      hint: 'Type `prepwright book FILE` to write the new names into the book (with --out FOLDER, where the papers are in another folder than usual). Until then they are known from the papers of the last run: do not delete their folder.',
     }),
   ),
   'name-doubtful': define<{ what: string; from: string; to: string; label: string; section: string }>(

@@ -98,6 +98,14 @@ describe('a heading that changed', () => {
     expect(second.out).toContain('nothing new');
   });
 
+  it('is known from papers in another folder too', async () => {
+    const elsewhere = await run({}, first, book, ['compile', 'film.md', '--only', 'json', '--out', 'papers']);
+    const checked = await run(elsewhere.files, later, book, ['check', 'film.md', '--out', 'papers']);
+    expect(checked.error).toContain('[names-carried]');
+    const made = await run(elsewhere.files, later, book, ['book', 'film.md', '--out', 'papers']);
+    expect(made.out).toContain(`scenes: ${now} (was ext-yard-day)`);
+  });
+
   it('is not taken for certain when little else is the same', async () => {
     const other = later.replace(
       'NORA hangs the [ladder] on the wall and ties a [rope] to it.',
