@@ -15,9 +15,9 @@ const machines: readonly Cue[] = [
     near: machineParts,
     notNear: 'toy',
   }),
-  noun('crane hoist winch forklift digger excavator jib pulley pallet', {
+  noun('crane hoist winch forklift digger excavator jib', {
     near: 'swings swing lifts lowers load rises hook engine strap straps hangs under raises raised lowered dangles',
-    notNear: 'bird paper lake nest neck',
+    notNear: 'bird paper lake nest neck washing laundry',
   }),
   noun('press mill slicer shredder mixer mincer combine sawmill', {
     near: 'hands hand fingers feed feeds thumps thump sleeve glove turns jams jammed',

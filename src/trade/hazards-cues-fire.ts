@@ -72,7 +72,7 @@ export const cuesOfFire: Readonly<Record<string, readonly Cue[]>> = {
     noun('bunsen primus', { modifier: true }),
     noun('whump whoomph', {}),
     noun('boiler', { near: 'light lights match lit pilot flame gas glow' }),
-    phrase('light the gas|lights the gas|over the flame|in the grate|brushes the heater'),
+    phrase('fire blanket|light the gas|lights the gas|over the flame|in the grate|brushes the heater'),
     phrase('bunsen burner|lick of flame|tongue of flame|camping stove|primus stove|gas stove ~ lit|chip pan'),
     noun('barbecue', { notNext: 'sauce', notNear: 'unlit cold rusty folded' }),
     verb('weld solder', { subject: 'PERSON', notObject: 'eyes' }),
