@@ -72,7 +72,7 @@ export const lineMessages = {
   })),
   'line-may-be-scene': define<{ text: string; meant: string }>(
     'info',
-    'A line of capitals that may be a scene',
+    'A line that may be a scene',
     ({ text, meant }) => ({
       reason: `Expected INT or EXT before a place and a time, found \`${text}\`; the line is read as action.`,
       hint: `If it is a scene, write \`${meant}\`, or the same with EXT.`,

@@ -6,7 +6,7 @@ import { weekdays } from '../trade/time-words.js';
 import type { Piece } from './read-blocks.js';
 import type { HeadingParts } from './scene-heading.js';
 import { takeSceneNumber } from './scene-number.js';
-import { suggestHeading } from './suggest-heading.js';
+import { namesScene, suggestHeading } from './suggest-heading.js';
 import { readTime, trailingTime } from './time-of-day.js';
 import type { Block, Heading, Line, Note, Scene } from './types.js';
 
@@ -145,5 +145,5 @@ export function placeNotes(
 function titleOf(block: Block): string | null {
   if (block.kind !== 'action' || block.lines.length > 3) return null;
   const text = (block.lines[0]?.text ?? '').replace(/^(?:title|name)\s*:\s*/i, '');
-  return text.length <= 60 && !/[.!?:]$/.test(text) ? text : null;
+  return text.length <= 60 && !/[.!?:]$/.test(text) && !namesScene(text) ? text : null;
 }

@@ -8,7 +8,7 @@ import { readSceneLine, smallLetterScene } from './line-kinds.js';
 import type { MarkContext } from './marks.js';
 import type { RawLine } from './raw-line.js';
 import { hasTime } from './split-heading.js';
-import { suggestHeading } from './suggest-heading.js';
+import { namesScene, suggestHeading } from './suggest-heading.js';
 import { readTime } from './time-of-day.js';
 
 interface OddContext extends MarkContext {
@@ -32,9 +32,11 @@ export function checkActionLine(line: RawLine, before: RawLine | null, context: 
   }
 }
 
-/** Capitals, and a dash before a time: `KITCHEN - DAY`. */
+/** Capitals, and a dash before a time: `KITCHEN - DAY`; in any case `Scene 1: Kitchen, morning`. */
 function mayBeScene(text: string): boolean {
-  if (text.length > 80 || /\p{Ll}/u.test(text)) return false;
+  if (text.length > 80) return false;
+  if (namesScene(text)) return true;
+  if (/\p{Ll}/u.test(text)) return false;
   const parts = text.split(/\s[-\u2010-\u2015]+\s/);
   return parts.length > 1 && readTime(parts[parts.length - 1] as string) !== null && !isNeverCue(parts[0] as string);
 }
