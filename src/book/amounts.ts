@@ -34,9 +34,15 @@ export function createAmountReader(
       return null;
     }
     const money = parseAmount(number, currency);
+    const decimals = currencyDecimals(currency) ?? 2;
     if (money === null) {
-      const decimals = currencyDecimals(currency) ?? 2;
       messages.push(sayBook('book-amount', { text: number, currency, decimals }, at));
+      return null;
+    }
+    const written = placed.text.slice(at.start.offset, at.end.offset);
+    if (decimals < 3 && saysThousands(written)) {
+      const expected = 'an amount without a sign between its thousands, such as 1200 or 1200.50';
+      messages.push(sayBook('book-value', { expected, found: `"${written}"` }, at));
       return null;
     }
     if (currency !== home && !rates.some((rate) => rate.currency === currency)) {
@@ -46,6 +52,11 @@ export function createAmountReader(
     return money;
   };
   return { read };
+}
+
+/** True for `1,200` and `1.200`: twelve hundred to one reader, and to YAML one and a fifth. */
+function saysThousands(written: string): boolean {
+  return /^["']?\s*[1-9]\d{0,2}[.,]\d{3}\s*(?:[A-Za-z]{3}\s*)?["']?$/.test(written);
 }
 
 /** Reads the rates of a book: `USD: 0.92 on 2027-02-01`. */

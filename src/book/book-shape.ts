@@ -125,7 +125,7 @@ const helper = z.strictObject(
         error: 'one of props, costume, make-up, camera, sound, light, production, transport, food',
       }),
       'What they look after.',
-      'a list of jobs',
+      'a list of jobs, such as [props, costume, make-up, camera, sound, light, production, transport, food]',
     ),
     phone: leaf.line('Number.'),
     cash: leaf.amount('Money they were given to spend.'),

@@ -30,6 +30,16 @@ export function texts(list: readonly (string | number | null | undefined)[] | nu
   return (list ?? []).filter((one) => one !== null && one !== undefined).map(String);
 }
 
+/** The names of a list as text: `1, 2` in one item is two names, for no name holds a comma. */
+export function names(list: readonly (string | number | null | undefined)[] | null | undefined): string[] {
+  return texts(list).flatMap((one) =>
+    one
+      .split(',')
+      .map((name) => name.trim())
+      .filter((name) => name !== ''),
+  );
+}
+
 /** A fraction as a number, for measures of time. */
 export function toNumber(value: Ratio | null | undefined): number | null {
   return value ? Number(value.over) / Number(value.under) : null;

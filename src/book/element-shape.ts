@@ -140,7 +140,9 @@ export const elementFields = {
   note: leaf.line('Anything else.'),
 };
 
-export const elementShape = z.strictObject(elementFields, { error: 'what is decided about one thing' });
+export const elementShape = z.strictObject(elementFields, {
+  error: 'lines of its own, such as { get: buy, price: 12.50 }',
+});
 
 export const kitShape = z.strictObject(
   {
@@ -148,7 +150,7 @@ export const kitShape = z.strictObject(
     need: leaf.whole('How many are needed in all.'),
     ...elementFields,
   },
-  { error: 'what is decided about one thing' },
+  { error: 'lines of its own, such as { get: buy, price: 12.50 }' },
 );
 
 /** One entry of `elements` as written. */

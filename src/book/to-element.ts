@@ -1,5 +1,6 @@
 import type { AmountReader } from './amounts.js';
 import type { Path, PlacedDocument } from './book-places.js';
+import { names } from './choices.js';
 import type { WrittenElement } from './element-shape.js';
 import type { BookElement, BookState, BookWeapon, Material, PrepTask } from './types.js';
 import { parseBatteries, parseHours } from './written-values.js';
@@ -62,7 +63,7 @@ function counts(written: WrittenElement) {
     standIns: written['stand-ins'] ?? null,
     backgroundCopies: written['background copies'] ?? null,
     usedUp: written['used up'] ?? null,
-    usedUpIn: (written['used up in'] ?? []).map(String),
+    usedUpIn: names(written['used up in']),
     perTake: written['per take'] ?? null,
     takes: written.takes ?? null,
     setups: written.setups ?? null,

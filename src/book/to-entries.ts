@@ -5,7 +5,7 @@ import { usualDay } from '../trade/shooting-times.js';
 import type { AmountReader } from './amounts.js';
 import type { PlacedDocument } from './book-places.js';
 import { locationFacts, type WrittenBook } from './book-shape.js';
-import { checkZone, choose, texts } from './choices.js';
+import { checkZone, choose, names, texts } from './choices.js';
 import type {
   BookBackground,
   BookDay,
@@ -34,11 +34,9 @@ export function toDays(written: WrittenBook, placed: PlacedDocument, messages: D
         date: entry.date,
         call,
         wrap: { ...wrap, value: wrap.value <= call.value ? wrap.value + 1440 : wrap.value },
-        locations: texts(entry.at),
+        locations: names(entry.at),
         scenes: (entry.scenes ?? []).flatMap((text, place) =>
-          text === null || text === undefined
-            ? []
-            : [{ text: String(text), at: placed.at(['days', index, 'scenes', place]) }],
+          names([text]).map((name) => ({ text: name, at: placed.at(['days', index, 'scenes', place]) })),
         ),
         meal: entry.meal ?? null,
         note: entry.note ?? null,
@@ -71,7 +69,7 @@ export function toPlaces(written: WrittenBook, placed: PlacedDocument): BookPlac
   return Object.entries(written.places ?? {}).map(([id, entry]) => ({
     id,
     was: texts(entry?.was),
-    locations: texts(entry?.at),
+    locations: names(entry?.at),
     note: entry?.note ?? null,
     at: placed.keyAt(['places', id]),
   }));

@@ -212,3 +212,34 @@ describe('a percentage', () => {
     expect(readBook(`money:\n  tax: ${written}\n`, 'book.yaml').messages).toEqual([]);
   });
 });
+
+describe('an amount with a sign between its thousands', () => {
+  it.each(['1,200', '1.200', '"12,500"', '1,200 USD'])('%s is asked about, for it has two meanings', (written) => {
+    const { book, messages } = readBook(`money:\n  rates: { USD: 0.9 }\n  budget: ${written}\n`, 'book.yaml');
+    expect([book?.money.budget, messages.map((one) => one.code)]).toEqual([null, ['book-value']]);
+    expect(messages[0]?.reason).toContain('1200');
+  });
+
+  it.each([
+    ['EUR', '1200.50', 120050],
+    ['EUR', '0,90', 90],
+    ['KWD', '1.200', 1200],
+  ])('in %s %s is not', (currency, written, minor) => {
+    const { book } = readBook(`money:\n  currency: ${currency}\n  budget: ${written}\n`, 'book.yaml');
+    expect(book?.money.budget?.minor).toBe(minor);
+  });
+});
+
+describe('names in one line', () => {
+  it('are parted at commas', () => {
+    const { book } = readBook(
+      'days:\n  - { date: 2027-03-01, at: "a, b", scenes: "1, 2" }\n  - { date: 2027-03-02, scenes: [3, "4, 5"] }\n',
+      'b',
+    );
+    expect(book?.days.map((day) => day.scenes.map((one) => one.text))).toEqual([
+      ['1', '2'],
+      ['3', '4', '5'],
+    ]);
+    expect(book?.days[0]?.locations).toEqual(['a', 'b']);
+  });
+});
