@@ -56,6 +56,8 @@ export interface Clauses {
   readonly stranger: StrangerAt;
   /** True in a script that writes most of its nouns in capitals: then capitals say nothing. */
   readonly shouting: boolean;
+  /** Who empties or unpacks what this sentence only lists: "She turns out her pockets. A key, a comb." */
+  readonly lister?: Subject | null;
   /** What the words of a phrase make of it; kept once asked. */
   readonly kindOf: (phrase: Phrase) => Kind;
 }

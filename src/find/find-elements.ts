@@ -11,7 +11,7 @@ import { markedPlaces } from './marked-places.js';
 import { findMoves } from './moves.js';
 import { findPeople } from './people-finds.js';
 import { answersInAWord, mayPoint } from './plainly-present.js';
-import { holdersByPronoun } from './pronoun-holders.js';
+import { holdersByPronoun, takeUp } from './pronoun-holders.js';
 import { type Listed, readPronounThings } from './pronoun-things.js';
 import { readSentences } from './read-sentences.js';
 import { readThings } from './read-things.js';
@@ -20,7 +20,7 @@ import { learnReferents } from './referents.js';
 import { nameElements } from './same-element.js';
 import { changeStates } from './state-changes.js';
 import { giveToStrangers, nameStrangers } from './strangers.js';
-import { leadOf } from './subjects.js';
+import { leadOf, listerOf, onlyLists } from './subjects.js';
 import { type Find, type Finds, noFinds } from './types.js';
 import { gatherElements } from './whole-script.js';
 
@@ -60,20 +60,19 @@ export function findElements(script: Script, lexicon: Lexicon): FoundElements {
   const pronouns = readPronounThings(clauses, listed, script);
   const handled = holdersByPronoun(pronouns.things, strangers, lexicon);
   const done = events.map(({ find, stranger }) => (stranger ? { ...find, by: strangers.get(stranger) ?? null } : find));
-  const elements = [...changeStates(clauses, listed, pronouns.things), ...handled, ...done].sort(
-    (a, b) => a.at.start.offset - b.at.start.offset,
-  );
+  const all = [...changeStates(clauses, listed, pronouns.things), ...handled, ...done];
+  const elements = [...takeUp(all, pronouns.things, lexicon)].sort((a, b) => a.at.start.offset - b.at.start.offset);
   const people = findPeople(clauses, extras, script, lexicon);
   const moves = findMoves(clauses, named, pronouns.things, strangers);
 
   // 5. What the words imply, and what may hurt somebody.
   const implied = imply(sentences, script, elements);
-  const all = [...elements, ...implied.elements];
-  const hazards = raiseHazards(sentences, script, all);
+  const present = [...elements, ...implied.elements];
+  const hazards = raiseHazards(sentences, script, present);
 
   return {
     finds: {
-      elements: all,
+      elements: present,
       people,
       moves,
       tasks: implied.tasks,
@@ -88,12 +87,14 @@ function takeApart(sentences: readonly Sentence[], lexicon: Lexicon): Clauses[] 
   const referents = learnReferents(sentences, lexicon);
   const shouting = isShouting(sentences);
   let lead: Subject | null = null;
+  let lister: Subject | null = null;
   let scene = -1;
   let before: Sentence | null = null;
   return sentences
     .filter((one) => one.kind !== 'heading')
     .map((sentence) => {
       if (sentence.scene !== scene) lead = null;
+      if (sentence.paragraph !== before?.paragraph) lister = null;
       scene = sentence.scene;
       const meant = referents.enter(sentence);
       const apart = sentence.kind === 'action' || (mayPoint(sentence) && !answersInAWord(sentence, before));
@@ -102,6 +103,8 @@ function takeApart(sentences: readonly Sentence[], lexicon: Lexicon): Clauses[] 
         ? readClauses(sentence, meant, lexicon, shouting, lead)
         : leaveWhole(sentence, meant, lexicon, shouting);
       lead = leadOf(clauses, lead);
+      if (lister !== null && onlyLists(clauses)) return { ...clauses, lister };
+      lister = listerOf(clauses);
       return clauses;
     });
 }

@@ -89,6 +89,7 @@ function genderOfName(name: string, lexicon: Lexicon): number {
     if (classes.includes('women')) return 1;
     if (classes.includes('men')) return -1;
   }
+  if (/^(?:madame|auntie|señora|duchess|countess)\b/.test(name.toLowerCase())) return 1;
   // BOATMAN, WOMAN IN SCRUBS: called by a word for people.
   const last = /^(?:.* )??(\S+)(?= (?:in|with|on|at|from) |$)/.exec(name.toLowerCase())?.[1] ?? '';
   const told = lexicon.find(last)?.core.startsWith('x') ? genderOfWord(last) : null;

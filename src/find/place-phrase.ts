@@ -63,7 +63,9 @@ function placePhrase(phrase: Phrase, tokens: readonly Token[], state: State): Pa
       return { ...makePart(phrase, state, 'subject', partner, null), deed: null, about };
     }
     const listed =
-      joins || continuesList(tokens, phrase.end) || (state.deed && last?.role === 'object' && !phrase.owner);
+      joins ||
+      continuesList(tokens, phrase.end) ||
+      (!phrase.owner && (last?.listedWith || (state.deed && last?.role === 'object')));
     return last && listed ? inherit(phrase, state, last) : makePart(phrase, state, 'loose', null, null);
   }
   if (state.deed) return makePart(phrase, state, 'object', null, null);

@@ -1,6 +1,6 @@
 import { doerIn } from './holder.js';
 import type { Lexicon } from './lexicon.js';
-import type { PronounThing } from './pronoun-things.js';
+import { liesThere, type PronounThing } from './pronoun-things.js';
 import type { Token } from './reading.js';
 import type { StrangerNames } from './strangers.js';
 import type { Find } from './types.js';
@@ -11,8 +11,10 @@ export function holdersByPronoun(
   strangers: StrangerNames,
   lexicon: Lexicon,
 ): Find[] {
-  return pronouns.flatMap(({ clause, deed, at, meant: { find } }): Find[] => {
-    if (find.by !== null || !/^(?:props|food|graphics)$/.test(find.category) || deed.subject === null) return [];
+  return pronouns.flatMap(({ clause, deed, at, meant }): Find[] => {
+    const { find } = meant;
+    const isHeld = /^(?:props|food|graphics|costumes)$/.test(find.category) || liesThere(meant);
+    if (find.by !== null || !isHeld || deed.subject === null) return [];
     if (!lexicon.find(deed.lemma)?.classes.includes('handling')) return [];
     const { person, stranger } = doerIn(deed.subject, clause, lexicon);
     const by = person ?? (stranger ? (strangers.get(stranger) ?? null) : null);
@@ -24,4 +26,21 @@ export function holdersByPronoun(
     const words = sentence.text.slice(start, end);
     return [{ ...find, by, count: null, state: null, words, at: sentence.place(start, end), rules }];
   });
+}
+
+/** A letter that lies there is a prop once somebody picks it up. */
+export function takeUp(finds: readonly Find[], pronouns: readonly PronounThing[], lexicon: Lexicon): readonly Find[] {
+  const taken = new Set(
+    pronouns.flatMap(({ deed, meant }) => {
+      const isTaken = liesThere(meant) && lexicon.find(deed.lemma)?.classes.includes('handling');
+      return isTaken ? [meant.find.name] : [];
+    }),
+  );
+  if (taken.size === 0) return finds;
+  const why = 'somebody takes it up';
+  return finds.map((find) =>
+    find.category === 'dressing' && taken.has(find.name)
+      ? { ...find, category: 'props', rules: [...find.rules, why] }
+      : find,
+  );
 }

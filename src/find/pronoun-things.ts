@@ -114,17 +114,33 @@ function meantBy(
     // "They take them by the arm": people may be meant.
     if (several && namesPeople(places[0] === undefined ? null : sentence)) return [];
     const handled = onePerName(fitting.filter((one) => one.named.mention.inHand && suits(deed, one)));
-    return handled.length > 0 ? handled : onlyMover(fitting, deed);
+    return handled.length > 0 ? handled : onlyOne(fitting, deed);
   }
   return [];
 }
 
-/** "A cup slips off the table. Ben catches it": nothing is in hand, and one thing alone does something. */
-function onlyMover(fitting: readonly Listed[], deed: Deed): Listed[] {
-  const movers = onePerName(fitting.filter(({ named }) => isDoing(named.mention)));
-  return movers.length === 1 && /^(?:catch|grab|take|pick|snatch|seize|fetch|collect|retrieve)$/.test(deed.lemma)
-    ? movers
-    : [];
+/** "A letter lies on the mat. Ben picks it up": nothing is in hand, and one thing alone can be taken; of several, the one that does something. */
+function onlyOne(fitting: readonly Listed[], deed: Deed): Listed[] {
+  if (!taking.test(deed.lemma)) return [];
+  const portable = onePerName(fitting.filter((one) => isLoose(one) && suits(deed, one)));
+  if (portable.length < 2) return portable;
+  const movers = onePerName(portable.filter(({ named }) => isDoing(named.mention)));
+  return movers.length === 1 ? movers : [];
+}
+
+const taking =
+  /^(?:catch|grab|take|pick|snatch|seize|fetch|collect|retrieve|lift|open|read|unfold|pocket|hold|carry|raise|tear|eat|drink|crumple|fold|bite|throw|toss|hide|examine|sniff|shake)$/;
+
+/** In the picture, and in no way a part of the place: a letter that lies there, no shelf. */
+const isLoose = (one: Listed) =>
+  (/^(?:props|food|graphics|costumes)$/.test(one.find.category) || liesThere(one)) &&
+  !one.find.worn &&
+  !one.named.mention.signals.use.placed;
+
+/** A thing that could be in hand, and only lies or hangs there. */
+export function liesThere({ find, named: { mention } }: Listed): boolean {
+  const { letters, classes } = mention.kind;
+  return find.category === 'dressing' && letters.startsWith('p') && !classes.includes('fixed');
 }
 
 const isDoing = ({ part, signals }: Mention) => part.role === 'subject' && signals.use.subjectOfDeed;

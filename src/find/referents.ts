@@ -54,8 +54,10 @@ export function learnReferents(sentences: readonly Sentence[], lexicon: Lexicon)
 
 function remember(whom: Whom): Before {
   const { before, sentence, here } = whom;
-  if (sentence.kind === 'speech' && sentence.speaker)
-    return { ...before, people: toFront([sentence.speaker], before.people) };
+  if (sentence.kind === 'speech' && sentence.speaker) {
+    const addressed = addressedIn(sentence).filter((one) => !before.people.includes(one));
+    return { ...before, people: [...toFront([sentence.speaker], before.people), ...addressed] };
+  }
   if (sentence.kind !== 'action') return before;
   const named = peopleNamed(sentence.tokens, sentence.tokens.length);
   const words = new Set(here.map(({ head }) => head.lemma));
@@ -65,6 +67,16 @@ function remember(whom: Whom): Before {
       here.length === 0 ? before.nameless : [...here, ...before.nameless.filter((one) => !words.has(one.head.lemma))],
     ...lastTold(named, whom),
   };
+}
+
+/** "The envelope, Estela.": whom a speech names to their face. */
+function addressedIn({ tokens }: Sentence): string[] {
+  return tokens.flatMap(({ person }, at) => {
+    if (person === null || tokens[at - 1]?.person === person) return [];
+    const behind = tokens.slice(at).find((token) => token.person !== person)?.text ?? '.';
+    const isSet = (at === 0 || tokens[at - 1]?.text === ',') && /^[,.!?—–-]/.test(behind);
+    return isSet ? [person] : [];
+  });
 }
 
 /** Whom the sentence names or means by pronouns; those of the sentence before when it tells of nobody. */
@@ -119,15 +131,18 @@ function resolveNamed(at: number, whom: Whom): string | null {
   const wanted = genders[token.lower];
   if (!wanted) return null;
   const fits = (person: string) => (gender.get(person) ?? wanted) === wanted;
-  const opening = namelessSubject(at, wanted, whom) !== null;
+  const other = meansAnother(sentence.tokens, at);
+  const opening = !other && namelessSubject(at, wanted, whom) !== null;
+  const doer = other ? doerBefore(sentence.tokens, at) : null;
   for (let place = 0; place < at; place++) {
     const named = sentence.tokens[place]?.person;
     // "The girl in Clem's pullover lifts her doll": the owner of what she wears is not meant.
-    if (named && fits(named) && !(opening && sentence.tokens[place + 1]?.tag === 'possessive')) return named;
+    if (named && named !== doer && fits(named) && !(opening && sentence.tokens[place + 1]?.tag === 'possessive'))
+      return named;
   }
   if (opening) return null;
   if (strangerBefore(sentence, at) || namelessJustBefore(wanted, fits, whom)) return null;
-  const person = before.people.find(fits) ?? null;
+  const person = before.people.find((one) => one !== doer && fits(one)) ?? null;
   if (person === null || gender.has(person) || !tellsOfBoth(sentence, wanted)) return person;
   // "She pours him soup": rather one known for a woman.
   return before.people.find((one) => gender.get(one) === wanted) ?? person;
@@ -136,6 +151,24 @@ function resolveNamed(at: number, whom: Whom): string | null {
 /** "He gives her the mug": a man and a woman. */
 const tellsOfBoth = ({ tokens }: Sentence, wanted: Gender) =>
   tokens.some(({ lower }) => (genders[lower] ?? wanted) !== wanted);
+
+/** "A boy stands behind him", "Doran gives him a cup": never the one who does it. */
+function meansAnother(tokens: readonly Token[], at: number): boolean {
+  const { lower, tag } = tokens[at] as Token;
+  if (tag !== 'pronoun' || (lower !== 'him' && lower !== 'her')) return false;
+  const before = tokens[at - 1]?.tag;
+  return before === 'verb' || (before === 'preposition' && tokens[at - 2]?.tag === 'verb');
+}
+
+/** The person named last before a place who does something, by what stands in front of the name. */
+function doerBefore(tokens: readonly Token[], at: number): string | null {
+  for (let here = at - 1; here >= 0; here--) {
+    const { person } = tokens[here] as Token;
+    if (person === null || tokens[here - 1]?.person === person) continue;
+    if (here === 0 || /^(?:punctuation|conjunction|adverb)$/.test(tokens[here - 1]?.tag ?? '')) return person;
+  }
+  return null;
+}
 
 /** The nameless person who opens the sentence. */
 function namelessSubject(at: number, wanted: Gender, { sentence, here }: Whom): Nameless | null {
@@ -149,7 +182,8 @@ function namelessJustBefore(wanted: Gender, fits: (person: string) => boolean, w
   const { before, sentence, gender } = whom;
   const { lastNamed, lastNameless, people } = before;
   if (lastNamed.some(fits)) return null;
-  const isSure = tellsOfBoth(sentence, wanted) && people.some((person) => gender.get(person) === wanted);
+  const isKnown = (person: string) => gender.get(person) === wanted;
+  const isSure = tellsOfBoth(sentence, wanted) && people.some(isKnown);
   const fitting = lastNameless.filter(
     (one) => isOne(one, wanted) && !(isSure && one.gender === null) && sentence.paragraph - one.paragraph <= 1,
   );
@@ -165,9 +199,10 @@ function resolveNameless(at: number, whom: Whom): Token | null {
   const { lower } = sentence.tokens[at] as Token;
   const wanted = genders[lower];
   if (wanted) {
-    const earlier = here.filter((one) => one.at < at && isOne(one, wanted));
-    const fit =
-      namelessSubject(at, wanted, whom) ?? earlier.at(-1) ?? before.nameless.find((one) => isOne(one, wanted));
+    const subject = namelessSubject(at, wanted, whom);
+    const other = subject !== null && meansAnother(sentence.tokens, at);
+    const earlier = here.filter((one) => one.at < at && isOne(one, wanted) && !(other && one === subject));
+    const fit = (other ? null : subject) ?? earlier.at(-1) ?? before.nameless.find((one) => isOne(one, wanted));
     return fit?.head ?? null;
   }
   if (!several.test(lower)) return null;

@@ -69,6 +69,32 @@ export function leadOf(clauses: Clauses, before: Subject | null): Subject | null
   return stranger === null ? null : { phrase: null, person: null, pronoun: 'they', stranger };
 }
 
+/** Who takes out what the sentences behind may list: "turns out her pockets", "passes things down", "unpacks"; null for any other. */
+export function listerOf(clauses: Clauses): Subject | null {
+  if (clauses.sentence.kind !== 'action') return null;
+  const deed = clauses.deeds.findLast(({ unreal, subject }) => !unreal && subject !== null);
+  if (!deed?.subject || !takesOut(deed, clauses)) return null;
+  const { person } = deed.subject;
+  if (person !== null) return { phrase: null, person, pronoun: null };
+  const stranger = strangerIn(deed.subject, clauses);
+  return stranger === null ? null : { phrase: null, person: null, pronoun: 'they', stranger };
+}
+
+function takesOut(deed: Deed, { parts, sentence }: Clauses): boolean {
+  if (/^(?:empty|unpack|unload)$/.test(deed.lemma)) return true;
+  if (!/^(?:turn|pass|lay|hand|take|produce|bring|pull|set|spread|tip)$/.test(deed.lemma)) return false;
+  const object = parts.find((part) => part.deed === deed && /^(?:out|out of)?$/.test(part.preposition ?? ''));
+  return /^(?:things?|contents?|belongings?|possessions?|pocket|bag|purse|suitcase|handbag|rucksack|drawer)$/.test(
+    sentence.tokens[object?.phrase.head ?? -1]?.lemma ?? '',
+  );
+}
+
+/** True for a sentence that only names things: "A key. A comb." */
+export const onlyLists = ({ sentence, deeds }: Clauses): boolean =>
+  sentence.kind === 'action' &&
+  deeds.length === 0 &&
+  sentence.tokens.every(({ person, tag }) => person === null && tag !== 'pronoun');
+
 /** Place behind the name that begins at `at`: "Mr. Tredwell" is of three words. */
 export function endOfName(tokens: readonly Token[], at: number): number {
   const { person } = tokens[at] as Token;

@@ -57,7 +57,8 @@ export function whoHas(
   }
   if (part.role === 'subject' && part.ofPart === null && !signals.use.held) {
     if (isHad(part, clauses)) return first(() => aboutHolder(part, clauses, lexicon), owner);
-    return isSetApart(part, category, clauses) ? first(owner, agent) : owner();
+    const below = category === 'makeup' ? bodyBelow(part, clauses) : nobody;
+    return isSomebody(below) || !isSetApart(part, category, clauses) ? first(owner, () => below) : first(owner, agent);
   }
   const known = first(agent, owner);
   if (isSomebody(known) || category === 'makeup') return isSomebody(known) ? known : near();
@@ -99,8 +100,16 @@ function bearerOf(part: Part, clauses: Clauses, lexicon: Lexicon): Holder {
     : nobody;
 }
 
+/** "Blood runs down to his cuff", "sweat soaking her bandanna": whose body or garment the words behind name. */
+function bodyBelow(part: Part, clauses: Clauses): Holder {
+  const deed = clauses.deeds.find(({ subject }) => subject?.phrase === part.phrase);
+  const below = deed && clauses.parts.find((one) => one.deed === deed && one.phrase.owner);
+  return below ? ownerOfPhrase(below.phrase, clauses) : nobody;
+}
+
 /** "She empties her bag: a purse, a comb". */
 function listHolder(part: Part, clauses: Clauses, lexicon: Lexicon): Holder {
+  if (clauses.lister && rootPart(part).role === 'loose') return doerIn(clauses.lister, clauses, lexicon);
   const { opens, deed } = rootPart(part);
   if (opens !== 'colon' || deed !== null) return nobody;
   const before = clauses.deeds.findLast(({ at }) => at < part.phrase.start);
@@ -173,6 +182,7 @@ function isFallenOn(part: Part, { use }: Signals): boolean {
     use.placed &&
     !use.held &&
     !use.worn &&
+    part.preposition !== 'under' &&
     /^(?:fall|land|slip|trip|stumble|crash|step|tread|collapse|roll|run)$/.test(part.deed?.lemma ?? '')
   );
 }

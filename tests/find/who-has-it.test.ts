@@ -47,3 +47,66 @@ describe('on whose body it is', () => {
     ['A clerk stamps a form. The clerk’s knuckles are bruised.', 'knuckles', 'clerk'],
   ])('%s', (text, name, by) => expect(holder(text, name)).toBe(by));
 });
+
+describe('what the sentences around tell', () => {
+  it.each([
+    ['A letter lies on the mat. Bill picks it up.', 'letter', 'BILL'],
+    ['A porter empties his pockets. A key. A comb.', 'comb', 'porter'],
+    ['Anna passes things down to Bill. A bag of flour.', 'flour', 'ANNA'],
+    ['Anna looks round the kitchen. A comb.', 'comb', null],
+    ['Anna opens the door. Bill gives her a key. She drops it.', 'key', 'BILL'],
+    ['Waiters run past under trays, baskets, a hamper.', 'hamper', 'waiters'],
+  ])('%s', (text, name, by) => {
+    const had = foundIn(text, cast).filter((one) => one.name.endsWith(name));
+    expect(had.find((one) => one.by !== null)?.by ?? null).toBe(by);
+  });
+
+  it('makes a prop of what lies there and is picked up', () => {
+    const had = foundIn('A letter lies on the mat. Bill picks it up.', cast).filter(({ name }) => name === 'letter');
+    expect(had.map(({ category }) => category)).toEqual(['props', 'props']);
+  });
+
+  const scene = (...paragraphs: string[]) => `## 1 INT. ROOM - DAY\n\n${paragraphs.join('\n\n')}\n`;
+
+  it('takes "him" and "her" behind a verb for somebody else than the doer', () => {
+    const text = scene('Bill reads. A boy stands behind him. He points his pencil at the wall.');
+    expect(foundIn(text, cast).find((one) => one.name === 'pencil')?.by).not.toBeNull();
+    expect(
+      holder(
+        scene('Anna sits. A deckhand runs after her. She hooks a parasol over her arm and gives him a coin.'),
+        'parasol',
+      ),
+    ).toBe('ANNA');
+  });
+
+  it('knows from a speech who is there', () => {
+    const text = scene('A pedlar waits. Bill sits.', 'BILL\nThe envelope, Anna.', 'She takes a comb from her bag.');
+    expect(holder(text, 'comb')).toBe('ANNA');
+  });
+
+  it('learns a woman from the pronoun behind her own deed, never from her object', () => {
+    const text =
+      '## 1 INT. ROOM - DAY\n\nRowan wipes her hands and nods to Sam. Sam waits.\n\nShe opens an umbrella.\n';
+    expect(foundIn(text, ['ROWAN', 'SAM']).find((one) => one.name === 'umbrella')?.by).toBe('ROWAN');
+  });
+});
+
+describe('people called by what they are', () => {
+  const scene =
+    '## 1 INT. STAIRS - DAY\n\nA woman in scrubs carries a grocery bag. A thin man leans on a broom.\n\nWOMAN IN SCRUBS\nLate.\n\nTHIN MAN\nVery.\n\nThe woman eats a sandwich.\n';
+  it.each([
+    ['bag', 'WOMAN IN SCRUBS'],
+    ['scrubs', 'WOMAN IN SCRUBS'],
+    ['broom', 'THIN MAN'],
+    ['sandwich', 'WOMAN IN SCRUBS'],
+  ])('gives what a description has to the one who speaks under it: %s', (name, by) => {
+    const had = foundIn(scene, cast).filter((one) => one.name.endsWith(name));
+    expect(had.find((one) => one.by !== null)?.by).toBe(by);
+  });
+
+  it('keeps others apart', () => {
+    const text =
+      '## 1 INT. STAIRS - DAY\n\nA woman in scrubs waits. A woman in tweed opens an umbrella.\n\nWOMAN IN SCRUBS\nLate.\n';
+    expect(holder(text, 'umbrella')).toBe('woman');
+  });
+});
