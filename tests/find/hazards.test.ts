@@ -46,6 +46,8 @@ describe('the hazard table', () => {
     expect(near('Nora chops wood with the axe. A boy of nine watches from the door.', 'H2')).toEqual(['boy of nine']);
     expect(near('Nora chops wood with the axe.\n\nIndoors, a boy of nine reads.', 'H2')).toEqual([]);
     expect(near('POLLY, ten, waits. Nora lights the stove. Polly strokes the dog.', 'H8')).toEqual(['Polly']);
+    expect(near('Ines, ten, waits.\n\nTom smokes and takes the child by the hand.', 'H5')).toEqual(['Ines']);
+    expect(near('Ines, ten, waits.\n\nTom smokes. A boy watches.', 'H5')).toEqual(['boy']);
     expect(near('Nora has a knife.', 'H2')).toEqual([]);
   });
 

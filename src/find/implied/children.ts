@@ -25,7 +25,8 @@ export function findChildren(
   for (const { sentence, child } of told) {
     if (child === null) continue;
     if (!byName.has(foldName(child))) byName.set(foldName(child), child);
-    if (sentence) addTo(named, sentence, byName.get(foldName(child)) ?? child);
+    const name = byName.get(foldName(child)) ?? child;
+    if (sentence) addTo(named, sentence, meantByThe(name, sentence, told) ?? name);
   }
   const holders = holdersByScene(elements, byName);
   const places = new Map(sentences.map((sentence, at) => [sentence, at]));
@@ -45,6 +46,14 @@ export function findChildren(
     }
     return tellApart(names);
   };
+}
+
+/** "The boy", where one child of an age is in the scene and no other: who that is. Null for anyone else. */
+function meantByThe(name: string, { scene, text }: Sentence, told: readonly Reason[]): string | null {
+  if (!/^(?:boy|girl|child|kid)$/i.test(name) || !text.toLowerCase().includes(`the ${name.toLowerCase()}`)) return null;
+  const aged = told.filter((one) => one.scene === scene && /\bage\b/.test(one.because));
+  const [first, ...rest] = new Set(aged.map(({ child }) => child?.toUpperCase()));
+  return first !== undefined && rest.length === 0 ? (aged[0]?.child ?? null) : null;
 }
 
 /** The sentences right before and after in the same paragraph: who is told of there stands near. */
