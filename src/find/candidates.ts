@@ -116,6 +116,8 @@ function isNothing(kind: Kind, { phrase, deed, preposition }: Part): boolean {
   if (kind.from < phrase.head) return false;
   if (kind.classes.includes('body') && kind.letters.startsWith('c') && isTakenOff(deed)) return false;
   if (kind.classes.includes('body') && kind.letters.startsWith('c') && isShod(phrase, preposition)) return false;
+  if (kind.classes.includes('body') && kind.letters.startsWith('f') && phrase.determiner?.lower === 'some')
+    return false;
   if (kind.head === 'bone' && /^(?:gnaw|chew|bury|dig|drop|throw|carry)$/.test(deed?.lemma ?? '')) return false;
   if (kind.classes.includes('body')) return !/^an?$/.test(phrase.determiner?.lower ?? '') || kind.source !== 'list';
   if (kind.source === 'list' || kind.source === 'weak') return false;

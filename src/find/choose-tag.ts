@@ -59,7 +59,7 @@ function isOtherName(drafts: readonly Draft[], at: number): boolean {
 
 function chooseOpen(drafts: readonly Draft[], at: number, before: readonly Token[], reading: Reading): Tag {
   const { uses } = drafts[at] as Draft;
-  if (at === 0 && uses.noun?.entry.core && /^[.!]$/.test(drafts[1]?.text ?? '')) return 'noun';
+  if (at === 0 && uses.noun?.entry.core && uses.adjective < 5 && /^[.!]$/.test(drafts[1]?.text ?? '')) return 'noun';
   const previous = lastTag(before);
   const bound = compoundTag(drafts, at, before.at(-1), reading);
   if (bound) return bound;
@@ -237,6 +237,7 @@ function finiteVerb(drafts: readonly Draft[], at: number, previous: Token | null
   if (previous?.tag === 'noun') return afterVerb(next) || verb.share >= 2 ? 'verb' : null;
   if (previous?.tag === 'punctuation' || previous?.tag === 'conjunction') {
     if (isJoined(drafts, at)) return 'verb';
+    if (next?.text === ',' && uses.noun?.plural && uses.noun.entry.core.startsWith('a')) return null;
     const chain = next?.text === ',' && isChained(drafts, at + 2);
     if (next && /^[,.;]/.test(next.text)) return verb.share >= 7 || chain ? 'verb' : null;
     if (next && /^(?:determiner|possessive|number|pronoun)$/.test(next.uses.closed ?? '')) return 'verb';

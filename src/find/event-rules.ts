@@ -143,6 +143,10 @@ export const eventRules: readonly EventRule[] = [
       f.doer === 'vehicle' &&
       f.named('driven-stunts') &&
       !f.deed.passive &&
+      !(
+        f.deed.lemma === 'drift' &&
+        /boat$|^(?:ship|raft|dinghy|punt|canoe|kayak|barge|yacht|skiff|trawler|ferry)$/.test(f.subject?.head ?? '')
+      ) &&
       (f.deed.lemma !== 'roll' || any(f.rest.slice(0, 1), /^(?:over|onto|off|into)$/)),
   },
   {

@@ -30,7 +30,7 @@ export interface Event {
 export function findEvents(clauses: Clauses, lexicon: Lexicon): Event[] {
   const events: Event[] = [];
   for (const deed of clauses.deeds) {
-    if (deed.unreal) continue;
+    if (deed.unreal || isLet(deed.at, clauses.sentence.tokens)) continue;
     const facts = readDeed(deed, clauses, lexicon);
     const rule = eventRules.find((one) => one.holds(facts));
     if (!rule) continue;
@@ -59,6 +59,10 @@ export function findEvents(clauses: Clauses, lexicon: Lexicon): Event[] {
   }
   return events;
 }
+
+/** "lets it fall": it falls, and nobody. */
+const isLet = (at: number, tokens: readonly Token[]) =>
+  /^(?:it|them)$/.test(tokens[at - 1]?.lower ?? '') && tokens[at - 2]?.lemma === 'let';
 
 /** "barks and barks". */
 const isAgain = (deed: Clauses['deeds'][number], deeds: Clauses['deeds']) =>

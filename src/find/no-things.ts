@@ -25,6 +25,7 @@ export function isNoThingHere(part: Part, kind: Kind, clauses: Clauses): boolean
     isOwnerOfKind(part, clauses) ||
     isTrade(part, kind, clauses) ||
     isAsOne(part, clauses) ||
+    isOfBefore(part, kind, clauses) ||
     isFeeling(part, kind, clauses) ||
     isSaying(kind, clauses.sentence.text)
   );
@@ -104,9 +105,15 @@ const isTrade = ({ phrase }: Part, { letters }: Kind, { sentence: { tokens } }: 
   tokens[phrase.end]?.text === ',' &&
   tokens[phrase.start - 2]?.person != null;
 
-/** "as you would a child". */
-const isAsOne = ({ phrase }: Part, { sentence: { tokens } }: Clauses) =>
-  tokens[phrase.start - 1]?.lower === 'would' && tokens[phrase.start - 3]?.lower === 'as';
+/** "as you would a child", "as one would for a hearse". */
+function isAsOne({ phrase }: Part, { sentence: { tokens } }: Clauses): boolean {
+  const last = /^(?:for|to|with|at|from|in|on)$/.test(tokens[phrase.start - 1]?.lower ?? '') ? 2 : 1;
+  return tokens[phrase.start - last]?.lower === 'would' && tokens[phrase.start - last - 2]?.lower === 'as';
+}
+
+/** "who have been sent here by a magistrate": who did it before is not there. */
+const isOfBefore = ({ preposition, deed }: Part, { letters }: Kind, { sentence: { tokens } }: Clauses) =>
+  preposition === 'by' && letters.startsWith('x') && deed?.passive === true && tokens[deed.at - 1]?.lower === 'been';
 
 /** "a mist of tears", "a storm of applause". */
 const isFeeling = ({ phrase }: Part, { letters }: Kind, { sentence: { tokens } }: Clauses) =>
@@ -135,6 +142,7 @@ const sayings = new Map<string, RegExp>(
     rope: /\bend of (?:his|her|their|the) rope\b|\brun out of rope\b/i,
     card: /\bhouse of cards\b|\bcards on the table: /i,
     bucket: /\bkicks? the bucket\b/i,
+    close: /\bclose (?:at|to) hand\b/i,
     subject: /\b(?:drops?|changes?|broach(?:es)?) the subject\b/i,
     stub: /\bdown to a stub\b/i,
     wheel: /^one wheel\b/i,

@@ -30,6 +30,9 @@ const bonds: Readonly<Record<string, string>> = {
   bound: 'rope',
   tied: 'rope',
   trussed: 'rope',
+  saddled: 'saddle',
+  harnessed: 'harness',
+  muzzled: 'muzzle',
 };
 
 /** The tool of a verb in its base form: "iron" of "iron", "broom" of "sweep". */

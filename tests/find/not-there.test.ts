@@ -125,3 +125,16 @@ describe('words that tell of others', () => {
     expect(listOf('A pantomime cow stands on the stage. The cow curtsies.')).toEqual(['pantomime cow (costumes)']);
   });
 });
+
+describe('what is let, done before, or said of something else', () => {
+  it('is no event and nobody', () => {
+    expect(listOf('Anna lifts the lid, looks, and lets it fall.')).not.toContain('fall (stunts)');
+    expect(listOf('Two teenagers who have been sent here by a magistrate wait.')).toEqual([]);
+    expect(names('Bill takes off his hat, as you would for a hearse.')).toEqual(['hat']);
+    expect(names('A voice, quite close at hand, a long laugh.')).not.toContain('close');
+    expect(listOf('Empty. One bare bulb.')).toEqual(['bulb (dressing)']);
+    expect(listOf('A rowing-boat drifting past.')).not.toContain('rowing-boat drifting (stunts)');
+  });
+
+  it('is food, where some of it is there', () => expect(names('Anna finds some gum.')).toEqual(['gum']));
+});
