@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../base/diagnostic.js';
 import type { Range } from '../base/text-range.js';
-import { listUsedNames, renameEntries } from '../book/rename-entries.js';
+import { shortenRemark } from '../book/insert-entries.js';
+import { isBareEntry, listUsedNames, readRemarks, renameEntries } from '../book/rename-entries.js';
 import type { Book } from '../book/types.js';
 import { labelScenes } from '../breakdown/scene-label.js';
 import type { Breakdown } from '../breakdown/types.js';
@@ -9,8 +10,8 @@ import { factsOf } from '../compare/draft-facts.js';
 import { findRenamed, type Renamed, type RenamedNames } from '../compare/find-renamed.js';
 import { findSlipped } from '../compare/find-slipped.js';
 import { readFacts } from '../compare/read-facts.js';
-import { listSceneIds, noRenames, readRenames } from '../compare/read-renames.js';
-import type { DraftFacts, Renames } from '../compare/types.js';
+import { listSceneIds, readRenames } from '../compare/read-renames.js';
+import type { DraftFacts, Renames, SceneFacts } from '../compare/types.js';
 import { sayCompare } from '../messages/compare.js';
 
 /** A book that goes by the present names of scenes and places. */
@@ -22,17 +23,20 @@ export interface CarriedBook {
 }
 
 /**
- * Lets the entries of a book follow scenes and places whose headings changed, as far as an earlier run can tell what they were.
+ * Lets the entries of a book follow scenes and places whose headings changed, as far as an earlier run, or the remark that `book`
+ * wrote beside a new entry, can tell what they were. `text` is that of the book.
  * What is certain is carried and told; what is doubtful is told and left as it is.
  */
-export function carryOver(book: Book, breakdown: Breakdown, earlier: EarlierFiles): CarriedBook {
+export function carryOver(book: Book, text: string, breakdown: Breakdown, earlier: EarlierFiles): CarriedBook {
   const live = { scenes: idsOf(breakdown.scenes), places: idsOf(breakdown.places) };
   const lost = listLost(book, breakdown, live);
   const after = factsOf(breakdown, null);
   const files = [earlier.written, earlier.previous, earlier.since].filter((file) => file !== null);
   // A run with the very same scenes has nothing to tell: most runs are spared the reading of a long file.
   const drafts = files.filter((file) => lost.length > 0 || !hasScenesOf(file, breakdown)).flatMap(readDraft);
-  const found = lost.flatMap((one) => follow(one, drafts, after, live) ?? []);
+  const remarks = lost.length > 0 ? readRemarks(book, text) : new Map<string, string>();
+  const fresh = listFresh(book, after);
+  const found = lost.flatMap((one) => follow(one, drafts, after, live) ?? followRemark(one, remarks, fresh) ?? []);
   const renames: Renames = {
     scenes: new Map(found.flatMap(({ what, sure, from, to }) => (what === 'scene' && sure ? [[from, to]] : []))),
     places: new Map(found.flatMap(({ what, sure, from, to }) => (what === 'place' && sure ? [[from, to]] : []))),
@@ -103,6 +107,22 @@ function follow(lost: Lost, drafts: readonly Draft[], after: DraftFacts, live: L
   return null;
 }
 
+/** Scenes of which the book does not speak yet, or only by an entry that says nothing. */
+function listFresh(book: Book, { scenes }: DraftFacts): SceneFacts[] {
+  const said = new Set([
+    ...book.scenes.filter((one) => !isBareEntry(one)).map(({ id }) => id),
+    ...book.days.flatMap((day) => day.scenes.map(({ text }) => text)),
+  ]);
+  return scenes.filter(({ id }) => !said.has(id));
+}
+
+/** The one fresh scene in which happens what the remark beside a lost entry tells; null when there is none, or more. */
+function followRemark(lost: Lost, remarks: ReadonlyMap<string, string>, fresh: readonly SceneFacts[]): Followed | null {
+  const remark = lost.what === 'scene' ? remarks.get(lost.from) : undefined;
+  const [same, other] = fresh.filter(({ synopsis }) => synopsis !== '' && shortenRemark(synopsis) === remark);
+  return same && !other ? { ...lost, to: same.id, label: same.label, sure: true } : null;
+}
+
 function labelOf(id: string, what: Lost['what'], { scenes }: DraftFacts): string {
   const scene = scenes.find((one) => (what === 'scene' ? one.id : one.placeId) === id);
   return (what === 'scene' ? scene?.label : scene?.place) ?? id;
@@ -144,9 +164,4 @@ function tellSlipped(book: Book, breakdown: Breakdown, after: DraftFacts, drafts
     const at = day?.scenes.find(({ text }) => text === name)?.at ?? day?.at;
     return sayCompare('name-slipped', { name, found, meant: meant.id, meantLabel: meant.label }, at);
   });
-}
-
-/** A book taken as it is written. */
-export function carryNothing(book: Book): CarriedBook {
-  return { book, renames: noRenames, messages: [] };
 }

@@ -27,12 +27,12 @@ export function extendBook(
   earlier: EarlierFiles,
 ): ExtendedBook {
   const read = book === null ? null : readBook(book.text, file).book;
-  const renames = read === null ? noRenames : carryOver(read, breakdown, earlier).renames;
+  const renames = read === null ? noRenames : carryOver(read, book?.text ?? '', breakdown, earlier).renames;
   const extended = addToBook(book?.text ?? null, breakdown, file, renames);
   const after = readBook(extended.text, file).book;
   if (after === null) return extended;
   // What is still to be said is said of the lines as they stand now.
-  const carried = carryOver(after, breakdown, earlier);
+  const carried = carryOver(after, extended.text, breakdown, earlier);
   const rest = addToBook(extended.text, breakdown, file, carried.renames).messages;
   const told = carried.messages.filter(({ code }) => code !== 'names-carried');
   const found = [...rest, ...listLostScenes(carried.book, breakdown, file)];

@@ -30,7 +30,7 @@ export function makeProduction(
 } {
   const read = readBook(book.text, book.file);
   if (!read.book) return { production: null, breakdown, messages: read.messages };
-  const carried = carryOver(read.book, breakdown, earlier);
+  const carried = carryOver(read.book, book.text, breakdown, earlier);
   const counted = countBackground(breakdown, carried.book);
   const settled = settleQuestions(counted, carried.book);
   const planned = makePlan(settled.breakdown, carried.book, today);

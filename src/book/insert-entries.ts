@@ -78,10 +78,15 @@ function isSameBut(before: string, after: string, section: string, entries: read
 }
 
 function entryLine(entry: Wanted, indent: string, end: string): string {
-  const remark = entry.remark.replace(/\s+/g, ' ').trim();
-  const short = remark.length > 60 ? `${remark.slice(0, 59).trimEnd()}…` : remark;
+  const short = shortenRemark(entry.remark);
   const value = writtenValue(entry);
   return `${indent}${quoteName(entry.id)}:${value === null ? '' : ` ${value}`}${short === '' ? '' : ` # ${short}`}${end}`;
+}
+
+/** A remark as it stands beside a new entry. */
+export function shortenRemark(text: string): string {
+  const remark = text.replace(/\s+/g, ' ').trim();
+  return remark.length > 60 ? `${remark.slice(0, 59).trimEnd()}…` : remark;
 }
 
 function writtenValue({ was }: Wanted): string | null {

@@ -69,6 +69,17 @@ function answerRenamer(scenes: ReadonlyMap<string, string>): (question: string) 
   };
 }
 
+/** What stands behind the name of each scene's entry in the text of a book, by the id: what happened there when it was written. */
+export function readRemarks(book: Book, text: string): ReadonlyMap<string, string> {
+  return new Map(
+    book.scenes.flatMap(({ id, at }) => {
+      const rest = text.slice(at.end.offset).split('\n', 1)[0] ?? '';
+      const remark = /^["']?\s*:\s*(?:\{[^}]*\}\s*)?#\s*(.+?)\s*$/.exec(rest)?.[1];
+      return remark === undefined ? [] : [[id, remark] as const];
+    }),
+  );
+}
+
 /** The names of scenes and of places that a book goes by, with where they stand; the ids that its entries only note as earlier are left out. */
 export function listUsedNames(book: Book) {
   const scenes = [

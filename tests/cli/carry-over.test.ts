@@ -98,6 +98,24 @@ describe('a heading that changed', () => {
     expect(second.out).toContain('nothing new');
   });
 
+  it('is known by the remark beside its entry where no papers are left', async () => {
+    const made = await run({}, first, '', ['book', 'film.md']);
+    const begun = `${made.written['film.book.yaml']}`.replace(
+      'days:',
+      'days:\n  - { date: 2026-05-01, scenes: [ext-yard-day] }',
+    );
+    const alone = await compile({}, later, begun);
+    expect(daysIn(alone.files)).toEqual([[now]]);
+    expect(alone.error).toContain('[names-carried]');
+    const twice = later.replace(
+      'TOMI opens a [trunk] and finds a [lantern].',
+      'NORA hangs the [ladder] on the wall and ties a [rope] to it.',
+    );
+    const unsure = await compile({}, twice.replace('INT. ATTIC - NIGHT', 'INT. LOFT - NIGHT'), begun);
+    expect(daysIn(unsure.files)).toEqual([[]]);
+    expect(unsure.error).toContain('[book-reference-unknown]');
+  });
+
   it('is known from papers in another folder too', async () => {
     const elsewhere = await run({}, first, book, ['compile', 'film.md', '--only', 'json', '--out', 'papers']);
     const checked = await run(elsewhere.files, later, book, ['check', 'film.md', '--out', 'papers']);
