@@ -55,8 +55,9 @@ class ChunkReader {
   /** Reads what starts at a line; gives the line behind it. */
   #readOne(at: number): number {
     const line = this.#lines[at] as RawLine;
-    if (this.#readSceneWithText(line, at)) return at + 1;
-    const single = this.#readSingle(line, at);
+    const scene = readSceneLine(line);
+    if (scene && this.#readSceneWithText(line, scene, at)) return at + 1;
+    const single = this.#readSingle(line, scene, at);
     if (single) {
       this.#pieces.push(single);
       this.#fresh = true;
@@ -73,9 +74,8 @@ class ChunkReader {
   }
 
   /** A scene line with a sentence behind its time: the heading, and the sentence as its first action. */
-  #readSceneWithText(line: RawLine, at: number): boolean {
-    const scene = readSceneLine(line);
-    const parted = scene && partTextBehindTime(line, scene.start.restAt);
+  #readSceneWithText(line: RawLine, scene: SceneLine, at: number): boolean {
+    const parted = partTextBehindTime(line, scene.start.restAt);
     if (!parted) return false;
     this.#context.messages.push(sayScript('scene-line-with-text', undefined, parted.text.at));
     this.#pieces.push(this.#readScene(parted.head, scene, at));
@@ -84,8 +84,7 @@ class ChunkReader {
   }
 
   /** A line that is a block by itself, or null. */
-  #readSingle(line: RawLine, at: number): Piece | null {
-    const scene = readSceneLine(line);
+  #readSingle(line: RawLine, scene: SceneLine | null, at: number): Piece | null {
     if (scene) return this.#readScene(line, scene, at);
     const number = readOmitted(line);
     if (number !== null) return { kind: 'omitted', number, at: line.at };
