@@ -41,7 +41,7 @@ export function propPackParts({ production, breakdown }: RenderInput): PackParts
     front: packFrontBlocks(production, 'props', isThing),
     back: [
       { kind: 'page break' },
-      ...pullListBlocks(plan, isThing),
+      ...pullListBlocks(production, isThing),
       ...multiplesBlocks(plan, book, isThing),
       ...consumableBlocks(plan, book, isThing),
       ...objectCardBlocks(plan, isThing),
@@ -63,7 +63,7 @@ export function costumePackParts({ production, breakdown }: RenderInput, index: 
     back: [
       { kind: 'page break' },
       ...dressingOrderBlocks(production, index),
-      ...pullListBlocks(plan, isWorn),
+      ...pullListBlocks(production, isWorn),
       ...multiplesBlocks(plan, book, isWorn),
       ...stuntBlocks(index),
       ...consumableBlocks(plan, book, isWorn),

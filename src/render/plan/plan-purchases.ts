@@ -15,7 +15,7 @@ import { amountWords, getWords, helperWords, narrowDate, sourceWords } from './p
 
 const columns = [
   { head: '', width: 12 },
-  { head: 'What', share: 2.4 },
+  { head: 'What', share: 3 },
   { head: 'Scenes', width: 48 },
   { head: 'First needed', width: 68 },
   { head: 'Need', width: 34 },

@@ -8,6 +8,8 @@ import { listRoughCopies } from '../../plan/rough-copies.js';
 import { countNeeded, shortWords } from '../../plan/short-copies.js';
 import { listEating } from '../../plan/used-up.js';
 import { type Block, bold, inlineRuns, joinInline, stateWords, type TableRow, tick } from '../layout/kit.js';
+import type { Production } from '../types.js';
+import { callWords } from '../words/call-words.js';
 import { hasCard } from './has-card.js';
 import { amountWords, dayHead } from './plan-words.js';
 import { thingNotes } from './thing-notes.js';
@@ -23,7 +25,8 @@ const columns = [
 ];
 
 /** What is pulled for each shooting day, in shooting order, by box: tick out, on set, back. */
-export function pullListBlocks(plan: Plan, isMine: (line: PlanLine) => boolean): Block[] {
+export function pullListBlocks(production: Production, isMine: (line: PlanLine) => boolean): Block[] {
+  const { plan } = production;
   const lines = plan.lines.filter((line) => isMine(line) && line.status !== 'done without');
   const days = plan.days.map((day): Block[] => [
     { kind: 'heading', level: 3, text: dayHead(day) },
@@ -32,7 +35,8 @@ export function pullListBlocks(plan: Plan, isMine: (line: PlanLine) => boolean):
   const head: Block = { kind: 'heading', level: 2, text: 'What to pull, day by day', bookmark: 'Pull lists' };
   if (days.length === 0)
     return [head, { kind: 'paragraph', text: 'No shooting days yet: pull by the list scene by scene.' }];
-  return [head, ...days.flat()];
+  const call: Block = { kind: 'paragraph', text: [...inlineRuns(callWords(production)), '.'], after: 0 };
+  return [head, call, ...days.flat()];
 }
 
 function dayTable(day: PlanDay, lines: readonly PlanLine[], plan: Plan): Block {

@@ -6,6 +6,7 @@ import {
   bold,
   danger,
   type Inline,
+  inlineRuns,
   joinInline,
   knownWords,
   type TableRow,
@@ -15,6 +16,7 @@ import { placeFactBlocks } from '../plan/place-facts.js';
 import { locationWords } from '../plan/plan-words.js';
 import { placeWords, settingWords } from '../sheets/sheet-words.js';
 import type { RenderInput } from '../types.js';
+import { callWords } from '../words/call-words.js';
 import { chargeWords } from '../words/charge-words.js';
 import { departureWords, dressRooms, type RoomDressing } from '../words/place-dressing.js';
 import { labelOf, listScenes, pickScenes, type SceneIndex } from '../words/scene-list-words.js';
@@ -109,7 +111,10 @@ function headBlocks(site: Site, input: SheetInput, index: SceneIndex): Block[] {
   const plays = site.location === null ? '' : `plays ${site.places.map(nameOf).join(', ')}; `;
   return [
     { kind: 'heading', level: 2, text: `Place sheet: ${site.name}`, bookmark: `Place: ${site.name}` },
-    { kind: 'paragraph', text: `${plays}sc ${listScenes(site.scenes, index)}.` },
+    {
+      kind: 'paragraph',
+      text: [`${plays}sc ${listScenes(site.scenes, index)}. `, ...inlineRuns(callWords(input.production)), '.'],
+    },
     ...dangerBlocks(scenes, input, index),
     ...placeFactBlocks(site.location, input),
   ];

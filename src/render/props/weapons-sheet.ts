@@ -1,10 +1,11 @@
 import type { Breakdown, SceneHazard } from '../../breakdown/types.js';
 import { namesFirearm } from '../../trade/firearm-words.js';
 import { hazardCaution } from '../../trade/hazards.js';
-import { type Block, blank, bold, danger, type Inline, type TableRow, tick } from '../layout/kit.js';
+import { type Block, blank, bold, danger, type Inline, inlineRuns, type TableRow, tick } from '../layout/kit.js';
 import { dateWords } from '../plan/plan-words.js';
 import { listWeaponEntries, type WeaponEntry, weaponEntryBlocks, weaponName } from '../plan/weapon-entries.js';
 import type { RenderInput } from '../types.js';
+import { callWords } from '../words/call-words.js';
 import { labelOf, listScenes, type SceneIndex } from '../words/scene-list-words.js';
 
 /** Rows of the hazard table that put a weapon in somebody's hand: firearms and replicas, blades and points. */
@@ -36,7 +37,7 @@ export function weaponBlocks(
     ...weaponEntryBlocks(entries),
     { kind: 'heading', level: 3, text: 'Count out, count in' },
     countTable(entries, breakdown, index),
-    { kind: 'paragraph', text: hazardCaution },
+    { kind: 'paragraph', text: [hazardCaution, ' ', ...inlineRuns(callWords(production)), '.'] },
   ];
 }
 

@@ -84,4 +84,16 @@ describe('the packs', () => {
       /Made ready by hand Thu 11 March: grey coat: have .* ready soaked for scene 2/,
     );
   });
+
+  it('name whom to phone on each sheet that is handed out alone', async () => {
+    const helpers =
+      'helpers:\n  lou: { name: Lou, does: [camera], phone: 555 0101 }\n  ana: { name: Ana, does: [production], phone: 555 0102 }\n';
+    const { props, costumes } = await linesWith(`  lamp: { get: own, have: 1 }\n${helpers}`);
+    const call = 'If something is wrong, phone Ana, 555 0102.';
+    const sheets = props.join(' ').split('Place sheet: ').slice(1);
+    expect(sheets.length).toBe(2);
+    for (const sheet of sheets) expect(sheet).toContain(call);
+    for (const lines of [props, costumes]) expect(lines[lines.indexOf('What to pull, day by day') + 1]).toBe(call);
+    expect(plain.props.join(' ')).toContain('If something is wrong, phone.');
+  });
 });
