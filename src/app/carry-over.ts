@@ -159,9 +159,13 @@ function tellSlipped(book: Book, breakdown: Breakdown, after: DraftFacts, drafts
   }));
   const slipped = drafts.flatMap(({ facts }) => findSlipped(facts, after.scenes, days));
   const each = new Map(slipped.map((one) => [`${one.date} ${one.name}`, one]));
-  return [...each.values()].map(({ date, name, found, meant }) => {
+  return [...each.values()].map(({ date, name, meant }) => {
     const day = book.days.find((one) => one.date === date);
     const at = day?.scenes.find(({ text }) => text === name)?.at ?? day?.at;
-    return sayCompare('name-slipped', { name, found, meant: meant.id, meantLabel: meant.label }, at);
+    return sayCompare(
+      'name-slipped',
+      { name, meant: meant.id, label: meant.label, synopsis: shortenRemark(meant.synopsis) },
+      at,
+    );
   });
 }

@@ -11,7 +11,6 @@ export interface NamedDay {
 export interface Slipped {
   readonly date: string;
   readonly name: string;
-  readonly found: string;
   /** The scene that it meant. */
   readonly meant: SceneFacts;
 }
@@ -28,12 +27,15 @@ export function findSlipped(before: DraftFacts, after: readonly SceneFacts[], da
   return days.flatMap(({ date, scenes }) => {
     const then = before.days?.find((day) => day.date === date);
     const was = before.scenes.filter((one) => then?.scenes.includes(one.id));
-    const stayed = new Set(was.map((one) => now.get(one)?.id));
-    return scenes.flatMap(({ name, scene }): Slipped[] => {
-      if (scene === null || stayed.has(scene)) return [];
-      const earlier = was.find((one) => one.id === name || one.label.toLowerCase() === name.trim().toLowerCase());
-      const meant = earlier && now.get(earlier);
-      return meant && !shot.has(meant.id) ? [{ date, name, found: scene, meant }] : [];
+    return was.flatMap((earlier): Slipped[] => {
+      const meant = now.get(earlier);
+      if (!meant || shot.has(meant.id)) return [];
+      const named = scenes.find(({ name, scene }) => scene !== null && isNameOf(name, earlier) && scene !== meant.id);
+      return named ? [{ date, name: named.name, meant }] : [];
     });
   });
+}
+
+function isNameOf(name: string, { id, label }: SceneFacts): boolean {
+  return name === id || name.trim().toLowerCase() === label.toLowerCase();
 }

@@ -37,11 +37,11 @@ export const compareMessages = {
       expected: [to],
     }),
   ),
-  'name-slipped': define<{ name: string; found: string; meant: string; meantLabel: string }>(
+  'name-slipped': define<{ name: string; meant: string; label: string; synopsis: string }>(
     'warning',
     'a scene of a shooting day that is another one now',
-    ({ name, found, meant, meantLabel }) => ({
-      reason: `Expected "${name}" to be the scene of the run before, found that it names another one since scenes were put in or taken out: it is "${found}" now. The one it meant is scene ${meantLabel}, "${meant}", and stands in no day.`,
+    ({ name, meant, label, synopsis }) => ({
+      reason: `Expected "${name}" to be the scene that it was in the run before, found another one under that name, for scenes were put in or taken out before it. The one it meant is scene ${label} now, "${meant}" (${synopsis}), and stands in no day.`,
       hint: `Write "${meant}" in its place, or both if both are shot that day.`,
       actual: name,
       expected: [meant],

@@ -68,6 +68,9 @@ describe('a name that finds another scene', () => {
     expect(findSlipped(before, after, named('kitchen-2')).map(({ name, meant }) => [name, meant.id])).toEqual([
       ['kitchen-2', 'kitchen-3'],
     ]);
+    expect(findSlipped(before, after, named('kitchen', 'kitchen-2')).map(({ meant }) => meant.id)).toEqual([
+      'kitchen-3',
+    ]);
     expect(findSlipped(before, after, named('kitchen-3'))).toEqual([]);
     expect(findSlipped(before, after, named('kitchen-2', 'kitchen-3'))).toEqual([]);
   });
