@@ -93,7 +93,7 @@ function takeApart(sentences: readonly Sentence[], lexicon: Lexicon): Clauses[] 
   return sentences
     .filter((one) => one.kind !== 'heading')
     .map((sentence) => {
-      if (sentence.scene !== scene) lead = null;
+      if (sentence.scene !== scene) lead = lister = null;
       if (sentence.paragraph !== before?.paragraph) lister = null;
       scene = sentence.scene;
       const meant = referents.enter(sentence);

@@ -70,7 +70,8 @@ const voteOf = ({ lower }: Token) => (genders[lower] === 'f' ? 1 : -1);
 function ownPronoun(tokens: readonly Token[], person: string | undefined, others: readonly Nameless[]): Token | null {
   if (person === undefined) return null;
   let isNamed = false;
-  for (const [at, token] of tokens.entries()) {
+  for (let at = 0; at < tokens.length; at++) {
+    const token = tokens[at] as Token;
     if (others.some((one) => one.at === at)) return null;
     if (token.person !== null && token.person !== person) return null;
     isNamed ||= token.person === person;
