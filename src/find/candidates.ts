@@ -110,9 +110,14 @@ const isTakenOff = (deed: Part['deed']) =>
 const isShod = ({ determiner, owner }: Part['phrase'], preposition: string | null) =>
   preposition === 'in' && determiner === null && owner === null;
 
+/** "glues the handle to the cup", "holds up the handle": a part that has come off is in hand by itself. */
+const isBrokenOff = ({ head }: Kind, deed: Part['deed']) =>
+  /^(?:handle|knob|spout|stopper|hinge|lens|sole)$/.test(head) &&
+  (/^(?:glue|solder|mend)$/.test(deed?.lemma ?? '') || (deed?.lemma === 'hold' && deed.particle === 'up'));
+
 /** Parts, bodies, rooms, times: no element by themselves. */
 function isNothing(kind: Kind, { phrase, deed, preposition }: Part): boolean {
-  if (kind.letters.startsWith('t') || kind.letters === '') return true;
+  if (kind.letters.startsWith('t') || kind.letters === '') return !isBrokenOff(kind, deed);
   if (kind.from < phrase.head) return false;
   if (kind.classes.includes('body') && kind.letters.startsWith('c') && isTakenOff(deed)) return false;
   if (kind.classes.includes('body') && kind.letters.startsWith('c') && isShod(phrase, preposition)) return false;

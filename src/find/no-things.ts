@@ -71,9 +71,11 @@ const isMereLight = ({ role, phrase }: Part, { head, from }: Kind, { sentence }:
   sentence.tokens.slice(phrase.end, phrase.end + 5).some(({ lemma }) => falling.test(lemma));
 const falling = /^(?:pool|fall|spill|pour|stream|filter|slant|leak|seep|linger|eye|come|bleed|flood)$/;
 
-/** "over the cuff of her coat". */
+/** "over the cuff of her coat", "drags the dog by his collar". */
 const isPartOfGarment = (part: Part, { letters, classes }: Kind, { parts }: Clauses) =>
-  letters.startsWith('c') && classes.includes('parts-of') && parts.some((one) => one.ofPart === part);
+  letters.startsWith('c') &&
+  classes.includes('parts-of') &&
+  ((part.preposition === 'by' && part.deed !== null) || parts.some((one) => one.ofPart === part));
 
 /** "the lifeboat's maroon goes up", "a semi's air horn": it is heard or seen far off, and what it comes from is not there. */
 function isOnlySource({ phrase }: Part, { letters }: Kind, clauses: Clauses): boolean {

@@ -6,8 +6,8 @@ export function asNominal(drafts: readonly Draft[], at: number, previous: Token 
   const { uses } = drafts[at] as Draft;
   const next = drafts[at + 1];
   const more = next !== undefined && canBeNoun(next);
-  if (uses.adjective >= 5 && (next?.person != null || (at === 0 && /^[.!]$/.test(next?.text ?? ''))))
-    return 'adjective';
+  const isAlone = at === 0 && /^[.!]$/.test(next?.text ?? '') && !uses.noun?.entry.core;
+  if (uses.adjective >= 5 && (next?.person != null || isAlone)) return 'adjective';
   const said = previous?.tag === 'auxiliary' || previous?.tag === 'pronoun';
   if (uses.adjective >= 5 && (more || !uses.noun || said)) return 'adjective';
   if (uses.adjective >= 5 && next?.lower === 'to' && !uses.noun?.entry.core) return 'adjective';

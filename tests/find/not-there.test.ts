@@ -98,6 +98,7 @@ describe('words in the mouth of a scene', () => {
   it('tell what is worn or stuck on somebody, and no further thing', () => {
     expect(names('Anna, stitches in her eyebrow, waits.')).toEqual(['stitches']);
     expect(names('The pen leaks over the cuff of her coat.')).toEqual(['pen', 'coat']);
+    expect(names('Bill drags the dog by his collar.')).toEqual(['dog']);
     expect(names('Bill has hold of her tie.')).toEqual(['tie']);
     expect(names('Bill has put his bow tie on the table.')).toEqual(['bow tie', 'table']);
   });
@@ -134,6 +135,11 @@ describe('what is let, done before, or said of something else', () => {
     expect(names('A voice, quite close at hand, a long laugh.')).not.toContain('close');
     expect(listOf('Empty. One bare bulb.')).toEqual(['bulb (dressing)']);
     expect(listOf('A rowing-boat drifting past.')).not.toContain('rowing-boat drifting (stunts)');
+  });
+
+  it('is a part, where it has come off', () => {
+    expect(names('Bill holds up the handle. Anna glues the handle to the cup.')).toEqual(['handle', 'cup']);
+    expect(names('Bill turns the handle.')).toEqual([]);
   });
 
   it('is food, where some of it is there', () => expect(names('Anna finds some gum.')).toEqual(['gum']));
