@@ -86,7 +86,7 @@ function* askUnnamed({ ground, unnamed }: SceneDoubts) {
   const read = unnamed.read.map(({ person }) => person.name).join(' and ');
   const text = `Who is "${unnamed.word}" at the start of this scene?${read ? ` Read as ${read}.` : ''}`;
   const settle = `Type "> cast: ${read || 'the name'}", or write the name in the line.`;
-  const wants = read === '' ? 'words' : 'words, yes or no';
+  const wants = unnamed.guessed ? 'words, yes or no' : 'words';
   yield story(questionIds.unnamed(ground.id), text, unnamed.at.start.line, settle, wants);
 }
 

@@ -6,6 +6,8 @@ import type { Presence } from './presence.js';
 export interface Unnamed {
   readonly word: string;
   readonly read: readonly Presence[];
+  /** True when somebody was taken for it, whatever the writer answered: only then a yes or a no settles it. */
+  readonly guessed: boolean;
   readonly at: Range;
 }
 
@@ -30,7 +32,8 @@ export function readUnnamed(
   const fitting = before.length === (/^The/.test(word) ? 2 : 1);
   const missing = before.filter((one) => !here.some(({ person }) => person === one.person));
   if (before.length > 0 && missing.length === 0) return null;
-  return { word, at, read: fitting ? missing.map((presence) => standFor(presence, word, at)) : [] };
+  const read = fitting ? missing.map((presence) => standFor(presence, word, at)) : [];
+  return { word, at, read, guessed: read.length > 0 };
 }
 
 /** A presence that a pronoun stands for, as the finder's own reading. */
