@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { OutputName } from '../../src/render/types.js';
 import { compileText } from '../support/compile-text.js';
+import { findFaults, usedOf } from '../support/page-faults.js';
 import { type PrintedPage, readInk } from '../support/pdf-ink.js';
 
 const folder = new URL('../../samples/slack-water/', import.meta.url);
@@ -17,12 +18,6 @@ const outputs: readonly OutputName[] = [
   'plan',
   'callsheets',
 ];
-/** Narrow text columns and hung punctuation may stand out by less than a hair. */
-const hair = 0.6;
-/** Binding side 20 mm, other sides 12 mm, in points (common practice for punched paper). */
-const [binding, edge] = [56.69, 34.02];
-/** Height of the two lines at the foot of each page. */
-const foot = 34;
 /** The part of a page that must be used, unless the next page begins a part that stands alone. */
 const least = 0.4;
 
@@ -44,16 +39,6 @@ beforeAll(async () => {
   await print('bare', script, false);
 }, 60_000);
 
-/** How far down a page is used: 0 to 1. */
-function usedOf({ texts, height }: PrintedPage): number {
-  const area = height - edge * 2 - foot;
-  return Math.max(0, ...texts.filter((one) => one.y < edge + area).map((one) => (one.y - edge) / area));
-}
-
-function eachPage(check: (page: PrintedPage, where: string) => string[]): string[] {
-  return [...pages].flatMap(([name, list]) => list.flatMap((page, at) => check(page, `${name} page ${at + 1}`)));
-}
-
 describe('the papers of the sample', () => {
   it('are on both papers, and fewer without a book', () => {
     expect(pages.get('A4 props.pdf')?.[0]?.height).toBeCloseTo(841.89, 1);
@@ -66,36 +51,11 @@ describe('the papers of the sample', () => {
     expect(pages.get('A4 costumes.pdf')?.length).toBeLessThanOrEqual(14);
   });
 
-  it('print nothing smaller than 10 points, in black', () => {
-    const wrong = eachPage(({ texts, coloured }, where) => [
-      ...texts.filter((one) => one.size < 9.99).map((one) => `${where}: ${one.size} ${one.text}`),
-      ...(coloured ? [`${where}: colour`] : []),
-    ]);
-    expect(wrong).toEqual([]);
-  });
-
-  it('keep all text inside the margins', () => {
-    const wrong = eachPage(({ texts, width, height }, where) =>
-      texts
-        .filter((one) => one.x < binding - hair || one.right > width - edge + hair || one.y > height - edge + hair)
-        .map((one) => `${where}: ${one.text}`),
+  it('print no type under 10 points, no colour, nothing outside the margins or over other text', () => {
+    const faults = [...pages].flatMap(([name, list]) =>
+      list.flatMap((page, at) => findFaults(page, `${name} page ${at + 1}`)),
     );
-    expect(wrong).toEqual([]);
-  });
-
-  it('print no text over another', () => {
-    const wrong = eachPage(({ texts }, where) => {
-      const baselines = new Set(texts.map((one) => one.y));
-      return [...baselines].flatMap((y) => {
-        const line = texts.filter((one) => one.y === y);
-        const inOrder = line.sort((a, b) => a.x - b.x);
-        return inOrder.slice(1).flatMap((one, at) => {
-          const before = inOrder[at] as (typeof inOrder)[number];
-          return one.x < before.right - hair ? [`${where}: "${before.text}" and "${one.text}"`] : [];
-        });
-      });
-    });
-    expect(wrong).toEqual([]);
+    expect(faults).toEqual([]);
   });
 
   it('leave no page nearly empty but the last of a part', () => {

@@ -16,7 +16,7 @@ export function taskBlocks(
   const columns = [
     { head: '', width: 12 },
     { head: 'By', fit: true },
-    ...(withWho ? [{ head: 'Who', fit: true }] : []),
+    ...(withWho ? [{ head: 'Who', ...whoWidth(tasks, book) }] : []),
     { head: 'What', share: 1 },
   ];
   const rows = tasks.map(
@@ -34,6 +34,14 @@ export function taskBlocks(
     { kind: 'table', columns, rows, tight: true },
   ];
 }
+
+/** The column of names is as wide as they are, as long as they leave the tasks their room. */
+function whoWidth(tasks: readonly Task[], book: Book): { readonly fit: true } | { readonly width: number } {
+  return tasks.some((task) => helperWords(task.who, book).length > longName) ? { width: 84 } : { fit: true };
+}
+
+/** Characters of a name that still fits a narrow column. */
+const longName = 16;
 
 /** Fewer things than this are ticked together. */
 const leastTicked = 3;
