@@ -8,11 +8,11 @@ import type { Breakdown } from '../breakdown/types.js';
 import type { EarlierFile, EarlierFiles } from '../compare/choose-baseline.js';
 import { factsOf } from '../compare/draft-facts.js';
 import { findRenamed, type Renamed, type RenamedNames } from '../compare/find-renamed.js';
-import { findSlipped } from '../compare/find-slipped.js';
 import { readFacts } from '../compare/read-facts.js';
 import { listSceneIds, readRenames } from '../compare/read-renames.js';
 import type { DraftFacts, Renames, SceneFacts } from '../compare/types.js';
 import { sayCompare } from '../messages/compare.js';
+import { listSlipped, tellSlipped } from './tell-slipped.js';
 
 /** A book that goes by the present names of scenes and places. */
 export interface CarriedBook {
@@ -37,13 +37,19 @@ export function carryOver(book: Book, text: string, breakdown: Breakdown, earlie
   const remarks = lost.length > 0 ? readRemarks(book, text) : new Map<string, string>();
   const fresh = listFresh(book, after);
   const found = lost.flatMap((one) => follow(one, drafts, after, live) ?? followRemark(one, remarks, fresh) ?? []);
-  const renames: Renames = {
+  const names = {
     scenes: new Map(found.flatMap(({ what, sure, from, to }) => (what === 'scene' && sure ? [[from, to]] : []))),
     places: new Map(found.flatMap(({ what, sure, from, to }) => (what === 'place' && sure ? [[from, to]] : []))),
   };
-  const carried = renameEntries(book, renames, live.scenes);
-  const messages = [...tellCarried(found), ...tellDoubtful(found), ...tellSlipped(carried, breakdown, after, drafts)];
-  return { book: carried, renames, messages: messages.map((message) => ({ file: book.file, ...message })) };
+  const carried = renameEntries(book, names, live.scenes);
+  const facts = drafts.map((draft) => draft.facts);
+  const slipped = listSlipped(carried, breakdown, after, facts, earlier.written);
+  const messages = [...tellCarried(found), ...tellDoubtful(found), ...tellSlipped(slipped, carried, breakdown)];
+  return {
+    book: carried,
+    renames: { ...names, slipped },
+    messages: messages.map((message) => ({ file: book.file, ...message })),
+  };
 }
 
 /** A name of the book that the script does not have. */
@@ -146,26 +152,4 @@ function tellDoubtful(found: readonly Followed[]): Diagnostic[] {
         ? sayCompare('name-doubtful', { what: 'a scene', from, to, label: `scene ${label}`, section: 'scenes' }, at)
         : sayCompare('name-doubtful', { what: 'a place', from, to, label, section: 'places' }, at),
     );
-}
-
-/** Names that find another scene than they did in the run before. */
-function tellSlipped(book: Book, breakdown: Breakdown, after: DraftFacts, drafts: readonly Draft[]): Diagnostic[] {
-  const labels = new Map([...labelScenes(breakdown.scenes)].map(([id, label]) => [label.toLowerCase(), id]));
-  const ids = idsOf(breakdown.scenes);
-  const find = (name: string) => (ids.has(name) ? name : (labels.get(name.trim().toLowerCase()) ?? null));
-  const days = book.days.map(({ date, scenes }) => ({
-    date,
-    scenes: scenes.map(({ text }) => ({ name: text, scene: find(text) })),
-  }));
-  const slipped = drafts.flatMap(({ facts }) => findSlipped(facts, after.scenes, days));
-  const each = new Map(slipped.map((one) => [`${one.date} ${one.name}`, one]));
-  return [...each.values()].map(({ date, name, meant }) => {
-    const day = book.days.find((one) => one.date === date);
-    const at = day?.scenes.find(({ text }) => text === name)?.at ?? day?.at;
-    return sayCompare(
-      'name-slipped',
-      { name, meant: meant.id, label: meant.label, synopsis: shortenRemark(meant.synopsis) },
-      at,
-    );
-  });
 }

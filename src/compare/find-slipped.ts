@@ -1,5 +1,5 @@
 import { matchScenes } from './match-scenes.js';
-import type { DraftFacts, SceneFacts } from './types.js';
+import type { DraftFacts, SceneFacts, SlippedName } from './types.js';
 
 /** A shooting day as the book has it now: its date, and each name with the id of the scene that it finds. */
 export interface NamedDay {
@@ -7,19 +7,15 @@ export interface NamedDay {
   readonly scenes: readonly { readonly name: string; readonly scene: string | null }[];
 }
 
-/** A name that finds another scene than it did in the earlier draft. */
-export interface Slipped {
-  readonly date: string;
-  readonly name: string;
-  /** The scene that it meant. */
-  readonly meant: SceneFacts;
-}
-
 /**
  * Names of scenes that stand for another scene since one was put in or taken out before them, while the scene they meant is in
  * no day any more. Once the days are put right it says nothing.
  */
-export function findSlipped(before: DraftFacts, after: readonly SceneFacts[], days: readonly NamedDay[]): Slipped[] {
+export function findSlipped(
+  before: DraftFacts,
+  after: readonly SceneFacts[],
+  days: readonly NamedDay[],
+): SlippedName[] {
   if (before.days === null) return [];
   const pairs = matchScenes(before.scenes, after);
   const now = new Map(pairs.flatMap((pair) => (pair.before && pair.after ? [[pair.before, pair.after] as const] : [])));
@@ -27,11 +23,11 @@ export function findSlipped(before: DraftFacts, after: readonly SceneFacts[], da
   return days.flatMap(({ date, scenes }) => {
     const then = before.days?.find((day) => day.date === date);
     const was = before.scenes.filter((one) => then?.scenes.includes(one.id));
-    return was.flatMap((earlier): Slipped[] => {
+    return was.flatMap((earlier): SlippedName[] => {
       const meant = now.get(earlier);
       if (!meant || shot.has(meant.id)) return [];
       const named = scenes.find(({ name, scene }) => scene !== null && isNameOf(name, earlier) && scene !== meant.id);
-      return named ? [{ date, name: named.name, meant }] : [];
+      return named ? [{ date, name: named.name, meant: meant.id }] : [];
     });
   });
 }

@@ -150,6 +150,15 @@ export interface Changes {
 export interface Renames {
   readonly scenes: ReadonlyMap<string, string>;
   readonly places: ReadonlyMap<string, string>;
+  /** Names in the days of the book that find another scene than they did, until somebody puts them right. */
+  readonly slipped: readonly SlippedName[];
+}
+
+/** A name in a shooting day, and the id of the scene that it meant. */
+export interface SlippedName {
+  readonly date: string;
+  readonly name: string;
+  readonly meant: string;
 }
 
 /** What a run found to compare with, and what came of it. */

@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { main } from '../../src/cli/main.js';
@@ -59,6 +61,9 @@ const now = 'ext-courtyard-behind-the-mill-dusk';
 const before = await compile({}, first, book);
 const after = await compile(before.files, later, book);
 
+const schema = readFileSync(new URL('../../src/render/json/breakdown.schema.json', import.meta.url), 'utf8');
+const validate = new Ajv2020({ strict: true, allowUnionTypes: true }).compile(JSON.parse(schema));
+
 describe('a heading that changed', () => {
   it('keeps its day, its place and what the book says of it', () => {
     expect(daysIn(after.files)).toEqual([['int-kitchen-day', now], ['int-attic-night']]);
@@ -73,6 +78,7 @@ describe('a heading that changed', () => {
     const again = await compile(after.files, later, book);
     expect(daysIn(again.files)).toEqual(daysIn(after.files));
     expect(again.files).toEqual(after.files);
+    expect(validate(jsonIn(again.files)), JSON.stringify(validate.errors)).toBe(true);
     expect(again.error).toBe(after.error);
     const renamed = await compile(again.files, script('EXT. MILL COURT - DUSK'), book);
     expect(daysIn(renamed.files)).toEqual([['int-kitchen-day', 'ext-mill-court-dusk'], ['int-attic-night']]);
@@ -160,6 +166,12 @@ describe('a day that names a scene by its place in the script', () => {
     expect(slipped.error).toMatch(
       /Expected "3" to be the scene that it was in the run before.*scene 4 now, "int-attic-night"/s,
     );
+    expect(validate(jsonIn(slipped.files)), JSON.stringify(validate.errors)).toBe(true);
+    const again = await compile(slipped.files, inserted, byNumber);
+    expect([again.error, again.files]).toEqual([slipped.error, slipped.files]);
+    const later = await compile(again.files, inserted, byNumber.replace('[1, 2]', '[1, 3]').replace('[3]', '[4]'));
+    expect(later.error).not.toContain('[name-slipped]');
+    expect(jsonIn(later.files).renamed).toBeUndefined();
     const mended = await compile(one.files, inserted, byNumber.replace('[1, 2]', '[1, 3]').replace('[3]', '[4]'));
     expect(mended.error).not.toContain('[name-slipped]');
   });

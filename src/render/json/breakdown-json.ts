@@ -35,8 +35,9 @@ export function buildBreakdownJson(
 
 /** What the next run must know to find the book's entries again; nothing while the book has the present names. */
 function renamesJson(renames: Renames | null) {
-  if (renames === null || renames.scenes.size + renames.places.size === 0) return {};
-  return { renamed: { scenes: Object.fromEntries(renames.scenes), places: Object.fromEntries(renames.places) } };
+  if (renames === null || renames.scenes.size + renames.places.size + renames.slipped.length === 0) return {};
+  const { scenes, places, slipped } = renames;
+  return { renamed: { scenes: Object.fromEntries(scenes), places: Object.fromEntries(places), slipped } };
 }
 
 function personJson(person: PersonEntry) {
