@@ -118,6 +118,8 @@ function addPerson(tokens: readonly Token[], at: number, state: State, help: Hel
   const tail = tokens[at + 1];
   if (tail?.tag === 'possessive' && /^['’]s?$/i.test(tail.lower)) return;
   if (token.tag === 'name' && token.person === null && !/^\p{Lu}/u.test(token.text)) return;
+  // The Plum of "behind Mr. Plum" is the one behind whom.
+  if (token.person !== null && tokens[at - 1]?.person === token.person) return;
   const subject = {
     phrase: null,
     person: token.person ?? meant.resolve(at),

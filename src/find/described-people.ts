@@ -34,6 +34,8 @@ export class Described {
 
   /** The person whom a mention means; to be asked in the order of the text. */
   meantBy(mention: Mention): string | null {
+    const badge = this.#badgeOf(mention);
+    if (badge !== null) return badge;
     const called = this.#called.get(mention.name.singular);
     if (!called || mention.name.head !== mention.name.singular) return null;
     const key = keyOf(mention);
@@ -43,6 +45,21 @@ export class Described {
     else if (isThe(mention) && isBare(mention)) return this.#last.get(key) ?? null;
     else this.#last.set(key, null);
     return person;
+  }
+
+  /** "The man in the straw hat" is STRAW HAT. */
+  #badgeOf({ name, part: { phrase }, sentence: { tokens } }: Mention): string | null {
+    if (name.head !== name.singular || !/^(?:in|with)$/.test(tokens[phrase.end]?.lower ?? '')) return null;
+    const at = small.test(tokens[phrase.end + 1]?.lower ?? '') ? phrase.end + 2 : phrase.end + 1;
+    for (let size = 1; size <= 3; size++) {
+      const head = tokens[at + size - 1]?.lower ?? '';
+      const worn = tokens.slice(at, at + size - 1).map(({ lower }) => lower);
+      const found = this.#called
+        .get(head)
+        ?.find(({ before, behind }) => behind.length === 0 && before.length > 0 && before.join(' ') === worn.join(' '));
+      if (found) return found.person;
+    }
+    return null;
   }
 
   #fits({ before, behind, scene }: Called, mention: Mention): boolean {

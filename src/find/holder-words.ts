@@ -31,7 +31,7 @@ function bodyAfterBe({ role, phrase }: Part, clauses: Clauses, lexicon: Lexicon)
 const passing = /^(?:go|pass|travel|move|fall|drop|slip|slide|fly|tumble|swing)$/;
 const clasped = /^(?:clasp|press|hug|hold|clutch|strap|tie|chain|pin|cuff)$/;
 const resting =
-  /^(?:dangle|hang|glint|gleam|glitter|sparkle|shine|flash|sit|rest|perch|lie|sleep|curl|cling|swing|bounce|jingle|jangle|tick|flutter|bulge|glow|trail|stick|poke|tremble|shake|flicker|bump|slap|bang|sling|strap|tie|wrap|drape|tuck|knot|loop|hook|clip|clamp|clench|press|wedge|balance|cup)$/;
+  /^(?:dangle|hang|glint|gleam|glitter|sparkle|shine|flash|sit|rest|perch|lie|sleep|curl|cling|swing|bounce|jingle|jangle|tick|flutter|bulge|glow|trail|stick|poke|tremble|shake|flicker|bump|slap|bang|sling|strap|tie|wrap|drape|tuck|knot|loop|hook|clip|clamp|clench|press|wedge|balance|cup|push|pull)$/;
 
 function heldBehind(deed: Deed, clauses: Clauses, lexicon: Lexicon): Holder | null {
   const { tokens } = clauses.sentence;

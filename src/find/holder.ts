@@ -23,8 +23,10 @@ export function strangerIn({ phrase, stranger }: Subject, clauses: Clauses): Tok
 
 /** The head word of a phrase that names people without a name; null for any other. */
 export function strangerOf(phrase: Phrase, clauses: Clauses): Token | null {
-  const { letters, classes, source } = clauses.kindOf(phrase);
-  const isPeople = letters.startsWith('x') || (classes.includes('person-nouns') && source !== 'unknown');
+  const { letters, classes, source, share } = clauses.kindOf(phrase);
+  // WordNet knows a person of almost every word.
+  const isKnown = letters.startsWith('x') && (source !== 'wordnet' || share > 3);
+  const isPeople = isKnown || (classes.includes('person-nouns') && source !== 'unknown');
   return isPeople ? (clauses.sentence.tokens[phrase.head] as Token) : null;
 }
 

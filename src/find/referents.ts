@@ -143,7 +143,8 @@ function resolveNamed(at: number, whom: Whom): string | null {
   if (opening) return null;
   if (strangerBefore(sentence, at) || namelessJustBefore(wanted, fits, whom)) return null;
   const person = before.people.find((one) => one !== doer && fits(one)) ?? null;
-  if (person === null || gender.has(person) || !tellsOfBoth(sentence, wanted)) return person;
+  if (person === null) return onlyBehind(sentence, at, fits);
+  if (gender.has(person) || !tellsOfBoth(sentence, wanted)) return person;
   // "She pours him soup": rather one known for a woman.
   return before.people.find((one) => gender.get(one) === wanted) ?? person;
 }
@@ -151,6 +152,13 @@ function resolveNamed(at: number, whom: Whom): string | null {
 /** "He gives her the mug": a man and a woman. */
 const tellsOfBoth = ({ tokens }: Sentence, wanted: Gender) =>
   tokens.some(({ lower }) => (genders[lower] ?? wanted) !== wanted);
+
+/** "Goggles on his forehead, Mr. Plum brakes": the only one named behind. */
+function onlyBehind({ tokens }: Sentence, at: number, fits: (person: string) => boolean): string | null {
+  const behind = new Set(tokens.slice(at + 1).flatMap(({ person }) => person ?? []));
+  const [person] = behind;
+  return behind.size === 1 && person !== undefined && fits(person) ? person : null;
+}
 
 /** "A boy stands behind him", "Doran gives him a cup": never the one who does it. */
 function meansAnother(tokens: readonly Token[], at: number): boolean {

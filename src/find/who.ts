@@ -58,9 +58,11 @@ export function whoHas(
   if (part.role === 'subject' && part.ofPart === null && !signals.use.held) {
     if (isHad(part, clauses)) return first(() => aboutHolder(part, clauses, lexicon), owner);
     const below = category === 'makeup' ? bodyBelow(part, clauses) : nobody;
-    return isSomebody(below) || !isSetApart(part, category, clauses) ? first(owner, () => below) : first(owner, agent);
+    return isSomebody(below) || !isSetApart(part, category, clauses)
+      ? first(owner, () => below)
+      : first(owner, agent, () => onlyPersonSoFar(part, clauses));
   }
-  const known = first(agent, owner);
+  const known = first(agent, owner, () => (isHad(part, clauses) ? aboutHolder(part, clauses, lexicon) : nobody));
   if (isSomebody(known) || category === 'makeup') return isSomebody(known) ? known : near();
   return inHandOrOnBody.test(category) && !hasOtherSubject(part) ? near() : nobody;
 }
@@ -166,9 +168,12 @@ function putsOnOneself(part: Part, { use }: Signals): boolean {
 
 /** "Rufus swings out of the saddle, boots hitting the dust": what is on the one who does it. */
 function isSetApart({ opens, phrase }: Part, category: CategoryName, { sentence }: Clauses): boolean {
-  if (opens !== 'comma' || !/^(?:costumes|makeup)$/.test(category)) return false;
+  const next = sentence.tokens[phrase.end];
+  if (opens !== 'comma' || next?.tag !== 'participle') return false;
+  if (/^(?:costumes|makeup)$/.test(category)) return !/^(?:the|this|that)$/.test(phrase.determiner?.lower ?? '');
+  // "Nora enters, lantern raised".
   return (
-    sentence.tokens[phrase.end]?.tag === 'participle' && !/^(?:the|this|that)$/.test(phrase.determiner?.lower ?? '')
+    phrase.determiner === null && /^(?:raise|draw|lift|lower|cock|point|aim|hold|level|tuck|sling)$/.test(next.lemma)
   );
 }
 
@@ -221,10 +226,15 @@ function nearBody(part: Part, clauses: Clauses): Holder {
 
 /** The only one told of in the sentence up to the phrase, of a name or without. */
 function onlyPersonSoFar(part: Part, clauses: Clauses): Holder {
-  const [person, ...others] = peopleNamed(clauses.sentence.tokens, part.phrase.start);
-  if (person !== undefined) return others.length === 0 ? named(person) : nobody;
+  const { tokens } = clauses.sentence;
+  const [person, ...others] = peopleNamed(tokens, part.phrase.start);
   const strangers = clauses.parts.flatMap(({ phrase }) =>
     phrase.end <= part.phrase.start ? (strangerOf(phrase, clauses) ?? []) : [],
   );
-  return strangers.length === 1 ? { person: null, stranger: strangers[0] as Token } : nobody;
+  const stranger = strangers.length === 1 ? { person: null, stranger: strangers[0] as Token } : nobody;
+  if (person === undefined) return stranger;
+  if (others.length > 0) return nobody;
+  // "A man behind Nora, in a mask".
+  const at = tokens.findIndex((token) => token.person === person);
+  return tokens[at - 1]?.tag === 'preposition' && isSomebody(stranger) ? stranger : named(person);
 }

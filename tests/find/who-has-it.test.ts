@@ -42,6 +42,10 @@ describe('on whose body it is', () => {
     ['Anna, in her father’s cap, closes the door.', 'cap', 'ANNA'],
     ['The coat of the guard is torn. The guard sleeps.', 'coat', 'guard'],
     ['Anna has the can strapped in with her.', 'can', 'ANNA'],
+    ['Bill snatches up the poker; she has the tongs. Anna waits.', 'poker', 'BILL'],
+    ['At the wheel, goggles pushed up on his forehead: Bill.', 'goggles', 'BILL'],
+    ['Bill kneels in the gutter in his good trousers.', 'trousers', 'BILL'],
+    ['A guard, lantern raised, stands in the doorway.', 'lantern', 'guard'],
     ['Anna examines the wound.', 'wound', null],
     ['Anna cleans the wound on Bill’s arm.', 'wound', 'BILL'],
     ['A clerk stamps a form. The clerk’s knuckles are bruised.', 'knuckles', 'clerk'],
@@ -102,6 +106,17 @@ describe('people called by what they are', () => {
   ])('gives what a description has to the one who speaks under it: %s', (name, by) => {
     const had = foundIn(scene, cast).filter((one) => one.name.endsWith(name));
     expect(had.find((one) => one.by !== null)?.by).toBe(by);
+  });
+
+  it('knows the man in the hat for the one who speaks as the hat', () => {
+    const text = '## 1 INT. SHED - DAY\n\nAnna waits. A man in a straw hat lights a pipe.\n\nSTRAW HAT\nNext.\n';
+    expect(holder(text, 'pipe')).toBe('STRAW HAT');
+  });
+
+  it('gives what a man behind somebody wears to the man', () => {
+    expect(
+      foundIn('In the mirror: a man behind Mr. Plum, in a mask.', ['MR. PLUM']).find((one) => one.name === 'mask')?.by,
+    ).toBe('man');
   });
 
   it('keeps others apart', () => {
