@@ -191,7 +191,10 @@ const mostSpoilt = 5;
 
 function usedUpWords(lines: readonly PlanLine[], scenes: ReadonlySet<string>): string[] {
   return lines
-    .filter(({ need, status }) => need.usedUp && status !== 'done without' && status !== 'replaced')
+    .filter(
+      ({ need, status, department }) =>
+        need.usedUp && department !== 'kit' && status !== 'done without' && status !== 'replaced',
+    )
     .flatMap(({ need, element, name }) => {
       const here = listEating(need.uses, element).filter((use) => scenes.has(use.scene));
       return here.length === 0 ? [] : [`${name} (sc ${here.map((use) => use.slot.label).join(', ')})`];
