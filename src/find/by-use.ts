@@ -58,7 +58,7 @@ const useRules: readonly UseRule[] = [
   { to: 'food', words: 'it is cooked', holds: (u) => u.made === 'food' },
   { to: 'props', words: 'it is a figure, and handled', holds: (u) => u.made === 'figure' && u.inHand },
   { to: 'dressing', words: 'it is a figure, not alive', holds: (u) => u.made === 'figure' },
-  { to: 'costumes', words: 'it is worn', holds: (u) => u.use.verb === 'wear' && u.use.object },
+  { to: 'costumes', words: 'it is worn', holds: (u) => u.use.verb === 'wear' && u.use.object && u.first !== 'm' },
   {
     to: 'costumes',
     words: 'it is worn',

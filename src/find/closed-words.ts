@@ -32,6 +32,7 @@ export function chooseClosed(
   const previous = before.at(-1)?.tag ?? null;
   const next = drafts[at + 1];
   if (draft.lower === 'low' && /^(?:cow|cattle|calf|ox|bull|herd)$/.test(before.at(-1)?.lemma ?? '')) return 'verb';
+  if (draft.lower === 'hard' && next?.uses.noun?.entry.core) return 'adjective';
   if (closed === 'auxiliary' && draft.lower === 'can' && (reading.phrase === 'open' || !canHelp(next))) return 'noun';
   if (closed === 'preposition' && draft.uses.particle && (!next || !startsPhrase(next) || previous === 'adverb'))
     return movingWords.has(draft.lower) && previous === 'verb'

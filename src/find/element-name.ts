@@ -38,7 +38,7 @@ export function readName(tokens: readonly Token[], phrase: Phrase, from: number,
 const ownerWord = (word: string) => (word.endsWith('s') ? `${word}'` : `${word}'s`);
 
 const boundParticiple =
-  /^(?:rocking|sleeping|walking|fishing|shopping|sewing|washing|dressing|swimming|climbing|boxing|riding|wedding|folding|filing|vending|parking|frying|baking|knitting|writing|reading|hunting|shaving|drinking|skipping|steering|spinning|sliding|carving|chopping|mixing|ironing|landing|driving|running|racing|hiking|bathing)$/;
+  /^(?:rocking|measuring|sleeping|walking|fishing|shopping|sewing|washing|dressing|swimming|climbing|boxing|riding|wedding|folding|filing|vending|parking|frying|baking|knitting|writing|reading|hunting|shaving|drinking|skipping|steering|spinning|sliding|carving|chopping|mixing|ironing|landing|driving|running|racing|hiking|bathing)$/;
 
 /** An animal under its own name: the base form is no form of the word. */
 function isCalled(head: Token, lexicon: Lexicon): boolean {

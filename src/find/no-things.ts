@@ -147,6 +147,7 @@ const sayings = new Map<string, RegExp>(
     close: /\bclose (?:at|to) hand\b/i,
     subject: /\b(?:drops?|changes?|broach(?:es)?) the subject\b/i,
     stub: /\bdown to a stub\b/i,
+    ring: /\b(?:coffee|tea|wine|wet) rings?\b/i,
     wheel: /^one wheel\b/i,
     towel: /\bthrows? in the towel\b/i,
   }),
@@ -165,7 +166,7 @@ function isGone({ phrase }: Part, { sentence: { tokens } }: Clauses): boolean {
 /** "draws a dinosaur on his plaster cast": a picture. "Draws a gun" and "paints the fence" are none. */
 function isDrawn({ role, deed, phrase }: Part, kind: Kind): boolean {
   if (role !== 'object' || !deed || phrase.owner !== null || phrase.determiner?.lower === 'the') return false;
-  return /^(?:draw|paint|sketch|doodle|scribble|crayon)$/.test(deed.lemma) && /^[axzv]/.test(kind.letters);
+  return /^(?:draw|paint|sketch|doodle|scribble|crayon|write|chalk)$/.test(deed.lemma) && /^[axzv]/.test(kind.letters);
 }
 
 /** "dated in white paint", "GRAND OPENING in red letters", "the ink has run": how something is written. */

@@ -22,6 +22,7 @@ const narrower = new Map<string, RegExp>(
     photograph: /^photo$/,
     picture: /^(?:photograph|photo|painting|portrait)$/,
     blade: /^(?:knife|penknife|sword|dagger|machete|cleaver|scalpel|cutlass|razor|axe)$/,
+    loaf: /^baguette$/,
     knife: /^(?:penknife|dagger|switchblade|stiletto|cleaver)$/,
     phone: /^(?:telephone|mobile|smartphone|cellphone)$/,
     chair: /^(?:armchair|wheelchair|deckchair)$/,
