@@ -45,5 +45,5 @@ export function makeProduction(
 /** What may be another name for a scene or place needs no second message that it is lost. */
 export function isTold({ code, actual }: Diagnostic, told: readonly Diagnostic[]): boolean {
   if (code !== 'book-reference-unknown' && code !== 'book-entry-without-script') return false;
-  return told.some((one) => one.code === 'name-doubtful' && one.actual === actual);
+  return told.some((one) => (one.code === 'name-doubtful' || one.code === 'name-slipped') && one.actual === actual);
 }

@@ -8,7 +8,7 @@ export interface NamedDay {
 }
 
 /**
- * Names of scenes that stand for another scene since one was put in or taken out before them, while the scene they meant is in
+ * Names of scenes that stand for another scene, or for none, since one was put in or taken out before them, while the scene they meant is in
  * no day any more. Once the days are put right it says nothing.
  */
 export function findSlipped(
@@ -26,7 +26,7 @@ export function findSlipped(
     return was.flatMap((earlier): SlippedName[] => {
       const meant = now.get(earlier);
       if (!meant || shot.has(meant.id)) return [];
-      const named = scenes.find(({ name, scene }) => scene !== null && isNameOf(name, earlier) && scene !== meant.id);
+      const named = scenes.find(({ name, scene }) => isNameOf(name, earlier) && scene !== meant.id);
       return named ? [{ date, name: named.name, meant: meant.id }] : [];
     });
   });

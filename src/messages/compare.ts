@@ -41,7 +41,7 @@ export const compareMessages = {
     'warning',
     'a scene of a shooting day that is another one now',
     ({ name, meant, label, synopsis }) => ({
-      reason: `Expected "${name}" to be the scene that it was in the run before, found another one under that name, for scenes were put in or taken out before it. The one it meant is scene ${label} now, "${meant}" (${synopsis}), and stands in no day.`,
+      reason: `Expected "${name}" to be the scene that it was in the run before, found another one or none under that name, for scenes were put in or taken out before it. The one it meant is scene ${label} now, "${meant}" (${synopsis}), and stands in no day.`,
       hint: `Write "${meant}" in its place, or both if both are shot that day.`,
       actual: name,
       expected: [meant],

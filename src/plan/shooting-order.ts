@@ -1,6 +1,6 @@
 import { type CalendarDate, dayNumber } from '../base/calendar-date.js';
 import type { Diagnostic } from '../base/diagnostic.js';
-import { findNearest } from '../base/nearest.js';
+import { editDistance, findNearest } from '../base/nearest.js';
 import { slug } from '../base/slug.js';
 import { matchEntries } from '../book/match-entries.js';
 import type { Book, BookDay, BookScene } from '../book/types.js';
@@ -81,17 +81,27 @@ export function orderShooting(breakdown: Breakdown, book: Book): { order: Shooti
   return { order: { slots: all, byScene, days, unscheduled, bookScenes }, messages };
 }
 
-/** The scene that a name of the book most likely meant: one on no day that shares most of its words, else one a letter or two away. */
+/** Words of an id that tell no place: most scenes share them. */
+const everyScene = new Set(
+  'int ext day night dawn dusk morning evening afternoon continuous later flashback'.split(' '),
+);
+
+/** The scene that a name of the book most likely meant: one on no day that shares most words of the place, else one a letter or two away. */
 function likeScene(text: string, breakdown: Breakdown, wanted: ReadonlySet<string | undefined>): string | null {
-  const words = new Set(slug(text).split('-'));
+  const ofPlace = (id: string) =>
+    slug(id)
+      .split('-')
+      .filter((word) => !everyScene.has(word));
+  const words = new Set(ofPlace(text));
   const free = breakdown.scenes.filter((one) => !wanted.has(one.id)).map((one) => one.id);
-  const shared = (id: string) => id.split('-').filter((word) => words.has(word)).length;
+  const shared = (id: string) => ofPlace(id).filter((word) => words.has(word)).length;
   const best = [...free].sort((a, b) => shared(b) - shared(a))[0];
-  if (best !== undefined && shared(best) >= 2 && shared(best) * 2 >= words.size) return best;
-  return findNearest(
+  if (best !== undefined && shared(best) >= 1 && shared(best) * 2 >= words.size) return best;
+  const near = findNearest(
     text,
     breakdown.scenes.map((one) => one.id),
   );
+  return near !== null && text.length > 2 && editDistance(text, near) <= 2 ? near : null;
 }
 
 type SlotMaker = (

@@ -177,6 +177,19 @@ describe('a day that names a scene by its place in the script', () => {
   });
 });
 
+describe('a day that names the last scene by its place', () => {
+  it('says which one it meant when a scene before it is cut', async () => {
+    const byNumber = book.replace('[int-attic-night]', '[3]');
+    const { files } = await compile({}, first, byNumber);
+    const shorter = first.replace(/INT\. KITCHEN.*?(?=EXT)/s, '');
+    const cut = await compile(files, shorter, byNumber);
+    expect(cut.error).toMatch(/Expected "3" to be.*none under that name.*"int-attic-night"/s);
+    expect(cut.error).not.toMatch(/found "3", which is not there/);
+    // Of what was cut nothing is guessed.
+    expect(cut.error).toMatch(/found "int-kitchen-day", which is not there.*Correct it, or take it out/s);
+  });
+});
+
 describe('beginning a book', () => {
   it('tells to number the scenes first, and why', async () => {
     const host = createTestHost({ 'film.md': first });
