@@ -15,18 +15,29 @@ interface Called {
 
 const small = /^(?:an?|the|his|her|their|of)$/;
 
+/** Words for people that tell neither a man nor a woman. */
+const either =
+  /^(?:stranger|visitor|intruder|guest|customer|passenger|prisoner|patient|driver|clerk|thief|burglar|robber|pedlar|beggar|neighbour|sailor|survivor|castaway|hitchhiker|caller|client|tenant|lodger)$/i;
+
 /** Tells which people of the cues the action first brings in by their description: "a woman in scrubs" is WOMAN IN SCRUBS. */
 export class Described {
   readonly #called: ReadonlyMap<string, readonly Called[]>;
   /** Who was last meant by a noun in a scene; null once somebody else came in. */
   readonly #last = new Map<string, string | null>();
   readonly #new = new Map<string, number>();
+  readonly #brought = new Set<string>();
+  /** Whether a stranger turned out a man or a woman. */
+  readonly #toldAs = new Map<string, string>();
+  /** People called by what they are, by the scene in which the action names them so: "the stranger". */
+  readonly #present: Map<number, Set<string>>;
 
   constructor(extras: readonly Named[], clauses: readonly Clauses[]) {
     this.#called = extras.length === 0 ? new Map() : listCalled(clauses);
+    this.#present = this.#called.size === 0 ? new Map() : listPresent(clauses);
     if (this.#called.size === 0) return;
     for (const { mention } of extras) {
       if (isThe(mention)) continue;
+      this.#brought.add(mention.name.singular);
       const key = keyOf(mention);
       this.#new.set(key, (this.#new.get(key) ?? 0) + 1);
     }
@@ -37,14 +48,31 @@ export class Described {
     const badge = this.#badgeOf(mention);
     if (badge !== null) return badge;
     const called = this.#called.get(mention.name.singular);
+    if (!called && isThe(mention) && isBare(mention)) return this.#onlyOne(mention);
     if (!called || mention.name.head !== mention.name.singular) return null;
     const key = keyOf(mention);
     const fitting = called.filter((one) => this.#fits(one, mention));
     const person = fitting.length === 1 ? (fitting[0] as Called).person : null;
-    if (person !== null) this.#last.set(key, person);
-    else if (isThe(mention) && isBare(mention)) return this.#last.get(key) ?? null;
+    if (person !== null) {
+      this.#last.set(key, person);
+      addTo(this.#present, mention.sentence.scene, person);
+    } else if (isThe(mention) && isBare(mention)) return this.#last.get(key) ?? null;
     else this.#last.set(key, null);
     return person;
+  }
+
+  /** "The man" is STRANGER, where the script brings in no man without a name. */
+  #onlyOne({ name, sentence }: Mention): string | null {
+    const fits = name.head === 'man' ? /(?:man|men)$/i : name.head === 'woman' ? /(?:woman|lady|ress)$/i : null;
+    if (fits === null || this.#brought.has(name.singular)) return null;
+    const people = [...(this.#present.get(sentence.scene) ?? [])].filter(
+      (person) => either.test(person) || (fits.test(person) && (name.head === 'woman' || !/woman$/i.test(person))),
+    );
+    const [person] = people;
+    if (person === undefined || people.length > 1) return null;
+    const told = this.#toldAs.get(person) ?? name.head;
+    this.#toldAs.set(person, told);
+    return told === name.head ? person : null;
   }
 
   /** "The man in the straw hat" is STRAW HAT. */
@@ -79,6 +107,23 @@ const keyOf = ({ sentence, name }: Mention) => `${sentence.scene} ${name.singula
 const isThe = ({ part }: Mention) => part.phrase.determiner?.lower === 'the';
 
 const isBare = ({ part }: Mention) => part.phrase.modifiers.length === 0;
+
+const addTo = (present: Map<number, Set<string>>, scene: number, person: string) =>
+  present.set(scene, (present.get(scene) ?? new Set()).add(person));
+
+function listPresent(clauses: readonly Clauses[]): Map<number, Set<string>> {
+  const present = new Map<number, Set<string>>();
+  for (const { sentence } of clauses) {
+    if (sentence.kind !== 'action') continue;
+    const { tokens, scene } = sentence;
+    for (let at = 1; at < tokens.length; at++) {
+      const { person } = tokens[at] as Token;
+      if (person === null || !/^(?:an?|the)$/.test(tokens[at - 1]?.lower ?? '')) continue;
+      addTo(present, scene, person);
+    }
+  }
+  return present;
+}
 
 /** The people of the script by the noun that their name goes by. */
 function listCalled(clauses: readonly Clauses[]): Map<string, Called[]> {

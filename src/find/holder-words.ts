@@ -69,6 +69,6 @@ export function bodyAt(at: number, clauses: Clauses, lexicon: Lexicon): Holder |
 function bodyBefore(deed: Deed, clauses: Clauses, lexicon: Lexicon): Holder | null {
   if (!resting.test(deed.lemma)) return null;
   const [first] = clauses.parts;
-  if (first?.role !== 'preposition' || first.phrase.end !== deed.at) return null;
+  if (first?.role !== 'preposition' || first.phrase.end > deed.at) return null;
   return bodyAt(first.phrase.start, clauses, lexicon);
 }

@@ -191,8 +191,12 @@ const nameAt = (head: Token | null, strangers: StrangerNames) => (head ? (strang
 /** It is put somewhere: down, aside, or on, in, against something. */
 function isPutDown(deed: Deed, thing: Placed, clause: Clauses): boolean {
   if (/^(?:drop|leave|dump|abandon|park|hide|bury|stash)$/.test(deed.lemma)) return true;
-  return /^(?:down|aside|up|back|out|away)$/.test(deed.particle ?? '') || placeOf(thing, clause) !== null;
+  const place = placeOf(thing, clause);
+  return /^(?:down|aside|up|back|out|away)$/.test(deed.particle ?? '') || (place !== null && !onBody.test(place));
 }
+
+/** "puts it on his head": still on somebody. */
+const onBody = /\b(?:heads?|hands?|arms?|shoulders?|back|lap|knees?|neck|chest|hips?|wrists?|ears?|finger)$/;
 
 /** The words of the place after the thing: "on the counter". */
 function placeOf(thing: Placed, clause: Clauses): string | null {
@@ -234,6 +238,8 @@ function donnings(ground: Ground, known: ReadonlyMap<Mention['part'], Named>): M
     if (part.preposition !== 'into' || !part.deed || part.deed.unreal || one?.mention.category !== 'costumes')
       return [];
     if (!/^(?:shrug|slip|change|climb|get|wriggle|struggle|step|pull|dress)$/.test(part.deed.lemma)) return [];
+    // "Slips the coin into her glove" puts on no glove.
+    if (ground.clause.parts.some((one) => one.deed === part.deed && one.role === 'object')) return [];
     const placed = { ...one, head: part.phrase.head, end: part.phrase.end };
     return [moveAt('put on', null, doerOf(part.deed, ground), placed, part.deed, ground.clause)];
   });

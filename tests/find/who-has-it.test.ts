@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { foundIn } from './finds-of.js';
+import { findsOf, foundIn } from './finds-of.js';
 
 const cast = ['ANNA', 'BILL'];
 const holder = (text: string, name: string) => foundIn(text, cast).find((one) => one.name.endsWith(name))?.by ?? null;
@@ -113,6 +113,13 @@ describe('people called by what they are', () => {
     expect(holder(text, 'pipe')).toBe('STRAW HAT');
   });
 
+  it('knows the only man without a name for the stranger', () => {
+    const text =
+      '## 1 INT. SHED - DAY\n\nA stranger waits.\n\nSTRANGER\nCold.\n\nThe man draws a compass. The woman opens an umbrella.\n';
+    expect(holder(text, 'compass')).toBe('STRANGER');
+    expect(holder(text, 'umbrella')).not.toBe('STRANGER');
+  });
+
   it('gives what a man behind somebody wears to the man', () => {
     expect(
       foundIn('In the mirror: a man behind Mr. Plum, in a mask.', ['MR. PLUM']).find((one) => one.name === 'mask')?.by,
@@ -123,5 +130,19 @@ describe('people called by what they are', () => {
     const text =
       '## 1 INT. STAIRS - DAY\n\nA woman in scrubs waits. A woman in tweed opens an umbrella.\n\nWOMAN IN SCRUBS\nLate.\n';
     expect(holder(text, 'umbrella')).toBe('woman');
+  });
+});
+
+describe('what changes its place', () => {
+  const kinds = (text: string) => findsOf(text, cast).moves.map(({ name, kind }) => `${name} ${kind}`);
+
+  it('puts nothing down on a body', () => {
+    expect(kinds('Anna puts a lamp on her head.')).toEqual([]);
+    expect(kinds('Anna puts a lamp on the table.')).toEqual(['lamp put down']);
+  });
+
+  it('puts nothing on that only holds a thing', () => {
+    expect(kinds('Anna slips a coin into her glove.')).not.toContain('glove put on');
+    expect(kinds('Anna slips into a black gown.')).toEqual(['black gown put on']);
   });
 });
