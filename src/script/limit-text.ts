@@ -26,7 +26,7 @@ export function limitText(text: string, source: SourceText, messages: Diagnostic
 
 /** Says where a line is too long; white space and private text in it hardly count. */
 function hasLongLine(text: string, source: SourceText, messages: Diagnostic[]): boolean {
-  if (text.length <= longestLine) return false;
+  if (!mayHaveLongLine(text)) return false;
   let found = false;
   for (const { index, 0: line } of text.matchAll(longLine)) {
     const length = line.replace(/\s+/g, ' ').length;
@@ -35,6 +35,17 @@ function hasLongLine(text: string, source: SourceText, messages: Diagnostic[]): 
     found = true;
   }
   return found;
+}
+
+/** Asked first, for speed. */
+function mayHaveLongLine(text: string): boolean {
+  let start = 0;
+  while (text.length - start > longestLine) {
+    const end = text.indexOf('\n', start);
+    if (end < 0 || end - start > longestLine) return true;
+    start = end + 1;
+  }
+  return false;
 }
 
 /** How many stars and underlines stand in a text; counting stops past a number. */
