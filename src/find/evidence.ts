@@ -81,7 +81,7 @@ export const rules: readonly Rule[] = [
     id: 'placed-weak',
     words: 'a word with other meanings tells where',
     weight: -1.8,
-    holds: (k, s) => weak(k) && s.use.placed,
+    holds: (k, s) => weak(k) && s.use.placed && !s.words.ofQuantity,
   },
   { id: 'placed-tail', words: 'an uncommon word tells where', weight: -0.3, holds: (k, s) => tail(k) && s.use.placed },
   { id: 'fragment', words: 'it stands as a line of its own', weight: 0.2, holds: (_, s) => s.words.fragment },

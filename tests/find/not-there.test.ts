@@ -145,5 +145,9 @@ describe('what is let, done before, or said of something else', () => {
     expect(names('Bill turns the handle.')).toEqual([]);
   });
 
+  it('is there with the box that holds it', () => {
+    expect(names('On the hatch, a cake tin, a box of programmes.')).toEqual(['cake tin', 'box', 'programmes']);
+  });
+
   it('is food, where some of it is there', () => expect(names('Anna finds some gum.')).toEqual(['gum']));
 });
