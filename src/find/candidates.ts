@@ -18,11 +18,15 @@ export interface Candidate {
 /** The candidates of a sentence: heads of noun phrases, and the whole that a part belongs to ("coat pocket"). */
 export function findCandidates(clauses: Clauses, lexicon: Lexicon): Candidate[] {
   const isPictured = pictureTest(clauses);
-  const found = clauses.parts.flatMap((part) => readPart(part, clauses, lexicon));
-  return isPictured ? found.filter(({ part, kind }) => !isPictured(part, kind)) : found;
+  const found: Candidate[] = [];
+  for (const part of clauses.parts) {
+    const one = readPart(part, clauses, lexicon);
+    if (one && !isPictured?.(one.part, one.kind)) found.push(one);
+  }
+  return found;
 }
 
-function readPart(part: Part, clauses: Clauses, lexicon: Lexicon): Candidate[] {
+function readPart(part: Part, clauses: Clauses, lexicon: Lexicon): Candidate | null {
   const kind = asSound(part, clauses, lexicon) ?? asFalseLimb(part, clauses, lexicon) ?? clauses.kindOf(part.phrase);
   if (
     isPartOfVehicle(part, kind, clauses) ||
@@ -35,10 +39,10 @@ function readPart(part: Part, clauses: Clauses, lexicon: Lexicon): Candidate[] {
     isIdiom(part, kind, clauses.sentence.tokens, lexicon) ||
     isShotTalk(part, clauses.sentence.tokens)
   )
-    return [];
-  if (!isNothing(kind, part)) return [{ part, kind, signals: readSignals(part, clauses, lexicon) }];
+    return null;
+  if (!isNothing(kind, part)) return { part, kind, signals: readSignals(part, clauses, lexicon) };
   const whole = wholeOf(part, clauses, lexicon);
-  return whole ? [{ ...whole, signals: readSignals(part, clauses, lexicon) }] : [];
+  return whole && { part: whole.part, kind: whole.kind, signals: readSignals(part, clauses, lexicon) };
 }
 
 /** "a sharp crack", "a distant bark": what is a verb of sound too is a sound. */

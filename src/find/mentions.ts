@@ -43,26 +43,22 @@ export function readMentions(clauses: Clauses, taken: ReadonlySet<number>, lexic
   const spoken = clauses.sentence.kind !== 'action';
   if ((spoken && !mayShow(clauses)) || isTitleLine(clauses.sentence)) return [];
   const quoted = spoken ? null : quotedPlaces(clauses.sentence.tokens);
-  return findCandidates(clauses, lexicon).flatMap((candidate) => {
+  const mentions: Mention[] = [];
+  for (const candidate of findCandidates(clauses, lexicon)) {
     const { part, kind, signals } = candidate;
-    if (taken.has(part.phrase.head) || quoted?.has(part.phrase.head)) return [];
-    if (part.preposition === "'s" && /^[xz]/.test(kind.letters)) return [];
+    if (taken.has(part.phrase.head) || quoted?.has(part.phrase.head)) continue;
+    if (part.preposition === "'s" && /^[xz]/.test(kind.letters)) continue;
     if (spoken) {
       const why = whyPresent(candidate, clauses, lexicon);
-      return why ? [describe(candidate, clauses, lexicon, 0.6, ['named in speech', why])] : [];
+      if (why) mentions.push(describe(candidate, clauses, lexicon, 0.6, ['named in speech', why]));
+      continue;
     }
     const { confidence, fired } = weighEvidence(kind, signals);
-    if (confidence < hopeless) return [];
-    return [
-      describe(
-        candidate,
-        clauses,
-        lexicon,
-        confidence,
-        fired.map((rule) => rule.words),
-      ),
-    ];
-  });
+    if (confidence < hopeless) continue;
+    const rules = fired.map((rule) => rule.words);
+    mentions.push(describe(candidate, clauses, lexicon, confidence, rules));
+  }
+  return mentions;
 }
 
 function describe(

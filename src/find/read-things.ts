@@ -23,7 +23,8 @@ export function readThings(clauses: readonly Clauses[], places: ReadonlySet<stri
   for (const clause of clauses) {
     const said = aloud(clause);
     const isThere = (at: number) => said === null || at < said.from || at >= said.to;
-    const found = readEvents(clause, lexicon).filter(({ at }) => isThere(at));
+    const all = readEvents(clause, lexicon);
+    const found = said === null ? all : all.filter(({ at }) => isThere(at));
     for (const event of found) {
       events.push({ find: eventFind(event, clause), stranger: event.stranger ?? null });
       if (event.heard !== undefined) heard.push({ sentence: clause.sentence, at: event.heard });

@@ -32,6 +32,8 @@ export function learnReferents(sentences: readonly Sentence[], lexicon: Lexicon)
     sentences.filter(({ kind }) => kind === 'action').map((one) => [one, findNameless(one, lexicon)] as const),
   );
   const gender = learnGenders(sentences, nameless, lexicon);
+  const withGender = (one: Nameless): Nameless =>
+    one.gender === null ? { ...one, gender: gender.get(keyOf(one)) ?? null } : one;
   let scene = -1;
   let said = nothingBefore;
   return {
@@ -39,9 +41,8 @@ export function learnReferents(sentences: readonly Sentence[], lexicon: Lexicon)
       if (sentence.scene !== scene) said = nothingBefore;
       scene = sentence.scene;
       const before = said;
-      const here = (nameless.get(sentence) ?? []).map((one) =>
-        one.gender === null ? { ...one, gender: gender.get(keyOf(one)) ?? null } : one,
-      );
+      const told = nameless.get(sentence) ?? [];
+      const here = told.some((one) => one.gender === null) ? told.map(withGender) : told;
       const whom: Whom = { sentence, before, here, gender, known: new Map() };
       said = remember(whom);
       return {
@@ -82,10 +83,7 @@ function addressedIn({ tokens }: Sentence): string[] {
 /** Whom the sentence names or means by pronouns; those of the sentence before when it tells of nobody. */
 function lastTold(named: readonly string[], whom: Whom): Pick<Before, 'lastNamed' | 'lastNameless'> {
   const { before, sentence, here } = whom;
-  const pronouns: number[] = [];
-  for (const [at, { lower, tag }] of sentence.tokens.entries()) {
-    if ((tag === 'pronoun' || tag === 'possessive') && genders[lower]) pronouns.push(at);
-  }
+  const pronouns = pronounsIn(sentence);
   if (pronouns.length === 0 && named.length === 0 && here.length === 0) {
     return { lastNamed: before.lastNamed, lastNameless: before.lastNameless };
   }
@@ -99,6 +97,20 @@ function lastTold(named: readonly string[], whom: Whom): Pick<Before, 'lastNamed
   return lastNamed.length + lastNameless.length > 0
     ? { lastNamed, lastNameless }
     : { lastNamed: before.lastNamed, lastNameless: before.lastNameless };
+}
+
+const noPronouns: readonly number[] = [];
+
+function pronounsIn({ tokens }: Sentence): readonly number[] {
+  let pronouns: number[] | null = null;
+  for (let at = 0; at < tokens.length; at++) {
+    const { lower, tag } = tokens[at] as Token;
+    if ((tag === 'pronoun' || tag === 'possessive') && genders[lower]) {
+      pronouns ??= [];
+      pronouns.push(at);
+    }
+  }
+  return pronouns ?? noPronouns;
 }
 
 const toFront = (named: readonly string[], people: readonly string[]) =>

@@ -29,20 +29,25 @@ export function tagSentence(text: string, kind: Sentence['kind'], tagger: Tagger
   };
   const tokens: Token[] = [];
   for (let at = 0; at < drafts.length; at++) {
-    const draft = drafts[at] as Draft;
-    const { text, lower, start, end, person } = draft;
+    const draft = drafts[at] as Tagged;
+    const { text, lower, person } = draft;
     const pet = person === null && text !== lower ? tagger.pets.get(lower) : undefined;
     const tag = pet === undefined ? chooseTag(drafts, at, tokens, reading) : 'noun';
     follow(reading, tag, draft, tokens[at - 1]?.tag ?? null);
-    tokens.push({ text, lower, lemma: pet ?? lemmaOf(draft, tag), tag, start, end, person });
+    draft.tag = tag;
+    draft.lemma = pet ?? lemmaOf(draft, tag);
+    tokens.push(draft);
   }
   return tokens;
 }
 
-function draftWords(text: string, tagger: Tagger): Draft[] {
+/** A word with all it can be, which becomes the token once its class is chosen: one object a word, for speed. */
+type Tagged = Draft & { tag: Tag; lemma: string };
+
+function draftWords(text: string, tagger: Tagger): Tagged[] {
   const words = splitOwners(splitWords(text), tagger.names);
   const lowers = words.map((word) => (word.isOwner ? "'s" : plainLower(word.text)));
-  const drafts: Draft[] = [];
+  const drafts: Tagged[] = [];
   let person: string | null = null;
   let until = 0;
   for (let at = 0; at < words.length; at++) {
@@ -55,7 +60,7 @@ function draftWords(text: string, tagger: Tagger): Draft[] {
     const lower = lowers[at] as string;
     const uses = tagger.uses(lower);
     const compound = person === null && uses.noun !== null && isCompound(drafts[at - 1], uses, lower, tagger);
-    drafts.push({ text, start, end, lower, uses, person, compound });
+    drafts.push({ text, lower, lemma: lower, tag: 'other', start, end, person, uses, compound });
   }
   return drafts;
 }

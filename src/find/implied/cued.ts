@@ -41,14 +41,17 @@ export function cuesIn(sentence: Sentence): Cued {
   const before = known.get(sentence);
   if (before !== undefined) return before;
   const matches = matchCues(sentence, tables().index);
-  const cued: Cued =
-    matches.length === 0
-      ? nothing
-      : {
-          implications: matches.filter((one): one is CueMatch<Implication> => !isHazard(one.owner)),
-          hazards: matches.filter((one): one is CueMatch<HazardCues> => isHazard(one.owner)),
-        };
+  const cued = matches.length === 0 ? nothing : divideByTable(matches);
   known.set(sentence, cued);
+  return cued;
+}
+
+function divideByTable(matches: readonly CueMatch<Owner>[]): Cued {
+  const cued = { implications: [] as CueMatch<Implication>[], hazards: [] as CueMatch<HazardCues>[] };
+  for (const match of matches) {
+    if (isHazard(match.owner)) cued.hazards.push(match as CueMatch<HazardCues>);
+    else cued.implications.push(match as CueMatch<Implication>);
+  }
   return cued;
 }
 
