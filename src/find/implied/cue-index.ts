@@ -85,7 +85,11 @@ function findAnchor(row: readonly string[]): number {
   return anchor > 0 && /^[\p{Ll}'-]+$/u.test(row[anchor] as string) ? anchor : 0;
 }
 
-const everywhere = new Set('a an the in on at to of his her their into out from up over under'.split(' '));
+const everywhere = new Set(
+  'a an the in on at to of his her their into out from up over under with for he she you i is are take takes put puts go goes come comes pull pulls get gets give gives hold holds turn turns hang hangs open opens'.split(
+    ' ',
+  ),
+);
 
 function kindsOf({ heading, spoken, onlySpoken }: Limits): ('action' | 'heading' | 'speech')[] {
   if (onlySpoken) return ['speech'];
