@@ -18,7 +18,7 @@ import type { Find, HazardFind } from './types.js';
  */
 export function raiseHazards(sentences: readonly Sentence[], script: Script, elements: readonly Find[]): HazardFind[] {
   const reasons = [
-    ...readEvidence(script, sentences, (sentence) => cuesIn(sentence).hazards, elements)
+    ...readEvidence(script, sentences, cuesIn(sentences).hazards, elements)
       .filter((one) => one.owner.id !== 'H15' || !meansAdult(one))
       .map(fromWords),
     ...readSettings(script, sentences, settingsOfHazards(), elements).map(fromSetting),
@@ -57,7 +57,7 @@ function fromSetting(raised: Raised): Reason {
 
 function fromNames(script: Script, elements: readonly Find[]): Reason[] {
   return readNamedThings(script, elements).flatMap(({ sentence, because }) =>
-    cuesIn(sentence)
+    cuesIn([sentence])
       .hazards.filter(({ cue }) => cue.on !== 'verb')
       .map(({ owner, start, end }) => ({
         scene: sentence.scene,

@@ -23,7 +23,7 @@ const confidences: Readonly<Record<Strength, number>> = { certain: 0.9, likely: 
 /** Applies the table of implications: each rule once a scene. What is present already is not listed again. */
 export function imply(sentences: readonly Sentence[], script: Script, elements: readonly Find[]): Implied {
   const evidence = [
-    ...readEvidence(script, sentences, (sentence) => cuesIn(sentence).implications, elements),
+    ...readEvidence(script, sentences, cuesIn(sentences).implications, elements),
     ...readSettings(script, sentences, settingsThatImply(), elements),
   ]
     .filter((one) => one.owner.id !== 'child' || !meansAdult(one))

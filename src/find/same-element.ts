@@ -82,9 +82,9 @@ function calledOf(group: readonly Mention[]): string | null {
 }
 
 /** The name set behind a mention: the Biscuit of "a fat ginger cat, BISCUIT". */
-function asideName({ sentence, end }: Mention, group: readonly Mention[]): string | null {
+function asideName({ sentence, end }: Mention, names: readonly string[]): string | null {
+  if (names.length === 0) return null;
   const behind = sentence.text.slice(end, end + 40).toLowerCase();
-  const names = group.flatMap(({ name }) => name.called ?? []);
   return (
     names.find((name) => [', ', ' called ', ' named '].some((by) => behind.startsWith(by + name.toLowerCase()))) ?? null
   );
@@ -122,6 +122,7 @@ function nameAlike(group: readonly Mention[], names: Map<Mention, string>): void
   const anywhere = onlyAnywhere(fronted, fuller);
   const singles = new Set(group.filter((one) => !isPlural(one)).map(({ category }) => category));
   const called = calledOf(group);
+  const callings = group.flatMap(({ name }) => name.called ?? []);
   let scene = -1;
   let last = new Map<string, string>();
   for (const { mention, own: words, like } of fronted) {
@@ -133,7 +134,7 @@ function nameAlike(group: readonly Mention[], names: Map<Mention, string>): void
     const several = isPlural(mention) && mention.signals.words.ofContents;
     const head = singles.has(mention.category) && !several ? mention.name.singular : mention.name.head;
     const name = front === '' ? head : `${front} ${head}`;
-    const own = mention.name.called ?? asideName(mention, group);
+    const own = mention.name.called ?? asideName(mention, callings);
     const isCalled = own !== null || (called !== null && pointsBack(mention) && !isPlural(mention));
     names.set(mention, isCalled ? `${own ?? called} the ${mention.name.singular}` : name);
   }

@@ -7,14 +7,13 @@ import { type CueMatch, matchCues } from './match.js';
 
 type Owner = Implication | HazardCues;
 
-/** The cues of both tables that stand in a sentence. */
+/** The cues of both tables that stand in sentences, from left to right. */
 interface Cued {
   readonly implications: readonly CueMatch<Implication>[];
   readonly hazards: readonly CueMatch<HazardCues>[];
 }
 
-const nothing: Cued = { implications: [], hazards: [] };
-const known = new WeakMap<Sentence, Cued>();
+const known = new WeakMap<readonly Sentence[], Cued>();
 
 /** Both tables in one index, made when first asked for: a sentence is gone through once. */
 function makeIndex() {
@@ -36,22 +35,19 @@ function tables() {
 
 const isHazard = (owner: Owner): owner is HazardCues => !('elements' in owner);
 
-/** The cues that stand in a sentence, from left to right; worked out once. */
-export function cuesIn(sentence: Sentence): Cued {
-  const before = known.get(sentence);
+/** The cues that stand in the sentences of a script; worked out once for both tables. */
+export function cuesIn(sentences: readonly Sentence[]): Cued {
+  const before = known.get(sentences);
   if (before !== undefined) return before;
-  const matches = matchCues(sentence, tables().index);
-  const cued = matches.length === 0 ? nothing : divideByTable(matches);
-  known.set(sentence, cued);
-  return cued;
-}
-
-function divideByTable(matches: readonly CueMatch<Owner>[]): Cued {
+  const { index } = tables();
   const cued = { implications: [] as CueMatch<Implication>[], hazards: [] as CueMatch<HazardCues>[] };
-  for (const match of matches) {
-    if (isHazard(match.owner)) cued.hazards.push(match as CueMatch<HazardCues>);
-    else cued.implications.push(match as CueMatch<Implication>);
+  for (const sentence of sentences) {
+    for (const match of matchCues(sentence, index)) {
+      if (isHazard(match.owner)) cued.hazards.push(match as CueMatch<HazardCues>);
+      else cued.implications.push(match as CueMatch<Implication>);
+    }
   }
+  known.set(sentences, cued);
   return cued;
 }
 

@@ -25,11 +25,11 @@ export interface Evidence<Owner> {
   readonly sentence: Sentence | null;
 }
 
-/** What the sentences raise, in the order of the text. */
+/** What the cues of the sentences raise, in the order of the text. */
 export function readEvidence<Owner>(
   script: Script,
   sentences: readonly Sentence[],
-  cuesIn: (sentence: Sentence) => readonly CueMatch<Owner>[],
+  cues: readonly CueMatch<Owner>[],
   elements: readonly Find[],
 ): Evidence<Owner>[] {
   let acted: ReadonlySet<string> | null = null;
@@ -38,10 +38,8 @@ export function readEvidence<Owner>(
     return acted.has(word);
   };
   const evidence: Evidence<Owner>[] = [];
-  for (const sentence of sentences) {
-    for (const match of cuesIn(sentence)) {
-      if (fitsScene(match, script.scenes[sentence.scene], isActed, elements)) evidence.push(asEvidence(match));
-    }
+  for (const match of cues) {
+    if (fitsScene(match, script.scenes[match.sentence.scene], isActed, elements)) evidence.push(asEvidence(match));
   }
   return evidence;
 }
