@@ -111,11 +111,17 @@ function takeApart(sentences: readonly Sentence[], lexicon: Lexicon): Clauses[] 
 
 /** A script that writes more than a third of the nouns of its action in capitals uses them for everything. */
 function isShouting(sentences: readonly Sentence[]): boolean {
-  const nouns = sentences
-    .filter((one) => one.kind === 'action')
-    .flatMap(({ tokens }) => tokens.filter((token) => token.tag === 'noun'));
-  const loud = nouns.filter(({ text }) => text.length > 1 && text === text.toUpperCase() && /\p{Lu}/u.test(text));
-  return nouns.length > 0 && loud.length / nouns.length > 1 / 3;
+  let nouns = 0;
+  let loud = 0;
+  for (const { kind, tokens } of sentences) {
+    if (kind !== 'action') continue;
+    for (const { tag, text, lower } of tokens) {
+      if (tag !== 'noun') continue;
+      nouns++;
+      if (text !== lower && text.length > 1 && text === text.toUpperCase()) loud++;
+    }
+  }
+  return nouns > 0 && loud / nouns > 1 / 3;
 }
 
 /** The words for places in the headings: a diner that a scene plays in is nobody and nothing to get. */

@@ -7,7 +7,6 @@ import type { WordUses } from './word-uses.js';
 
 /** A name as the action types it, with what stands before and behind. */
 interface Named {
-  readonly name: string;
   readonly words: readonly string[];
   readonly before: string;
   readonly after: string;
@@ -96,12 +95,12 @@ function listIntroduced(
   lexicon: Lexicon,
   uses: Ground['uses'],
 ): string[] {
-  const named = script.scenes.flatMap(({ blocks }) =>
-    blocks.flatMap((block) =>
-      block.kind === 'action' ? readNames(block.lines.map(({ text }) => text).join(' ')) : [],
-    ),
-  );
-  const strangers = named.filter(({ name }) => !isKnown(name));
+  const strangers: Named[] = [];
+  for (const { blocks } of script.scenes) {
+    for (const block of blocks) {
+      if (block.kind === 'action') addNames(block.lines.map(({ text }) => text).join(' '), isKnown, strangers);
+    }
+  }
   const ground: Ground = {
     lexicon,
     uses,
@@ -113,18 +112,18 @@ function listIntroduced(
   ];
 }
 
-function readNames(text: string): Named[] {
-  return [...text.matchAll(nameSign)].map(({ 0: typed, index }) => {
-    const name = typed.replace(/[’']s$/i, '');
+function addNames(text: string, isKnown: (name: string) => boolean, strangers: Named[]): void {
+  for (const { 0: typed, index } of text.matchAll(nameSign)) {
+    const name = /[’']s$/i.test(typed) ? typed.slice(0, -2) : typed;
+    if (isKnown(name)) continue;
     const behind = index + typed.length;
-    return {
-      name,
+    strangers.push({
       words: name.split(' '),
       before: text.slice(Math.max(0, index - 40), index),
       after: (name === typed ? '' : '’s') + text.slice(behind, behind + 80),
       text: typed,
-    };
-  });
+    });
+  }
 }
 
 function isIntroduced(named: Named, ground: Ground): boolean {

@@ -32,10 +32,10 @@ export function readEvidence<Owner>(
   cues: readonly CueMatch<Owner>[],
   elements: readonly Find[],
 ): Evidence<Owner>[] {
-  let acted: ReadonlySet<string> | null = null;
+  let heads: ReadonlySet<string> | null = null;
   const isActed = (word: string) => {
-    acted ??= wordsOfAction(sentences, elements);
-    return acted.has(word);
+    heads ??= new Set(elements.map(({ name }) => headOf(name)));
+    return heads.has(word) || wordsOfAction(sentences).has(word);
   };
   const evidence: Evidence<Owner>[] = [];
   for (const match of cues) {
@@ -83,9 +83,15 @@ function fitsScene<Owner>(
   return !elements.some((find) => find.scene === sentence.scene && find.at.start.offset < here);
 }
 
-function wordsOfAction(sentences: readonly Sentence[], elements: readonly Find[]): Set<string> {
-  const words = new Set(elements.map(({ name }) => headOf(name)));
+const acted = new WeakMap<readonly Sentence[], ReadonlySet<string>>();
+
+/** The base forms of all words outside speech; gathered once for both tables. */
+function wordsOfAction(sentences: readonly Sentence[]): ReadonlySet<string> {
+  const before = acted.get(sentences);
+  if (before !== undefined) return before;
+  const words = new Set<string>();
   for (const { kind, tokens } of sentences) if (kind !== 'speech') for (const { lemma } of tokens) words.add(lemma);
+  acted.set(sentences, words);
   return words;
 }
 
