@@ -9,13 +9,14 @@ const lexicon = shippedLexicon();
 describe('the finder on gold that it was not tuned on', () => {
   const tally = newTally();
   for (const n of [6, 7]) scoreSentences(`sentences-${n}.jsonl`, lexicon, tally);
-  for (const name of ['the-understudy', 'service-wash', 'the-relief-boat']) scoreScript(name, lexicon, tally);
+  for (const name of ['the-understudy', 'service-wash', 'the-relief-boat', 'second-test', 'plate-forty'])
+    scoreScript(name, lexicon, tally);
   const { f1, strict, lenient, who } = figures(tally);
 
-  it('finds what a reader lists, and little else', () => expect(f1).toBeGreaterThanOrEqual(0.87));
-  it('gives the category a reader gives', () => expect(strict).toBeGreaterThanOrEqual(0.82));
-  it('gives a category that a reasonable reader could give', () => expect(lenient).toBeGreaterThanOrEqual(0.91));
-  it('tells who handles or wears it', () => expect(who).toBeGreaterThanOrEqual(0.8));
+  it('finds what a reader lists, and little else', () => expect(f1).toBeGreaterThanOrEqual(0.9));
+  it('gives the category a reader gives', () => expect(strict).toBeGreaterThanOrEqual(0.84));
+  it('gives a category that a reasonable reader could give', () => expect(lenient).toBeGreaterThanOrEqual(0.94));
+  it('tells who handles or wears it', () => expect(who).toBeGreaterThanOrEqual(0.85));
 });
 
 describe('the finder on gold that it was tuned on', () => {
