@@ -11,6 +11,8 @@ import {
   isSecondGarment,
   isSetBehindName,
   isTold,
+  isVerbOfOne,
+  unknownVerb,
 } from './neighbours-of-verbs.js';
 import { asNominal } from './nominal-words.js';
 import { isFirstName, opensAsVerb } from './opening-words.js';
@@ -65,7 +67,7 @@ function chooseOpen(drafts: readonly Draft[], at: number, before: readonly Token
   if (bound) return bound;
   if (uses.adverb && !(reading.phrase === 'open' && uses.adjective >= 3)) return 'adverb';
   if (reading.phrase === 'open') return inPhrase(drafts, at, before);
-  const verb = asVerbHere(drafts, at, previous, reading);
+  const verb = asVerbHere(drafts, at, previous, reading) ?? unknownVerb(drafts, at, reading);
   if (verb) return verb;
   return asNominal(drafts, at, previous);
 }
@@ -234,7 +236,7 @@ function finiteVerb(drafts: readonly Draft[], at: number, previous: Token | null
     rival.share >= 5
   )
     return null;
-  if (previous?.tag === 'noun') return afterVerb(next) || verb.share >= 2 ? 'verb' : null;
+  if (previous?.tag === 'noun') return afterVerb(next) || verb.share >= 2 || isVerbOfOne(drafts, at) ? 'verb' : null;
   if (previous?.tag === 'punctuation' || previous?.tag === 'conjunction') {
     if (isJoined(drafts, at)) return 'verb';
     if (next?.text === ',' && uses.noun?.plural && uses.noun.entry.core.startsWith('a')) return null;

@@ -18,6 +18,8 @@ export function follow(reading: Reading, tag: Tag, draft: Draft, before: Tag | n
       return;
     case 'noun':
     case 'name':
+      // "Behind the glass Anna eats": a person right behind the noun is out of the preposition's reach.
+      if (draft.person !== null && before === 'noun' && reading.phrase === 'headed') reading.inPreposition = false;
       reading.phrase = 'headed';
       if (!reading.finite && !reading.inPreposition) {
         reading.plural = reading.joined || (tag === 'noun' && (draft.uses.noun?.plural ?? false));

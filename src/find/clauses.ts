@@ -2,6 +2,7 @@ import type { Clauses, Deed, Meant, Part, State, Subject } from './clause-types.
 import { kindFinder } from './kinds.js';
 import type { Lexicon } from './lexicon.js';
 import { isPersonNoun } from './nameless.js';
+import { particleAfter } from './particles.js';
 import { findPhrases, type Phrase } from './phrases.js';
 import { addPhrase, isDoer } from './place-phrase.js';
 import type { Sentence, Token } from './reading.js';
@@ -174,17 +175,6 @@ function addDeed(tokens: readonly Token[], at: number, state: State, help: Help,
   state.opens = 'word';
   state.modal = false;
   state.be = false;
-}
-
-function particleAfter(tokens: readonly Token[], at: number): string | null {
-  for (let here = at + 1; here < Math.min(tokens.length, at + 7); here++) {
-    const token = tokens[here] as Token;
-    if (token.tag === 'particle') return token.lower;
-    if (here === at + 1 && token.tag === 'preposition' && /^(?:on|off|in|out|up|down|over|around)$/.test(token.lower))
-      return token.lower;
-    if (/^(?:punctuation|conjunction|verb|participle|preposition)$/.test(token.tag)) return null;
-  }
-  return null;
 }
 
 function addAuxiliary(tokens: readonly Token[], at: number, state: State, help: Help): void {

@@ -56,6 +56,7 @@ export function chooseClosed(
       (reading.subject && !reading.finite && reading.inPreposition && isVerbOfClause(next, drafts[at + 2])))
   )
     return 'pronoun';
-  if (closed === 'adverb' && reading.phrase === 'open' && draft.uses.noun && !(next && canBeNoun(next))) return 'noun';
+  const ends = draft.lower === 'home' || !(next && canBeNoun(next));
+  if (closed === 'adverb' && reading.phrase === 'open' && draft.uses.noun && ends) return 'noun';
   return closed;
 }

@@ -138,11 +138,20 @@ function isIntroduced(named: Named, ground: Ground): boolean {
   if (called && own.every((word) => mayBeCalled(word, ground, civil)))
     return beginsWithAge(after) || doesSomething(after, uses);
   if (beginsWithAge(after)) return own.every((word) => mayBeName(word, ground));
-  if (!own.every((word) => isGiven(word, ground) || isSeldom(word, ground)) || !doesSomething(after, uses))
-    return false;
+  if (!own.every((word) => isGiven(word, ground) || isSeldom(word, ground))) return false;
+  if (text === text.toUpperCase() && isNamedBehindKin(before, after, ground)) return true;
+  if (!doesSomething(after, uses)) return false;
   const isUnheard = own.every((word) => isGiven(word, ground) || isUnknown(word, ground));
   const again = (deeds.get(words.map(asTitle).join(' ')) ?? 0) > 1;
   return text === text.toUpperCase() ? again || isUnheard : again && isUnheard;
+}
+
+/** "Her son, PIOTR, waits." */
+function isNamedBehindKin(before: string, after: string, { lexicon }: Ground): boolean {
+  const noun = /(?:^|[ (])(\p{Ll}+), $/u.exec(before)?.[1];
+  if (noun === undefined || !/^[,.]/.test(after)) return false;
+  const entry = lexicon.find(noun);
+  return entry !== null && (entry.core.startsWith('x') || entry.classes.includes('person-nouns'));
 }
 
 /** DETECTIVE Krause, OLD Tom. */

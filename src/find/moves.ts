@@ -1,6 +1,7 @@
 import type { Clauses, Deed } from './clause-types.js';
 import { strangerIn } from './holder.js';
 import type { Mention } from './mentions.js';
+import { particleBehind } from './particles.js';
 import type { PronounThing } from './pronoun-things.js';
 import type { Token } from './reading.js';
 import type { Named } from './same-element.js';
@@ -98,7 +99,7 @@ function moveOf(thing: Placed, deed: Deed, ground: Ground): Move | null {
   if (deed.unreal || deed.passive) return null;
   const { clause } = ground;
   const who = doerOf(deed, ground) ?? thing.holder ?? null;
-  const particle = deed.particle ?? clause.sentence.tokens[thing.end]?.lower ?? '';
+  const particle = deed.particle ?? particleBehind(clause.sentence.tokens, thing.end);
   const make = (kind: MoveKind, from: string | null, to: string | null) => moveAt(kind, from, to, thing, deed, clause);
   const receiver = giving.test(deed.lemma) ? receiverOf(deed, thing, ground) : null;
   if (receiver) return make('handed over', who, receiver);

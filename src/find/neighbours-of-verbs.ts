@@ -1,3 +1,5 @@
+import type { Reading } from './choose-tag.js';
+import type { Tag } from './reading.js';
 import { type Draft, startsPhrase } from './word-neighbours.js';
 
 /** "points to watch": after a verb of going or showing, "to" tells where, if no object follows. */
@@ -70,4 +72,38 @@ export function isListedGarment(drafts: readonly Draft[], at: number): boolean {
   const isListed = drafts[at - 1]?.text === ',' || (drafts[at - 2]?.text === ',' && drafts[at - 1]?.uses.noun !== null);
   const next = drafts[at + 1];
   return isListed && (next?.uses.preposition === true || isTold(next, drafts[at + 2]));
+}
+
+/**
+ * "A waiter smokes", "a woman in dungarees butters bread": what could be a plural is the verb, where "a" begins the phrase or a plural
+ * ends the one before.
+ */
+export function isVerbOfOne(drafts: readonly Draft[], at: number): boolean {
+  const { verb, noun } = (drafts[at] as Draft).uses;
+  if (verb?.form !== 's' || !noun?.plural) return false;
+  const before = drafts[at - 1]?.uses.noun;
+  if (before?.plural) return canBeObject(drafts[at + 1]) && isSingular(drafts, at);
+  for (let here = at - 1; here >= 0; here--) {
+    const { uses, lower } = drafts[here] as Draft;
+    if (uses.closed !== null) return lower === 'a' || lower === 'an' || lower === 'another';
+    if (uses.shape !== 'word') return false;
+  }
+  return false;
+}
+
+const canBeObject = (draft: Draft | undefined) => draft !== undefined && startsPhrase(draft);
+
+/** True when "a" or "an" opens the clause. */
+function isSingular(drafts: readonly Draft[], at: number): boolean {
+  let start = at;
+  while (start > 0 && drafts[start - 1]?.uses.shape !== 'sign') start--;
+  return /^an?$/.test(drafts[start]?.lower ?? '');
+}
+
+/** "A constable unslings his rifle": a word that no list knows, in "-s", before an object, where the clause waits for its verb. */
+export function unknownVerb(drafts: readonly Draft[], at: number, reading: Reading): Tag | null {
+  const { uses, lower, text } = drafts[at] as Draft;
+  if (!reading.subject || reading.finite || !/[^s'’]s$/.test(lower) || text !== lower) return null;
+  if (uses.noun !== null || uses.verb !== null || uses.adjective >= 0) return null;
+  return /^(?:determiner|possessive)$/.test(drafts[at + 1]?.uses.closed ?? '') ? 'verb' : null;
 }

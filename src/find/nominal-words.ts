@@ -14,10 +14,17 @@ export function asNominal(drafts: readonly Draft[], at: number, previous: Token 
   // "a packet, empty", "apron white to the hem": a state or a colour behind its noun.
   const told = uses.noun?.entry.classes.some((one) => one === 'states' || one === 'colours') ?? false;
   if (told && !more && uses.adjective >= 4 && previous !== null && previous.tag !== 'preposition') return 'adjective';
+  if (uses.adjective >= 0 && isSetBehindPerson(drafts, at)) return 'adjective';
   const after = previous?.tag === 'noun' || previous?.tag === 'verb' || previous?.tag === 'participle';
   if (uses.adjective >= 4 && !more && after && !uses.noun?.entry.core) return 'adjective';
   if (uses.noun) return 'noun';
   if (uses.adjective >= 0) return 'adjective';
   if (uses.verb) return 'verb';
   return 'noun';
+}
+
+/** "A porter, young, waits": between commas behind a person. */
+function isSetBehindPerson(drafts: readonly Draft[], at: number): boolean {
+  if (drafts[at - 1]?.text !== ',' || drafts[at + 1]?.text !== ',') return false;
+  return drafts[at - 2]?.uses.noun?.entry.core.startsWith('x') ?? false;
 }

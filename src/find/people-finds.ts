@@ -105,6 +105,8 @@ function nameAt(tokens: readonly Token[], at: number, lexicon: Lexicon): number 
   while (isUnknownName(tokens[at + size])) size++;
   if (size === 0 || isUnknownName(tokens[at - 1]) || isSurname(tokens, at)) return 0;
   const own = tokens.slice(at, at + size);
+  // "a Morris Minor", "a St Bernard": a kind of thing.
+  if (/^an?$/.test(tokens[at - 1]?.lower ?? '') && own.some((token) => /\p{Ll}/u.test(token.text))) return 0;
   const given = own.some((token) =>
     /^(?:women|men)$/.test(
       (lexicon.find(token.lower)?.classes ?? []).find((one) => one === 'women' || one === 'men') ?? '',

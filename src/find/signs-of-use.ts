@@ -115,7 +115,8 @@ function isHeld(tokens: readonly Token[], end: number, lexicon: Lexicon): boolea
 }
 
 function isWorn(part: Part, root: Part, verb: string | null, tokens: readonly Token[], lexicon: Lexicon): boolean {
-  if (root.role === 'object' && verb !== null && has(lexicon, verb, 'wearing')) return true;
+  if (root.role === 'object' && verb !== null && has(lexicon, verb, 'wearing'))
+    return !(laying.test(verb) && isLaid(tokens, part.phrase.end, lexicon));
   const dressing = /^(?:dress|clothe|clad|wrap|button|muffle|swathe|bundle|sweat)$/.test(verb ?? '');
   if (dressing && /^(?:in|into|through)$/.test(root.preposition ?? '')) return true;
   if (verb === 'change' && root.preposition === 'into') return true;
@@ -129,6 +130,17 @@ function isWorn(part: Part, root: Part, verb: string | null, tokens: readonly To
   return (
     isHeld(tokens, part.phrase.end, lexicon) && !/^(?:in|between|under)$/.test(tokens[part.phrase.end]?.lower ?? '')
   );
+}
+
+const laying = /^(?:put|take|push|roll|raise|lower|tuck|hoist|hug|clutch)$/;
+
+/** "puts a hat on the chair": a place follows that is no part of a body. */
+function isLaid(tokens: readonly Token[], end: number, lexicon: Lexicon): boolean {
+  const preposition = tokens[end];
+  if (preposition?.tag !== 'preposition' || tokens[end + 1]?.tag !== 'determiner') return false;
+  if (!/^(?:on|onto|in|into|under|behind|beside|from)$/.test(preposition.lower)) return false;
+  const noun = tokens.slice(end + 2, end + 5).find((token) => token.tag === 'noun');
+  return noun !== undefined && !has(lexicon, noun.lemma, 'body');
 }
 
 /** "slips into a black gown", never "slips a coin into his glove". */

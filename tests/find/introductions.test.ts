@@ -31,11 +31,13 @@ describe('somebody who never speaks', () => {
     ['MISS BELL, 19, nods. Miss Bell opens a book.', ['Miss Bell']],
     ['SERGEANT PIKE, 50, salutes. FATHER MOON prays.', ['Sergeant Pike', 'Father Moon']],
     ['KIT, 12, peers in. Kit grins.', ['Kit']],
+    ['Her son, PIOTR, waits.', ['Piotr']],
   ])('is cast by the words of %s', async (action, names) => {
     expect((await peopleOf(action)).cast).toEqual(names);
   });
 
   it.each([
+    'A Morris Minor stands in the yard. A St Bernard sleeps.',
     'THUNDER rolls. Thunder again. The WIND howls. CRASH! A BMW, an old one, stops.',
     'SIREN wails. Siren stops. MUSIC, with drums, fades.',
     'A GIRL (9) runs. BOY, 12, throws a stone. The OLD MAN (80) coughs.',

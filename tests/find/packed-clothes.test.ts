@@ -11,7 +11,15 @@ describe('clothes that are packed or folded', () => {
     },
   );
 
+  it.each(['Nora puts a hat on the chair.', 'Felix puts a ring on the windowsill.'])(
+    'lie where they are put: %s',
+    (text) => {
+      expect(worn(text)).toEqual([]);
+    },
+  );
+
   it('leave what somebody wears on them', () => {
     expect(worn('Nora, in a red coat, packs a case with shirts.')).toEqual(['red coat']);
+    expect(worn('Nora puts a hat on and leaves.')).toEqual(['hat']);
   });
 });

@@ -139,6 +139,8 @@ describe('what changes its place', () => {
   it('puts nothing down on a body', () => {
     expect(kinds('Anna puts a lamp on her head.')).toEqual([]);
     expect(kinds('Anna puts a lamp on the table.')).toEqual(['lamp put down']);
+    expect(kinds('Anna puts a hat on the table.')).toEqual(['hat put down']);
+    expect(kinds('Anna puts a hat on.')).toEqual(['hat put on']);
   });
 
   it('puts nothing on that only holds a thing', () => {
