@@ -21,7 +21,9 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
         'sorrow vision head eyes paperwork papers file files forms emails mud snow grass corn rubbish nettles bracken crowd leaves',
     }),
     verb('wade', { subject: 'PERSON', near: 'WET' }),
-    noun('swimmer surfer bathwater surf oar oars gangplank spillway stepping-stones belly-flop'),
+    noun('swimmer surfer bathwater surf gangplank spillway stepping-stones belly-flop'),
+    // An oar on the wall of a room is no boat.
+    noun('oar oars', { setting: 'EXT' }),
     noun('marsh swamp bog dam lock wharf weir', { heading: 'only', notNext: 'keeper house road smith' }),
     phrase(
       'stepping stones|belly flop|head into the toilet|under the bathwater|comes down in sheets|in the bog|water seep',
