@@ -160,7 +160,7 @@ const isPotted = ({ part }: Candidate, { sentence }: Clauses) =>
   part.phrase.modifiers.some((at) => /^(?:potted|flowering|climbing)$/.test(sentence.tokens[at]?.lower ?? ''));
 
 function asFigure({ kind, part }: Candidate, clauses: Clauses, lexicon: Lexicon): 'figure' | 'food' | null {
-  if (!/^[avxz]/.test(kind.letters)) return null;
+  if (!/^[avxzf]/.test(kind.letters)) return null;
   const modifiers = part.phrase.modifiers.map((at) => clauses.sentence.tokens[at] as Token);
   const named = (list: string) => modifiers.some((token) => lexicon.find(token.lower)?.classes.includes(list));
   if (named('replicas')) return 'figure';

@@ -47,8 +47,9 @@ export function readCount(part: Part, tokens: readonly Token[]): number | null {
   // "both pick and shovel" are one of each.
   const joins = phrase.determiner?.lower === 'both' && head.lower === head.lemma;
   const own = countIn(tokens, phrase.modifiers) ?? (joins ? null : numberOf(phrase.determiner?.lower ?? ''));
-  if (own !== null) return own;
   const before = tokens[phrase.start - 1];
+  if (own === 12 && before?.lower === 'half') return 6;
+  if (own !== null) return own;
   if (/^(?:other|more|further)$/.test(phrase.determiner?.lower ?? '') && before?.tag === 'number')
     return numberOf(before.lower);
   const told = afterOf(part, tokens) ?? byItself(head.lower, phrase.determiner !== null);

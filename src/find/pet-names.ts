@@ -3,13 +3,15 @@ import type { Lexicon } from './lexicon.js';
 
 const beforeName = /(?<![\p{L}-])(\p{L}[\p{L}-]+)(?:, | called | named | (?=\p{Lu}{2}))(\p{Lu}[\p{L}-]+)(?![\p{L}-])/gu;
 const behindName =
-  /(?<![\p{L}-])(\p{Lu}[\p{L}-]+)(?: the |, (?:an?|the|her|his|their) (?:\p{Ll}+ ){0,3}?)(\p{Ll}[\p{L}-]+)(?=[,.;:!?) ])/gu;
+  /(?<![\p{L}-])(\p{Lu}[\p{L}-]+)(?: the |, (?:an?|the|her|his|their) )((?:\p{Ll}[\p{L}-]* ){0,3}\p{Ll}[\p{L}-]+)/gu;
 
 /** Names of animals in lower case, with what each is: "the dog, BISCUIT", "Biscuit, a small dog", "a cat called Soot". */
 export function learnPets(script: Script, lexicon: Lexicon): ReadonlyMap<string, string> {
   const pets = new Map<string, string>();
   const people = new Set(script.people.flatMap(({ names }) => names.flatMap((name) => name.toLowerCase().split(' '))));
   const isAnimal = (word: string) => lexicon.find(word)?.core.startsWith('a') ?? false;
+  /** "a dog trainer" is no dog. */
+  const isThing = (word: string | undefined) => word !== undefined && (lexicon.find(word)?.core ?? '') !== '';
   const add = (name: string, kind: string) => {
     const key = name.toLowerCase();
     // WREN ABARA, who speaks as WREN, is no bird.
@@ -18,7 +20,10 @@ export function learnPets(script: Script, lexicon: Lexicon): ReadonlyMap<string,
   };
   for (const text of actionOf(script)) {
     for (const [, kind, name] of text.matchAll(beforeName)) add(name as string, kind as string);
-    for (const [, name, kind] of text.matchAll(behindName)) add(name as string, kind as string);
+    for (const [, name, words] of text.matchAll(behindName)) {
+      const kind = (words as string).split(' ').find((word, at, all) => isAnimal(word) && !isThing(all[at + 1]));
+      if (kind !== undefined) add(name as string, kind);
+    }
   }
   return pets;
 }

@@ -3,6 +3,7 @@ import { genders, keyOf, learnGenders, peopleNamed } from './genders.js';
 import { isPerson } from './implied/word-list.js';
 import type { Lexicon } from './lexicon.js';
 import { findNameless, type Gender, type Nameless } from './nameless.js';
+import { isOfOpening, opensWithPronoun } from './opening-pronoun.js';
 import type { Sentence, Token } from './reading.js';
 
 const several = /^(?:they|them|their|theirs|themselves)$/;
@@ -62,8 +63,9 @@ function remember(whom: Whom): Before {
   if (sentence.kind !== 'action') return before;
   const named = peopleNamed(sentence.tokens, sentence.tokens.length);
   const words = new Set(here.map(({ head }) => head.lemma));
+  const opener = opensWithPronoun(sentence.tokens) ? resolve(0, whom) : null;
   return {
-    people: toFront(named, before.people),
+    people: toFront(opener === null ? named : [opener, ...named.filter((one) => one !== opener)], before.people),
     nameless:
       here.length === 0 ? before.nameless : [...here, ...before.nameless.filter((one) => !words.has(one.head.lemma))],
     ...lastTold(named, whom),
@@ -143,6 +145,8 @@ function resolveNamed(at: number, whom: Whom): string | null {
   const wanted = genders[token.lower];
   if (!wanted) return null;
   const fits = (person: string) => (gender.get(person) ?? wanted) === wanted;
+  // "He gives Toby the flowers and hangs his jacket on the hook": his own.
+  if (token.tag === 'possessive' && isOfOpening(sentence.tokens, at)) return resolve(0, whom);
   const other = meansAnother(sentence.tokens, at);
   const opening = !other && namelessSubject(at, wanted, whom) !== null;
   const doer = other ? doerBefore(sentence.tokens, at) : null;

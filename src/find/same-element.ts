@@ -28,9 +28,9 @@ export function nameElements(mentions: readonly Mention[]): Named[] {
   });
 }
 
-/** "The rabbit" is the stuffed rabbit where no live one comes in. */
+/** "The rabbit" is the stuffed rabbit where no live one comes in, "the chicken" the roast one. */
 function takeForToys(group: readonly Mention[], toys: Map<Mention, Mention>): readonly Mention[] {
-  const toy = group.find(({ category }) => category === 'props' || category === 'costumes');
+  const toy = group.find(({ category }) => category === 'props' || category === 'costumes' || category === 'food');
   const live = group.filter(({ category }) => category === 'animals');
   if (!toy || live.length === 0 || !live.every((one) => pointsBack(one) && one.name.called === null)) return group;
   return group.map((one) => {
@@ -82,8 +82,11 @@ function calledOf(group: readonly Mention[]): string | null {
 }
 
 /** The name set behind a mention: the Biscuit of "a fat ginger cat, BISCUIT". */
-function asideName({ sentence, end }: Mention, names: readonly string[]): string | null {
+function asideName({ sentence, start, end }: Mention, names: readonly string[]): string | null {
   if (names.length === 0) return null;
+  const before = sentence.text.slice(Math.max(0, start - 40), start).toLowerCase();
+  const told = names.find((name) => before.endsWith(`${name.toLowerCase()}, `));
+  if (told !== undefined) return told;
   const behind = sentence.text.slice(end, end + 40).toLowerCase();
   return (
     names.find((name) => [', ', ' called ', ' named '].some((by) => behind.startsWith(by + name.toLowerCase()))) ?? null

@@ -109,7 +109,7 @@ export const cuesOfElements: Readonly<Record<string, readonly Cue[]>> = {
     }),
     verb('rain', { setting: 'EXT', notSubject: 'PERSON blow' }),
     phrase(
-      'overboard|through the ice|into the water|in the water|under water|underwater|knee-deep|waist-deep|swept away|in the shallows|falls overboard|fall overboard|man overboard|wet floor|burst pipe',
+      'overboard|through the ice|into the water|in the water|under water|underwater|knee-deep|waist-deep|swept away|in the shallows|falls overboard|fall overboard|man overboard|burst pipe',
     ),
     verb('dive', { subject: 'PERSON', notNear: 'bag pocket cover book ball bed table behind' }),
   ],

@@ -128,7 +128,7 @@ export const cuesOfHeight: Readonly<Record<string, readonly Cue[]>> = {
     phrase('over the edge|edge of the|over the railing|over the balcony|at the top of the tower|out of ~ window', {
       near: 'windowsill sill gutter branch beam rope drainpipe mast cliff quay pier roof platform building ledge drop quarry window railing balcony leans climbs climb jump jumps lean hangs dangles hang dangle bridge sits fall falls',
       notNear:
-        'bed table desk seat chair bath stage lake river look looks stare stares gaze gazes town village field wood woods page crowd frame',
+        'bed table desk seat chair bath bathtub tub sofa couch armchair bench sink counter rug plate bowl box stage lake river look looks stare stares gaze gazes town village field wood woods page crowd frame',
     }),
     phrase('hang from|dangle from', {
       subject: 'PERSON leg legs foot feet',

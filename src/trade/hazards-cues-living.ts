@@ -12,7 +12,7 @@ export const cuesOfLiving: Readonly<Record<string, readonly Cue[]>> = {
     noun('ANIMALS snake spider rat wasp hornet bee bees scorpion python cobra', {
       notNear: 'FARAWAY raining',
       notNext: 'tag mat lead food bed gate of shriek screech hoot caw costume suit outfit onesie',
-      notPrev: 'UNREAL hot guinea',
+      notPrev: 'UNREAL hot guinea roast roasted fried grilled boiled cooked smoked tinned canned frozen',
     }),
     phrase(dogs),
     verb('saddle', { subject: 'PERSON' }),

@@ -50,6 +50,8 @@ function isDenied(tokens: readonly Token[], first: number): boolean {
 
 const clauseEnds = new Set([',', ';', ':', '—', '–', '-', 'and', 'but', 'then']);
 const denials = new Set(['no', 'not', 'never', 'without', 'nor', 'neither']);
+/** "her face painted as a tiger". */
+const disguising = new Set(['painted', 'dressed', 'disguised', 'costumed', 'up']);
 const seeming = new Set(['look', 'sound', 'smell', 'seem']);
 
 /** "like a knife", "as if shot", "as big as a pony", "the colour of fire". */
@@ -59,6 +61,7 @@ function isCompared(tokens: readonly Token[], { first }: Stretch): boolean {
     if (clauseEnds.has(lower)) break;
     if (lower === 'like' && !seeming.has(tokens[at - 1]?.lemma ?? '')) return true;
     if (lower === 'as' && tokens[at - 2]?.lower === 'as' && tokens[at - 1]?.tag === 'adjective') return true;
+    if (lower === 'as' && disguising.has(tokens[at - 1]?.lower ?? '')) return true;
     if (lower === 'of' && has(measures, tokens[at - 1]) && tokens[at - 2]?.lower === 'the') return true;
   }
   for (let at = 0; at < first - 1; at++) {
