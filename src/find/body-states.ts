@@ -125,7 +125,8 @@ function ownerOf(clauses: Clauses, at: number): Holder {
   if (part?.phrase.owner) return ownerOfPhrase(part.phrase, clauses);
   for (let before = at; before >= 0; before--) {
     const person = tokens[before]?.person ?? null;
-    if (person !== null) return named(person);
+    // "TILLY, Dot's granddaughter, face painted": not the one whose granddaughter she is.
+    if (person !== null && tokens[before + 1]?.tag !== 'possessive') return named(person);
   }
   const strangers = clauses.parts.flatMap(({ phrase }) =>
     phrase.head <= at ? (strangerOf(phrase, clauses) ?? []) : [],

@@ -71,7 +71,8 @@ export function isListedGarment(drafts: readonly Draft[], at: number): boolean {
   if (uses?.noun?.entry.core !== 'c' || uses.noun.entry.classes.includes('weak')) return false;
   const isListed = drafts[at - 1]?.text === ',' || (drafts[at - 2]?.text === ',' && drafts[at - 1]?.uses.noun !== null);
   const next = drafts[at + 1];
-  return isListed && (next?.uses.preposition === true || isTold(next, drafts[at + 2]));
+  const isBehindAge = next?.text === ',' && drafts[at - 1]?.text === ',' && drafts[at - 2]?.text === ')';
+  return isListed && (isBehindAge || next?.uses.preposition === true || isTold(next, drafts[at + 2]));
 }
 
 /**

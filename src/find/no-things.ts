@@ -11,6 +11,9 @@ export function isNoThingHere(part: Part, kind: Kind, clauses: Clauses): boolean
   return (
     (kin.test(kind.head) && (part.role !== 'subject' || !kind.letters.startsWith('x')) && part.phrase.owner === null) ||
     isGone(part, clauses) ||
+    (kind.head === 'figure' &&
+      part.role === 'object' &&
+      /^(?:write|read|check|note|add|type)$/.test(part.deed?.lemma ?? '')) ||
     isDrawn(part, kind) ||
     isWriting(part, kind, clauses) ||
     isCrookOfArm(part, kind, clauses) ||

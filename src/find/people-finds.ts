@@ -64,11 +64,24 @@ function asCast(sentence: Sentence, name: string, start: number, end: number): P
 function asExtras({ mention, name }: Named): PersonFind[] {
   if (mention.confidence < cutOfPeople || personBefore(mention) !== null) return [];
   const { sentence, part, start, end, confidence } = mention;
-  if (sentence.tokens[part.phrase.end]?.person) return [];
+  if (sentence.tokens[part.phrase.end]?.person || isNamedBehind(sentence.tokens, part.phrase.end)) return [];
   const count = readCount(part, sentence.tokens) ?? (isOne(mention) ? 1 : null);
   const words = sentence.text.slice(start, end);
   const at = sentence.place(start, end);
   return [{ scene: sentence.scene, name, kind: 'extras', count, presence: 'seen', words, at, confidence }];
+}
+
+/** "Her husband, TOM (63), sits", "a cleaner, old JOSEF, mops": told by name at once; "the guard, TOM and BEV" are three. */
+function isNamedBehind(tokens: readonly Token[], end: number): boolean {
+  if (tokens[end]?.text !== ',') return false;
+  const first = tokens[end + 1]?.tag === 'adjective' ? end + 2 : end + 1;
+  const person = tokens[first]?.person ?? null;
+  if (person === null) return false;
+  let behind = first;
+  while (tokens[behind]?.person === person) behind++;
+  const sign = tokens[behind];
+  if (sign === undefined || /^[.(—–]$/.test(sign.text)) return true;
+  return sign.text === ',' && (tokens[behind + 1]?.person ?? null) === null;
 }
 
 /** "a girl", "the mayor": a single person, and no crowd. */
