@@ -1,4 +1,4 @@
-import { type Answers, questionIds, saysNo } from './answers.js';
+import { type Answers, questionIds, saysNo, saysYes } from './answers.js';
 import { type DayCues, readDayCues } from './day-cues.js';
 import { notesOf, type SceneGround } from './ground.js';
 import { scenesOfMontage } from './montage.js';
@@ -66,9 +66,13 @@ class StoryClock {
     return { day, continues: verdict.continues ?? before, unbroken: cues.unbroken };
   }
 
-  /** A weak reason gives way to the writer's answer: a no makes it the next day, or the main line. */
+  /** A weak reason gives way to the writer's answer: a yes settles it, a no makes it the next day, or the main line. */
   private correct(verdict: Verdict, scene: string): Verdict {
-    if (verdict.sure || !saysNo(this.answers, questionIds.day(scene))) return verdict;
+    const id = questionIds.day(scene);
+    if (!verdict.sure && saysYes(this.answers, id)) {
+      return { ...verdict, reason: `${verdict.reason}; an answer says that it is so`, sure: true };
+    }
+    if (verdict.sure || !saysNo(this.answers, id)) return verdict;
     const last = this.main?.number ?? 1;
     const number = verdict.series === 'F' ? last : (verdict.otherwise ?? Math.max(verdict.number, last) + 1);
     return { series: 'D', number, reason: 'an answer says that it is another day', sure: true };
