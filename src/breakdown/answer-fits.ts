@@ -8,6 +8,8 @@ export const all = 'all';
 
 /** True when an answer is of the kind that its question wants; `choices` are names of which one must stand in it. */
 export function answerFits(wants: Wanted, choices: readonly string[], answer: string): boolean {
+  // A note of another kind would be printed as the answer, sign and all.
+  if (answer.trimStart().startsWith('>')) return false;
   if (choices.includes(all) && isYes(answer)) return true;
   if (choices.length > 0) return choices.some((name) => answer.toLowerCase().includes(name.toLowerCase()));
   if (wants === 'number') return readCount(answer) !== null;

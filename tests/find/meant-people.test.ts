@@ -13,6 +13,8 @@ describe('people without a name', () => {
     ['Two girls wait: IDA, ten, and ADA, nine. The girls, in coats, run off.', ['Ida', 'Ada'], []],
     ['OLD TOBIAS, 70, sits. The old man coughs.', ['Old Tobias'], []],
     ['The MILKMAN, a thin fellow, rings.', [], ['milkman']],
+    ['A cleaner, OTTO (50), mops. Otto waits.', ['Otto'], []],
+    ['Her husband, OTTO, sits by the bed. Otto writes the figure down.', ['Otto'], []],
   ])('are the people of a name whom they mean: %s', async (action, cast, extras) => {
     expect(await peopleOf(action)).toEqual([cast, extras]);
   });

@@ -14,6 +14,14 @@ describe('one thing under several words', () => {
     expect(names(later('A dog runs past Bill. The dog stops.'))).toContain('dog');
   });
 
+  it('is the dog that has a name, and the chicken that is roast', () => {
+    expect(names('Anna feeds REX, a shaggy brown dog. Rex barks.').filter((name) => name.includes('dog'))).toEqual([
+      'Rex the dog',
+    ]);
+    expect(names('Roast chicken on the table. Bill carves the chicken.')).toContain('roast chicken');
+    expect(names('Roast chicken on the table. Bill carves the chicken.')).not.toContain('chicken');
+  });
+
   it('is never a ring on a finger and one to box in', () => {
     const both = listOf('A boxing ring. Anna climbs into the ring. Bill wears a ring. His ring shines.', [
       'ANNA',

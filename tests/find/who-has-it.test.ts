@@ -16,6 +16,7 @@ describe('who has what is itself the subject', () => {
     ['A schoolgirl, satchel bumping on her hip, waits.', 'satchel', 'schoolgirl'],
     ['The watch is on Bill’s wrist now.', 'watch', 'BILL'],
     ['A car drives by Anna.', 'car', null],
+    ['A man with a hen under each arm stops.', 'hen', 'man'],
     ['A lamp hangs over the table.', 'lamp', null],
   ])('%s', (text, name, by) => expect(holder(text, name)).toBe(by));
 });
@@ -23,6 +24,9 @@ describe('who has what is itself the subject', () => {
 describe('whose verb it is', () => {
   it.each([
     ['Wrapped in blankets, the children drink cocoa.', 'blankets', 'children'],
+    ['Anna sits down. Bill laughs. He gives Anna a rose and hangs his jacket on a hook.', 'jacket', 'BILL'],
+    ['Bill laughs. He gives Anna a rose. She sniffs it. A dog leaves a paw print on his shirt.', 'shirt', 'BILL'],
+    ['ANNA (30), scrubs, trainers, enters.', 'scrubs', 'ANNA'],
     ['Leaning on a stick, an old woman with a basket crosses.', 'stick', 'old woman'],
     ['Holding a lamp, Anna waits.', 'lamp', 'ANNA'],
     ['Anna appears at the top of the steps wearing a helmet.', 'helmet', 'ANNA'],
