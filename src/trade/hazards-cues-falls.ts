@@ -108,7 +108,7 @@ export const cuesOfFalls: Readonly<Record<string, readonly Cue[]>> = {
       {
         subject: 'PERSON',
         notNear:
-          'look glance kiss smile question insult word words paper snowball pillow flower flowers confetti rice sock socks towel cushion himself herself popcorn ball bread petals',
+          'look glance kiss smile question insult word words paper snowball pillow flower flowers confetti rice sock socks towel dishtowel tea-towel cushion coin coins himself herself popcorn ball bread petals',
       },
     ),
     phrase('topple ~ onto|topple over on|fall on top of|fall onto PERSON|come down on PERSON|crash ~ onto'),
