@@ -1,3 +1,5 @@
+import { keepAnswers } from '../base/keep-answers.js';
+
 /** What the lexicon knows of one word, in base form or as typed. */
 export interface Entry {
   /** Category letters from our own lists, the first the likeliest. */
@@ -25,16 +27,11 @@ export interface Lexicon {
 /** Opens the derived lexicon: sorted lines `word, tab, what is known`. Nothing is parsed until it is asked for. */
 export function openLexicon(bytes: Uint8Array): Lexicon {
   const text = new TextDecoder().decode(bytes);
-  const known = new Map<string, Entry | null>();
   return {
-    find: (word) => {
-      const before = known.get(word);
-      if (before !== undefined) return before;
+    find: keepAnswers((word) => {
       const line = searchLine(text, word);
-      const entry = line === null ? null : readEntry(line);
-      known.set(word, entry);
-      return entry;
-    },
+      return line === null ? null : readEntry(line);
+    }),
   };
 }
 

@@ -12,7 +12,10 @@ export function particleAfter(tokens: readonly Token[], at: number): string | nu
   return null;
 }
 
-/** "puts a hat on", "pulls the cap off her head"; "puts a hat on the chair" tells where, and dresses nobody. */
+/**
+ * The word behind an object that may be the particle of its verb, or "" when none is: "puts a hat on", "pulls the cap off her head". "Puts a
+ * hat on the chair" tells where, and dresses nobody.
+ */
 export function particleBehind(tokens: readonly Token[], at: number): string {
   const behind = tokens[at];
   if (behind === undefined) return '';

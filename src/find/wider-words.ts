@@ -1,3 +1,4 @@
+import { keepAnswers } from '../base/keep-answers.js';
 import type { Mention } from './mentions.js';
 
 /** Words that speak of a thing already named by a narrower one: "the book" after "a new logbook". */
@@ -59,16 +60,8 @@ const everyNarrower = [...narrower.values()];
 /** True for a word that can speak of a thing named by a narrower one. */
 export const isWider = (word: string): boolean => narrower.has(word);
 
-const isOfOne = new Map<string, boolean>();
-
 /** True for a word that a wider one can speak of. */
-export function isNarrower(word: string): boolean {
-  const before = isOfOne.get(word);
-  if (before !== undefined) return before;
-  const fits = everyNarrower.some((pattern) => pattern.test(word));
-  isOfOne.set(word, fits);
-  return fits;
-}
+export const isNarrower = keepAnswers((word) => everyNarrower.some((pattern) => pattern.test(word)));
 
 /** The only thing of the earlier scenes that "the dog" can speak of: the terrier; `isNew` tells that the script has "a dog" too. */
 export function meantInScript(

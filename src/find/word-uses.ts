@@ -1,3 +1,4 @@
+import { keepAnswers } from '../base/keep-answers.js';
 import type { Entry, Lexicon } from './lexicon.js';
 import type { Tag } from './reading.js';
 import { nounBases, type VerbForm, verbBases } from './word-forms.js';
@@ -36,20 +37,9 @@ const opened = new WeakMap<Lexicon, (word: string) => WordUses>();
 export function wordUses(lexicon: Lexicon): (word: string) => WordUses {
   const before = opened.get(lexicon);
   if (before) return before;
-  const uses = makeUses(lexicon);
+  const uses = keepAnswers((word) => analyse(word, lexicon));
   opened.set(lexicon, uses);
   return uses;
-}
-
-function makeUses(lexicon: Lexicon): (word: string) => WordUses {
-  const known = new Map<string, WordUses>();
-  return (word) => {
-    const before = known.get(word);
-    if (before) return before;
-    const uses = analyse(word, lexicon);
-    known.set(word, uses);
-    return uses;
-  };
 }
 
 function analyse(word: string, lexicon: Lexicon): WordUses {

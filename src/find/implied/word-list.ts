@@ -1,3 +1,4 @@
+import { keepAnswers } from '../../base/keep-answers.js';
 import { wordGroups } from '../../trade/implications/word-groups.js';
 import type { Token } from '../reading.js';
 
@@ -14,7 +15,6 @@ const pronounsOfPeople = new Set(
   ),
 );
 const people = new Set(divide(wordGroups.PEOPLE ?? ''));
-const known = new Map<string, WordList>();
 
 /** Divides a list at its white space. */
 export function divide(list: string): string[] {
@@ -22,9 +22,7 @@ export function divide(list: string): string[] {
 }
 
 /** Opens a list of a cue; groups in capitals are put in. */
-export function openWordList(list: string): WordList {
-  const before = known.get(list);
-  if (before) return before;
+export const openWordList = keepAnswers((list): WordList => {
   const words = new Set<string>();
   let person = false;
   let none = false;
@@ -34,10 +32,8 @@ export function openWordList(list: string): WordList {
     else if (wordGroups[word] !== undefined) for (const one of divide(wordGroups[word])) words.add(one);
     else words.add(word);
   }
-  const opened = { words, person, none };
-  known.set(list, opened);
-  return opened;
-}
+  return { words, person, none };
+});
 
 /** True when the token means a person: a name, a pronoun, or a noun for people. */
 export function isPerson(token: Token): boolean {
